@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import { verticalSpeedFromHeights } from '../../../core/track/vertical-speed.ts';
+
+const START_S = 1_700_000_000;
+const times = (n: number, stepS = 1) => Float64Array.from({ length: n }, (_, i) => START_S + i * stepS);
+const sinking = (timeS: Float64Array, fpm: number) => timeS.map((t) => 3000 + ((t - START_S) * fpm) / 60);
+
+describe('verticalSpeedFromHeights', () => {
+  it.each([1, 0.1, 5])('is exact on a steady descent at an interval of %d s', (stepS) => {
+    const timeS = times(40, stepS);
+    const fitted = verticalSpeedFromHeights(timeS, sinking(timeS, -640), []);
+    if (stepS === 5) for (const fpm of fitted) expect(fpm).toBeNaN();
+    else for (const fpm of fitted) expect(fpm).toBeCloseTo(-640, 3);
+  });
+
+  it.each([0, 3, 15, 28])('is not moved by one wrong height, at fix %d', (wrong) => {
+    const timeS = times(30);
+    const heightFt = sinking(timeS, -500);
+    heightFt[wrong]! += 400;
+    const fitted = verticalSpeedFromHeights(timeS, heightFt, []);
+    fitted.forEach((fpm, i) => {
+      // The first and last three fixes see less than the whole window: a wrong height at its end hides there.
+      if (i >= 3 && i <= 26) expect(Math.abs(fpm + 500)).toBeLessThan(1);
+    });
+  });
+
+  it('passes over heights that are missing', () => {
+    const timeS = times(20);
+    const heightFt = sinking(timeS, -700);
+    heightFt[9] = NaN;
+    heightFt[10] = NaN;
+    expect(verticalSpeedFromHeights(timeS, heightFt, [])[10]).toBeCloseTo(-700, 3);
+  });
+
+  it('does not look across a gap', () => {
+    const timeS = Float64Array.of(0, 1, 2, 3, 10, 11, 12, 13);
+    const heightFt = Float64Array.of(1000, 990, 980, 970, 500, 510, 520, 530);
+    const fitted = verticalSpeedFromHeights(timeS, heightFt, [{ beforeIndex: 3, startS: 3, endS: 10 }]);
+    expect(fitted[3]).toBeCloseTo(-600, 6);
+    expect(fitted[4]).toBeCloseTo(600, 6);
+  });
+
+  it('takes in heights exactly 3 s away and none farther', () => {
+    const timeS = Float64Array.of(0, 3, 6.01);
+    const heightFt = Float64Array.of(100, 130, 1000);
+    expect(verticalSpeedFromHeights(timeS, heightFt, [])[1]).toBeCloseTo(600, 6);
+  });
+
+  it('knows nothing from one height', () => {
+    expect(verticalSpeedFromHeights(Float64Array.of(5), Float64Array.of(100), [])[0]).toBeNaN();
+  });
+});
