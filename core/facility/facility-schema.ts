@@ -1,0 +1,79 @@
+import { z } from 'zod';
+import {
+  bearing,
+  elevation,
+  group,
+  number,
+  place,
+  placeOfUnknownHeight,
+  words,
+  wordsLike,
+} from './schema-values.ts';
+
+export const FACILITY_FORMAT = 'halfdot-facility/1';
+
+/** Landing lengths that can have an ILS, by far; feet. */
+export const RUNWAY_LENGTH_FT = { min: 1000, max: 20000 } as const;
+export const MAX_ANTENNA_SETBACK_FT = 6000;
+
+/**
+ * A facility file. Positions WGS84 degrees, heights feet above mean sea level, variation east positive.
+ * The ranges are those of what can exist at all (our own choice unless a source stands beside): they catch
+ * slips of the pen. What may be right but looks odd is asked about in `contradictions.ts`.
+ */
+export const facilitySchema = group('a facility', {
+  format: z.literal(FACILITY_FORMAT, { error: `must be "${FACILITY_FORMAT}"` }),
+  name: words('a name', 100),
+  ident: words('an ident', 8).optional(),
+  /** ICAO Annex 10 Vol I 3.1.3.2.1: the band 108 to 111.975 MHz (from memory). */
+  frequencyMHz: number('a localizer frequency', 108, 111.975, 'MHz').optional(),
+  airportElevationFt: elevation().optional(),
+  runway: group('a runway', {
+    designator: wordsLike(
+      'a runway designator',
+      /^(0?[1-9]|[12]\d|3[0-6])[LCR]?T?$/,
+      'is 01 to 36, with L, C or R where runways are parallel',
+    ),
+    /** The landing threshold. */
+    threshold: place('a threshold'),
+    farEnd: placeOfUnknownHeight('a far end').optional(),
+    trueBearingDeg: bearing('a true bearing').optional(),
+    lengthFt: number('a runway length', RUNWAY_LENGTH_FT.min, RUNWAY_LENGTH_FT.max, 'ft').optional(),
+    widthFt: number('a runway width', 20, 500, 'ft').optional(),
+    touchdownZoneElevationFt: elevation().optional(),
+  }),
+  localizer: group('a localizer', {
+    courseTrueDeg: bearing('a true course').optional(),
+    courseMagneticDeg: bearing('a magnetic course').optional(),
+    antenna: placeOfUnknownHeight('a localizer antenna').optional(),
+    antennaSetbackFt: number('an antenna setback', 0, MAX_ANTENNA_SETBACK_FT, 'ft').optional(),
+    /** From full left to full right. */
+    courseWidthDeg: number('a course width (full left to full right)', 1, 12, 'degrees').optional(),
+  }).optional(),
+  glidepath: group('a glidepath (localizer-only approaches are not supported yet)', {
+    angleDeg: number('a glidepath angle', 1.5, 10, 'degrees'),
+    thresholdCrossingHeightFt: number('a threshold crossing height', 20, 150, 'ft'),
+    antenna: place('a glidepath antenna').optional(),
+    /** From on path to full up, or to full down. */
+    fullScaleDeg: number('a glidepath full scale (one side)', 0.1, 2.5, 'degrees').optional(),
+  }),
+  minimums: group('minimums', {
+    decisionAltitudeFt: number('a decision altitude', -1500, 20000, 'ft').optional(),
+    rvrFt: number('a runway visual range', 0, 10000, 'ft').optional(),
+  }).optional(),
+  finalApproachFix: group('a fix', {
+    name: words('a fix name', 30).optional(),
+    /** To the threshold, not to a DME. */
+    distanceNm: number('a distance to the threshold', 0.5, 25, 'NM').optional(),
+    altitudeFt: number('a fix altitude', -1500, 30000, 'ft').optional(),
+    dmeNm: number('a DME reading', 0, 60, 'NM').optional(),
+  }).optional(),
+  missedApproach: group('a missed approach', {
+    climbToFt: number('an altitude to climb to', -1500, 30000, 'ft').optional(),
+    instructions: words('the instructions', 2000).optional(),
+  }).optional(),
+  magneticVariationDeg: number('a magnetic variation', -180, 180, 'degrees').optional(),
+});
+
+/** A checked facility file, still as the user wrote it; `deriveGeometry` fills in what it leaves out. */
+export type Facility = z.infer<typeof facilitySchema>;

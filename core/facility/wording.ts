@@ -1,0 +1,19 @@
+/** Numbers as the room's sentences write them: rounded once, thousands parted, no locale asked. */
+
+export function whole(value: number): string {
+  const digits = Math.abs(Math.round(value)).toString();
+  const parted = digits.replace(/\B(?=(\d{3})+$)/g, ',');
+  return value < 0 && digits !== '0' ? `-${parted}` : parted;
+}
+
+/** "12", "11.6": at most so many decimals, and none that say nothing. */
+export function decimal(value: number, decimals = 1): string {
+  return String(Number(value.toFixed(decimals)));
+}
+
+/** A bearing as pilots write it: three figures, 360 for north ("007", "359.7"). */
+export function bearingWords(bearingDeg: number, decimals = 0): string {
+  const rounded = Number(bearingDeg.toFixed(decimals)) % 360;
+  const shown = (rounded === 0 ? 360 : rounded).toFixed(decimals);
+  return shown.padStart(decimals > 0 ? decimals + 4 : 3, '0');
+}
