@@ -1,0 +1,76 @@
+/**
+ * Values over time joined by straight lines, without a break: times strictly increasing, no NaN, two points or more.
+ * All means and shares of the program are integrals of these lines, so that a log's interval does not change them.
+ */
+export interface Polyline {
+  readonly timeS: readonly number[];
+  readonly value: readonly number[];
+}
+
+export interface Span {
+  readonly startS: number;
+  readonly endS: number;
+}
+
+/**
+ * The parts of a column within a span, with interpolated ends. An interval longer than `gapLimitS` and a value that
+ * is NaN part the line.
+ */
+export function clip(
+  timeS: Float64Array,
+  values: Float64Array,
+  { startS, endS }: Span,
+  gapLimitS: number,
+): Polyline[] {
+  const parts: { timeS: number[]; value: number[] }[] = [];
+  if (endS <= startS) return parts;
+  let open = false;
+  for (let i = Math.max(1, firstAfter(timeS, startS)); i < timeS.length && timeS[i - 1]! < endS; i++) {
+    const fromS = timeS[i - 1]!;
+    const toS = timeS[i]!;
+    const rise = values[i]! - values[i - 1]!;
+    if (toS - fromS > gapLimitS || Number.isNaN(rise)) {
+      open = false;
+      continue;
+    }
+    const at = (s: number) => values[i - 1]! + rise * ((s - fromS) / (toS - fromS));
+    const cutStartS = Math.max(startS, fromS);
+    const cutEndS = Math.min(endS, toS);
+    if (!open) parts.push({ timeS: [cutStartS], value: [at(cutStartS)] });
+    open = true;
+    parts.at(-1)!.timeS.push(cutEndS);
+    parts.at(-1)!.value.push(cutEndS === toS ? values[i]! : at(cutEndS));
+  }
+  return parts;
+}
+
+/** Index of the first time later than `s`; the length when there is none. Binary search. */
+export function firstAfter(timeS: Float64Array, s: number): number {
+  let low = 0;
+  let high = timeS.length;
+  while (low < high) {
+    const mid = (low + high) >> 1;
+    if (timeS[mid]! <= s) low = mid + 1;
+    else high = mid;
+  }
+  return low;
+}
+
+/**
+ * The value at a moment, on the straight line between the fixes around it; NaN outside the track, across a gap and
+ * beside a value that is missing.
+ */
+export function valueAt(timeS: Float64Array, values: Float64Array, s: number, gapLimitS: number): number {
+  const after = firstAfter(timeS, s);
+  if (after > 0 && timeS[after - 1] === s) return values[after - 1]!;
+  if (after === 0 || after === timeS.length) return NaN;
+  const fromS = timeS[after - 1]!;
+  const toS = timeS[after]!;
+  if (toS - fromS > gapLimitS) return NaN;
+  return values[after - 1]! + (values[after]! - values[after - 1]!) * ((s - fromS) / (toS - fromS));
+}
+
+/** Duration of all parts, seconds. */
+export function durationS(parts: readonly Polyline[]): number {
+  return parts.reduce((sum, { timeS }) => sum + timeS.at(-1)! - timeS[0]!, 0);
+}

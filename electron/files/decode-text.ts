@@ -1,0 +1,67 @@
+/**
+ * Turns bytes into text as they come: UTF-16 by its mark, UTF-8 with or without a mark, and Windows-1252 from the
+ * first byte on that is no UTF-8. Any sequence of bytes gives some text: what it is worth is the reader's to say.
+ */
+export class TextDecoding {
+  #decoder: TextDecoder | null = null;
+  #pending = new Uint8Array(0);
+
+  /** Text of the next bytes; an unfinished character is kept for the next call. */
+  decode(bytes: Uint8Array): string {
+    return this.#decode(bytes, false);
+  }
+
+  /** Text of what was left over when the bytes ended. */
+  end(): string {
+    return this.#decode(new Uint8Array(0), true);
+  }
+
+  #decode(bytes: Uint8Array, last: boolean): string {
+    const all = this.#pending.length === 0 ? bytes : joined(this.#pending, bytes);
+    if (!this.#decoder && all.length < 3 && !last) {
+      this.#pending = all.slice();
+      return '';
+    }
+    this.#decoder ??= decoderFor(all);
+    if (this.#decoder.encoding !== 'utf-8') {
+      this.#pending = new Uint8Array(0);
+      return this.#decoder.decode(all, { stream: !last });
+    }
+    // Whole characters only, so that a chunk's edge is not mistaken for a byte that is no UTF-8.
+    const whole = last ? all.length : wholeCharacters(all);
+    try {
+      const text = this.#decoder.decode(all.subarray(0, whole));
+      this.#pending = all.slice(whole);
+      return text;
+    } catch {
+      this.#decoder = new TextDecoder('windows-1252');
+      this.#pending = new Uint8Array(0);
+      return this.#decoder.decode(all, { stream: !last });
+    }
+  }
+}
+
+function decoderFor(head: Uint8Array): TextDecoder {
+  if (head[0] === 0xff && head[1] === 0xfe) return new TextDecoder('utf-16le');
+  if (head[0] === 0xfe && head[1] === 0xff) return new TextDecoder('utf-16be');
+  return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
+}
+
+/** How many of the bytes make whole UTF-8 characters: all but an unfinished sequence of up to three at the end. */
+function wholeCharacters(bytes: Uint8Array): number {
+  for (let back = 1; back <= 3 && back <= bytes.length; back++) {
+    const byte = bytes[bytes.length - back]!;
+    const isContinuation = (byte & 0xc0) === 0x80;
+    if (isContinuation) continue;
+    const length = byte >= 0xf0 ? 4 : byte >= 0xe0 ? 3 : byte >= 0xc0 ? 2 : 1;
+    return length > back ? bytes.length - back : bytes.length;
+  }
+  return bytes.length;
+}
+
+function joined(first: Uint8Array, second: Uint8Array): Uint8Array {
+  const all = new Uint8Array(first.length + second.length);
+  all.set(first);
+  all.set(second, first.length);
+  return all;
+}
