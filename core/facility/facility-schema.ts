@@ -22,7 +22,9 @@ export const MAX_ANTENNA_SETBACK_FT = 6000;
  * slips of the pen. What may be right but looks odd is asked about in `contradictions.ts`.
  */
 export const facilitySchema = group('a facility', {
-  format: z.literal(FACILITY_FORMAT, { error: `must be "${FACILITY_FORMAT}"` }),
+  format: z.literal(FACILITY_FORMAT, {
+    error: ({ input }) => (input === undefined ? 'is missing' : `must be "${FACILITY_FORMAT}"`),
+  }),
   name: words('a name', 100),
   ident: words('an ident', 8).optional(),
   /** ICAO Annex 10 Vol I 3.1.3.2.1: the band 108 to 111.975 MHz (from memory). */

@@ -26,8 +26,8 @@ function valueProblem(found: SchemaIssue): FacilityProblem {
 }
 
 function codeOf(found: SchemaIssue, path: JsonPath): FacilityProblem['code'] {
-  if (path[0] === 'format') return 'facility-wrong-format';
-  if (found.code !== 'invalid_type') return 'facility-impossible-value';
+  if (path[0] === 'format' && found.input !== undefined) return 'facility-wrong-format';
+  if (found.code !== 'invalid_type' && found.code !== 'invalid_value') return 'facility-impossible-value';
   if (found.input !== undefined) return 'facility-wrong-type';
   return path.join('.') === 'glidepath' ? 'facility-localizer-only' : 'facility-missing-key';
 }
