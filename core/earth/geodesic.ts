@@ -1,5 +1,4 @@
 import * as library from 'geographiclib-geodesic';
-import { wrap180, wrap360 } from '../units/units.ts';
 
 // The library is CommonJS: its exports arrive as the namespace's default, which its types do not say.
 const { Geodesic } = (library as unknown as { default: typeof library }).default;
@@ -26,8 +25,8 @@ export function geodesicBetween(from: Position, to: Position): GeodesicLine {
   const line = wgs84.Inverse(from.latDeg, from.lonDeg, to.latDeg, to.lonDeg);
   return {
     distanceM: line.s12!,
-    startBearingDeg: wrap360(line.azi1!),
-    endBearingDeg: wrap360(line.azi2!),
+    startBearingDeg: bearingOf(line.azi1!),
+    endBearingDeg: bearingOf(line.azi2!),
   };
 }
 
@@ -38,5 +37,14 @@ export function geodesicFrom(
   distanceM: number,
 ): Position & { readonly endBearingDeg: number } {
   const line = wgs84.Direct(from.latDeg, from.lonDeg, bearingDeg, distanceM);
-  return { latDeg: line.lat2!, lonDeg: wrap180(line.lon2!), endBearingDeg: wrap360(line.azi2!) };
+  return {
+    latDeg: line.lat2!,
+    lonDeg: line.lon2! === 180 ? -180 : line.lon2!,
+    endBearingDeg: bearingOf(line.azi2!),
+  };
+}
+
+/** The library's −180 to 180 as a bearing; not by a remainder, which would blur the last digits. */
+function bearingOf(azimuthDeg: number): number {
+  return azimuthDeg < 0 ? azimuthDeg + 360 : azimuthDeg;
 }

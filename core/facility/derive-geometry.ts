@@ -1,5 +1,4 @@
 import type { Place } from '../earth/frame.ts';
-import { wrap180 } from '../units/units.ts';
 import type { Facility } from './facility-schema.ts';
 import { glidepathBeam } from './glidepath-beam.ts';
 import { localizerBeam } from './localizer-beam.ts';
@@ -97,7 +96,7 @@ export function deriveGeometry(facility: Facility): FacilityGeometry {
 function farEndOf({ runway }: Facility, axis: RunwayAxis): Place {
   const { latDeg, lonDeg } = axis.farEnd;
   const elevationFt = runway.farEnd?.elevationFt ?? runway.threshold.elevationFt;
-  return { latDeg, lonDeg: wrap180(lonDeg), elevationFt };
+  return { latDeg, lonDeg, elevationFt };
 }
 
 /** The highest of the first 3,000 ft on the straight line between the ends; the threshold where one is unknown. */

@@ -32,7 +32,7 @@ export interface LocalizerBeam {
 export function localizerBeam(facility: Facility, axis: RunwayAxis): LocalizerBeam {
   const given = facility.localizer ?? {};
   const { antenna, runwayAzimuthDeg } = antennaOf(facility, axis);
-  const courseTrueDeg = wrap360(given.courseTrueDeg ?? runwayAzimuthDeg);
+  const courseTrueDeg = given.courseTrueDeg === undefined ? runwayAzimuthDeg : given.courseTrueDeg % 360;
   const distanceFt = geodesicBetween(axis.threshold, antenna).distanceM * FEET_PER_METRE;
   return {
     antenna,
@@ -60,7 +60,10 @@ function antennaOf(facility: Facility, axis: RunwayAxis) {
     return { antenna, runwayAzimuthDeg: endBearingDeg };
   }
   const antenna = { ...given, elevationFt: given.elevationFt ?? thresholdElevationFt };
-  return { antenna, runwayAzimuthDeg: axis.trueBearingDeg + meridianConvergenceDeg(axis.threshold, given) };
+  return {
+    antenna,
+    runwayAzimuthDeg: wrap360(axis.trueBearingDeg + meridianConvergenceDeg(axis.threshold, given)),
+  };
 }
 
 /** How far a straight line turns against north between two points: the longitude difference × sin latitude. */

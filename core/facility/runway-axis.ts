@@ -1,5 +1,5 @@
 import { geodesicBetween, geodesicFrom, type Position } from '../earth/geodesic.ts';
-import { FEET_PER_METRE, METRES_PER_FOOT, RADIANS_PER_DEGREE, wrap360 } from '../units/units.ts';
+import { FEET_PER_METRE, METRES_PER_FOOT, RADIANS_PER_DEGREE } from '../units/units.ts';
 import type { Facility } from './facility-schema.ts';
 
 /** The line that everything else is measured along: from the landing threshold to the far end. */
@@ -24,7 +24,7 @@ export function runwayAxis(runway: Facility['runway']): RunwayAxis | null {
   }
   if (trueBearingDeg === undefined || lengthFt === undefined) return null;
   const end = geodesicFrom(threshold, trueBearingDeg, lengthFt * METRES_PER_FOOT);
-  return { threshold, farEnd: end, trueBearingDeg: wrap360(trueBearingDeg), lengthFt };
+  return { threshold, farEnd: end, trueBearingDeg: trueBearingDeg % 360, lengthFt };
 }
 
 /** Where a point lies as seen from the threshold: feet down the runway, and feet to its right. */
