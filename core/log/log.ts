@@ -118,6 +118,8 @@ export interface Job {
 export interface LogSettings {
   /** Roles by header text, in place of what was recognised; null leaves the column out. */
   readonly columns?: Readonly<Record<string, ColumnRole | null>>;
+  /** Units by header text, in place of what the file names: `m`, `ft`, `km/h`, `dots of 5` and so on. */
+  readonly units?: Readonly<Record<string, string>>;
   readonly dateOrder?: 'ymd' | 'dmy' | 'mdy';
   /** IANA name or fixed offset (`+02:00`) of local times. */
   readonly timeZone?: string;

@@ -1,0 +1,146 @@
+import { issue } from '../issue/issue.ts';
+import type { Issue } from '../issue/issue.ts';
+import { readClock } from './clock-text.ts';
+import type { Clock } from './clock-text.ts';
+import { dayOf, decideOrder } from './date-order.ts';
+import { readDate } from './date-text.ts';
+import type { DateText } from './date-text.ts';
+import type { LogSettings } from './log.ts';
+import { NumberColumn } from './number-column.ts';
+import { ownText } from './own-text.ts';
+import type { ResolvedTimes } from './resolved-times.ts';
+import { utcOfLocal, zoneOffset } from './time-zone.ts';
+
+const DAY_S = 86_400;
+
+/** Rows from one on that share a date as written, and whether their offset from UTC was known. */
+interface Run {
+  readonly fromRow: number;
+  readonly date: DateText | null;
+  readonly inUtc: boolean;
+}
+
+/**
+ * Times written as dates and times of day. While the file streams by, only seconds of the day are kept, and one
+ * note wherever the date changes; what the dates mean is decided when all have been seen.
+ */
+export class CalendarTimes {
+  readonly #seconds = new NumberColumn();
+  readonly #runs: Run[] = [];
+  readonly #clock: Clock = { secondsOfDay: 0, offsetS: NaN };
+  #dateText = '';
+  #date: DateText | null = null;
+
+  /** Adds a row with date and time in one text, and its offset in seconds (NaN: none). False, and no row, when it is none. */
+  addMoment(text: string, offsetS: number): boolean {
+    let moment = text;
+    if (needsTrim(moment)) moment = moment.trim();
+    if (this.#date === null || !moment.startsWith(this.#dateText) || isDigit(moment, this.#dateText.length)) {
+      if (!this.#readDate(moment)) return false;
+    }
+    const separator = moment[this.#dateText.length];
+    if (separator !== 'T' && separator !== ' ' && separator !== 't' && separator !== ',') return false;
+    let at = this.#dateText.length + 1;
+    while (moment[at] === ' ') at++;
+    return readClock(moment, at, this.#clock) && this.#add(offsetS);
+  }
+
+  /** Adds a row with its date (null: the file has none), its time of day and its offset in seconds (NaN: none). */
+  addParts(dateText: string | null, clockText: string, offsetS: number): boolean {
+    if (dateText !== null && (this.#date === null || dateText !== this.#dateText)) {
+      const trimmed = dateText.trim();
+      if (!this.#readDate(trimmed) || this.#dateText.length !== trimmed.length) {
+        this.#date = null;
+        return false;
+      }
+      this.#dateText = dateText;
+    }
+    const clock = needsTrim(clockText) ? clockText.trim() : clockText;
+    return readClock(clock, 0, this.#clock) && this.#add(offsetS);
+  }
+
+  #readDate(text: string): boolean {
+    this.#date = readDate(text);
+    this.#dateText = this.#date === null ? '' : ownText(text.slice(0, this.#date.length));
+    return this.#date !== null;
+  }
+
+  #add(columnOffsetS: number): true {
+    const offsetS = Number.isNaN(this.#clock.offsetS) ? columnOffsetS : this.#clock.offsetS;
+    const inUtc = !Number.isNaN(offsetS);
+    const run = this.#runs.at(-1);
+    if (run === undefined || run.date !== this.#date || run.inUtc !== inUtc) {
+      this.#runs.push({ fromRow: this.#seconds.length, date: this.#date, inUtc });
+    }
+    this.#seconds.push(inUtc ? this.#clock.secondsOfDay - offsetS : this.#clock.secondsOfDay);
+    return true;
+  }
+
+  /**
+   * Seconds since 1970 UTC of every row; NaN where there is no such day.
+   * @param isUtc whether times without an offset are UTC because the header or the format says so
+   * @param startDay days since 1970 of the first row, for a file that writes no dates; null when unknown
+   */
+  resolve(settings: LogSettings, isUtc: boolean, startDay: number | null): ResolvedTimes {
+    const zone = settings.timeZone === undefined || isUtc ? null : zoneOffset(settings.timeZone);
+    const dates = [...new Set(this.#runs.flatMap((run) => run.date ?? []))];
+    const { order, guessed } = decideOrder(dates, settings.dateOrder);
+    const hasDates = dates.length > 0;
+    const timeS = this.#seconds.take();
+    let previousS = -Infinity;
+    for (const [i, run] of this.#runs.entries()) {
+      const end = this.#runs[i + 1]?.fromRow ?? timeS.length;
+      const dayS = (run.date === null ? (startDay ?? 0) : dayOf(run.date, order)) * DAY_S;
+      for (let row = run.fromRow; row < end; row++) {
+        let atS = dayS + timeS[row]!;
+        // Without dates, a clock that falls by more than half a day has passed midnight.
+        if (run.date === null) while (atS < previousS - DAY_S / 2) atS += DAY_S;
+        if (zone !== null && !run.inUtc) atS = utcOfLocal(atS, zone, previousS);
+        timeS[row] = atS;
+        if (!Number.isNaN(atS)) previousS = atS;
+      }
+    }
+    const issues: Issue[] = [];
+    if (guessed) issues.push(orderGuessed(dates[0]!, order));
+    if (!hasDates && startDay === null && timeS.length > 0) issues.push(NO_DATE);
+    const local = !isUtc && zone === null && this.#runs.some((run) => !run.inUtc);
+    if (local) issues.push(NO_ZONE);
+    return { timeS, reference: local ? 'local' : 'utc', issues };
+  }
+}
+
+const NO_DATE = issue(
+  'caution',
+  'time-without-date',
+  'The file has times of day but no date: its first day is shown as 1970-01-01.',
+);
+
+const NO_ZONE = issue(
+  'caution',
+  'time-zone-unknown',
+  'The times do not say how far they are from UTC: they are taken as UTC.',
+  { tip: 'Set the time zone of the log, such as +02:00 or the zone of the place.' },
+);
+
+function orderGuessed(date: DateText, order: string): Issue {
+  const text = [date.first, date.second, date.third].join(date.separator);
+  const words =
+    order === 'ymd' ? 'year, month, day' : order === 'dmy' ? 'day, month, year' : 'month, day, year';
+  return issue(
+    'caution',
+    'date-order-assumed',
+    `Dates such as ${text} can be read in more than one order: taken as ${words}.`,
+    {
+      tip: 'Set the date order of the log if that is wrong.',
+    },
+  );
+}
+
+function needsTrim(text: string): boolean {
+  return text.charCodeAt(0) <= 32 || text.charCodeAt(text.length - 1) <= 32;
+}
+
+function isDigit(text: string, at: number): boolean {
+  const code = text.charCodeAt(at);
+  return code >= 48 && code <= 57;
+}

@@ -1,0 +1,86 @@
+import { COLUMN_MEANINGS } from './column-words.ts';
+import type { CsvLayout } from './csv-layout.ts';
+import type { ColumnRole, LogColumn, LogSettings } from './log.ts';
+import { isQuantity, recogniseColumn } from './recognise-column.ts';
+import type { Recognised } from './recognise-column.ts';
+import { timeRole } from './time-role.ts';
+import type { Unit } from './unit-words.ts';
+
+/** A column of a CSV with what is needed to read it. */
+export interface CsvColumn extends LogColumn {
+  readonly unit: Unit | null;
+  /** Terms of its header, see `column-words.ts`. */
+  readonly terms: readonly string[];
+}
+
+const KNOWN_TERMS = new Set(
+  COLUMN_MEANINGS.flatMap(([, , ...sets]) => sets.flatMap((terms) => terms.split(' '))),
+);
+
+/** Recognises every column of a CSV by header, units and first values; columns that compete are still all there. */
+export function candidateColumns(layout: CsvLayout, settings: LogSettings): CsvColumn[] {
+  const common = commonTerms(layout.header.names);
+  return layout.header.names.map((_, index) => candidateColumn(layout, index, common, settings));
+}
+
+function candidateColumn(
+  layout: CsvLayout,
+  index: number,
+  common: ReadonlySet<string>,
+  settings: LogSettings,
+): CsvColumn {
+  const { names, otherNames, units } = layout.header;
+  const header = names[index]!;
+  const unitCell = settings.units?.[header] ?? units[index] ?? '';
+  const words = better(recogniseColumn(header, unitCell, common), otherNames[index], unitCell, common);
+  const { unit, unitText, terms } = words;
+  const said = settings.columns ?? {};
+  const isSaid = Object.hasOwn(said, header);
+  const role = isSaid ? said[header]! : roleOf(words, index, layout);
+  const why =
+    role === null && words.meaning !== null ? `${words.why}, but its values are no such thing` : words.why;
+  const confidence = role === null ? 0 : words.confidence;
+  return {
+    index,
+    header,
+    unit,
+    unitText,
+    terms,
+    role,
+    confidence: isSaid ? 1 : confidence,
+    why: isSaid ? 'the user said so' : why,
+  };
+}
+
+/** Terms that most headers share and no meaning uses: what the recorder puts before every name. */
+function commonTerms(names: readonly string[]): ReadonlySet<string> {
+  const counts = new Map<string, number>();
+  for (const name of names) {
+    for (const term of recogniseColumn(name, '', new Set()).terms)
+      counts.set(term, (counts.get(term) ?? 0) + 1);
+  }
+  return new Set(
+    [...counts].flatMap(([term, count]) =>
+      count * 2 >= names.length && count > 3 && !KNOWN_TERMS.has(term) ? term : [],
+    ),
+  );
+}
+
+function better(
+  first: Recognised,
+  otherName: string | undefined,
+  unitCell: string,
+  common: ReadonlySet<string>,
+): Recognised {
+  if (otherName === undefined || otherName === '') return first;
+  const second = recogniseColumn(otherName, unitCell, common);
+  return second.confidence > first.confidence ? second : first;
+}
+
+function roleOf(words: Recognised, index: number, layout: CsvLayout): ColumnRole | null {
+  const { meaning } = words;
+  if (meaning === null) return null;
+  if (isQuantity(meaning)) return meaning;
+  const samples = layout.samples.map((cells) => cells[index] ?? '').filter((cell) => cell.trim() !== '');
+  return timeRole(words, samples, layout.mark);
+}

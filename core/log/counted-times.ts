@@ -1,0 +1,60 @@
+import { issue } from '../issue/issue.ts';
+import { NumberColumn } from './number-column.ts';
+import { parseNumber } from './parse-number.ts';
+import type { DecimalMark } from './parse-number.ts';
+import type { ResolvedTimes } from './resolved-times.ts';
+
+const ELAPSED_CLOCK = /^(?:(\d+):)?(\d\d?):(\d\d(?:[.,]\d+)?)$/;
+
+/** From these sizes on, a count since 1970 cannot be seconds (they would be years far ahead) but a finer unit. */
+const FINER: readonly (readonly [from: number, unitS: number])[] = [
+  [1e17, 1e-9],
+  [1e14, 1e-6],
+  [1e11, 1e-3],
+];
+
+/** Times written as a count: seconds (or finer) since 1970, or since the log's own start. */
+export class CountedTimes {
+  readonly #counts = new NumberColumn();
+  readonly #mark: DecimalMark;
+  #unitS: number | null;
+  readonly #sinceStart: boolean;
+
+  /** @param unitS seconds in one count; null: one second for elapsed time, by their size for epoch times */
+  constructor(sinceStart: boolean, unitS: number | null, mark: DecimalMark) {
+    this.#sinceStart = sinceStart;
+    this.#unitS = sinceStart ? (unitS ?? 1) : unitS;
+    this.#mark = mark;
+  }
+
+  /** Adds a row. False, and no row, when the text is no count. */
+  add(text: string): boolean {
+    const count = parseNumber(text, this.#mark);
+    if (!Number.isNaN(count)) {
+      this.#unitS ??= FINER.find(([from]) => Math.abs(count) >= from)?.[1] ?? 1;
+      this.#counts.push(count * this.#unitS);
+      return true;
+    }
+    const match = this.#sinceStart ? ELAPSED_CLOCK.exec(text.trim()) : null;
+    if (match === null) return false;
+    const seconds = Number(match[3]!.replace(',', '.'));
+    this.#counts.push(Number(match[1] ?? 0) * 3600 + Number(match[2]) * 60 + seconds);
+    return true;
+  }
+
+  /** @param startS seconds since 1970 UTC at which an elapsed time began; null when unknown */
+  resolve(startS: number | null): ResolvedTimes {
+    const timeS = this.#counts.take();
+    if (!this.#sinceStart) return { timeS, reference: 'utc', issues: [] };
+    if (startS === null) return { timeS, reference: 'elapsed', issues: [START_UNKNOWN] };
+    for (let row = 0; row < timeS.length; row++) timeS[row]! += startS;
+    return { timeS, reference: 'utc', issues: [] };
+  }
+}
+
+const START_UNKNOWN = issue(
+  'caution',
+  'time-elapsed',
+  'The file counts time from its own start and does not say when that was: its clock begins at 1970-01-01.',
+  { tip: 'Set the start of the log.' },
+);

@@ -1,0 +1,53 @@
+const POWERS_OF_TEN = Array.from({ length: 16 }, (_, power) => 10 ** power);
+const COMMA = 44;
+const POINT = 46;
+const MINUS = 45;
+const PLUS = 43;
+
+export type DecimalMark = '.' | ',';
+
+/**
+ * The number in a cell, padding ignored; NaN when the cell is empty or holds anything else.
+ *
+ * Up to 15 digits are exact in a double, and so is a power of ten up to 15: their quotient is then the nearest
+ * double, the same that `Number` gives. Everything else (exponents, grouped thousands) takes the slow way.
+ */
+export function parseNumber(text: string, mark: DecimalMark): number {
+  const markCode = mark === '.' ? POINT : COMMA;
+  let at = 0;
+  let end = text.length;
+  while (at < end && text.charCodeAt(at) <= 32) at++;
+  while (end > at && text.charCodeAt(end - 1) <= 32) end--;
+  const sign = text.charCodeAt(at);
+  if (at < end && (sign === MINUS || sign === PLUS)) at++;
+  let mantissa = 0;
+  let digits = 0;
+  let decimals = -1;
+  for (; at < end; at++) {
+    const code = text.charCodeAt(at);
+    if (code >= 48 && code <= 57) {
+      mantissa = mantissa * 10 + (code - 48);
+      digits++;
+      if (decimals >= 0) decimals++;
+    } else if (code === markCode && decimals < 0) decimals = 0;
+    else return parseUnusual(text, mark);
+  }
+  if (digits === 0) return NaN;
+  if (digits > 15) return parseUnusual(text, mark);
+  const size = decimals > 0 ? mantissa / POWERS_OF_TEN[decimals]! : mantissa;
+  return sign === MINUS ? -size : size;
+}
+
+const PLAIN = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
+const GROUPED = {
+  '.': /^[+-]?\d{1,3}(?:[,'’ \u00a0\u202f]\d{3})+(?:\.\d*)?$/,
+  ',': /^[+-]?\d{1,3}(?:[.'’ \u00a0\u202f]\d{3})+(?:,\d*)?$/,
+};
+
+function parseUnusual(text: string, mark: DecimalMark): number {
+  let number = text.trim().replace('−', '-');
+  if (GROUPED[mark].test(number))
+    number = number.replaceAll(mark === '.' ? /[,'’ \u00a0\u202f]/g : /[.'’ \u00a0\u202f]/g, '');
+  if (mark === ',') number = number.replace(',', '.');
+  return PLAIN.test(number) ? Number(number) : NaN;
+}

@@ -1,0 +1,67 @@
+import { BESIDE, COLUMN_MEANINGS, NOT_USED } from './column-words.ts';
+import type { Meaning } from './column-words.ts';
+import { headerTokens, headerTokensWithoutUnit } from './header-tokens.ts';
+import type { HeaderTokens } from './header-tokens.ts';
+import type { Quantity } from './log.ts';
+import { QUANTITY_RULES } from './quantity-rules.ts';
+import type { Unit } from './unit-words.ts';
+
+/** What the words of a header say, before the values are looked at and before columns compete. */
+export interface Recognised {
+  readonly meaning: Meaning;
+  readonly unit: Unit | null;
+  readonly unitText: string | null;
+  readonly confidence: number;
+  readonly why: string;
+  readonly terms: readonly string[];
+}
+
+const MEANINGS = new Map<string, { meaning: Meaning; sure: number }[]>();
+for (const [meaning, sure, ...termSets] of COLUMN_MEANINGS) {
+  for (const terms of termSets) {
+    const key = terms.split(' ').sort().join(' ');
+    MEANINGS.set(key, [...(MEANINGS.get(key) ?? []), { meaning, sure }]);
+  }
+}
+
+/**
+ * Takes a header for what its words and its unit say. Unknown words, or a unit of the wrong dimension, leave the
+ * column unused: a wrong guess is worse than none, since the user can map the column by hand.
+ */
+export function recogniseColumn(header: string, unitCell: string, common: ReadonlySet<string>): Recognised {
+  const tokens = headerTokens(header, unitCell);
+  const found = meaningOf(tokens, common) ?? meaningOf(headerTokensWithoutUnit(header), common);
+  if (found !== null) return found;
+  return { ...notUsed(tokens.terms), unit: tokens.unit, unitText: tokens.unitText, terms: tokens.terms };
+}
+
+function meaningOf(tokens: HeaderTokens, common: ReadonlySet<string>): Recognised | null {
+  const terms = tokens.terms.filter((term) => !common.has(term));
+  const bare = terms.filter((term) => !BESIDE.has(term));
+  const candidates = MEANINGS.get(terms.join(' ')) ?? MEANINGS.get(bare.join(' ')) ?? [];
+  const fitting = candidates.find(({ meaning }) => fits(meaning, tokens.unit));
+  if (fitting === undefined) return null;
+  const { meaning, sure } = fitting;
+  if (meaning === null) return { ...notUsed(terms), ...tokens };
+  const unitWords = tokens.unitText === null ? '' : `, unit "${tokens.unitText}"`;
+  const confidence = tokens.unit === null ? sure : sure + (1 - sure) / 2;
+  return { meaning, ...tokens, confidence, why: `the header says ${terms.join(' ')}${unitWords}` };
+}
+
+function fits(meaning: Meaning, unit: Unit | null): boolean {
+  if (unit === null || meaning === null) return true;
+  if (!isQuantity(meaning)) return unit.dimension === 'time';
+  const { dimension } = QUANTITY_RULES[meaning];
+  return unit.dimension === dimension || (dimension === 'needle' && unit.dimension === 'percent');
+}
+
+export function isQuantity(role: string): role is Quantity {
+  return Object.hasOwn(QUANTITY_RULES, role);
+}
+
+function notUsed(terms: readonly string[]): { meaning: null; confidence: number; why: string } {
+  const known = terms.find((term) => NOT_USED.has(term));
+  const why =
+    known === undefined ? 'nothing in this program uses a column of this name' : NOT_USED.get(known)!;
+  return { meaning: null, confidence: 0, why };
+}

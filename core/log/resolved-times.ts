@@ -1,0 +1,10 @@
+import type { Issue } from '../issue/issue.ts';
+import type { Log } from './log.ts';
+
+/** The times of all rows of a log, once the whole of it was seen. */
+export interface ResolvedTimes {
+  /** Seconds since 1970-01-01T00:00:00Z; NaN for a row whose date does not exist. */
+  readonly timeS: Float64Array;
+  readonly reference: Log['timeReference'];
+  readonly issues: readonly Issue[];
+}

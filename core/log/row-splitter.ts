@@ -1,0 +1,129 @@
+import Papa from 'papaparse';
+
+export interface CsvShape {
+  readonly delimiter: string;
+  readonly quote: string;
+  readonly newline: '\n' | '\r';
+}
+
+/** No line of a track log is longer; a file without line ends must not fill the memory. */
+export const LINE_MAX_CHARS = 1 << 20;
+/** Physical lines that one quoted cell may run over. */
+const QUOTED_LINES_MAX = 16;
+
+export interface RowTaker {
+  /** One row: its cells and the physical line that it begins on. `unfinished`: it ends the file without a line end. */
+  row(cells: string[], line: number, unfinished: boolean): void;
+  /** A physical line given up because a quote in it is never closed. */
+  unclosedQuote(line: number): void;
+}
+
+/**
+ * Cuts text that arrives in blocks into rows of cells. Text without a quote goes the fast way through the parser
+ * as a whole; else line by line, so that a stray quote costs its own line and not the rest of the file.
+ */
+export class RowSplitter {
+  /** The physical line, counted from 1, that what comes next begins on. */
+  line = 1;
+  /** Set when a line was longer than `LINE_MAX_CHARS`; nothing more is cut then. */
+  tooLong = false;
+  readonly #shape: CsvShape;
+  readonly #parser: InstanceType<typeof Papa.Parser>;
+  readonly #taker: RowTaker;
+  readonly #cellsExpected: number;
+  #rest = '';
+
+  /** @param cellsExpected cells that a row over several lines must have to be believed; 0 while that is not known */
+  constructor(shape: CsvShape, taker: RowTaker, cellsExpected: number) {
+    this.#shape = shape;
+    this.#cellsExpected = cellsExpected;
+    this.#taker = taker;
+    this.#parser = new Papa.Parser({
+      delimiter: shape.delimiter,
+      newline: shape.newline,
+      quoteChar: shape.quote,
+    });
+  }
+
+  /** Takes the next block; `last` when none follows. */
+  push(block: string, last: boolean): void {
+    if (this.tooLong) return;
+    const text = this.#rest + block;
+    const end = text.indexOf(this.#shape.newline);
+    this.tooLong = (end === -1 ? text.length : end) > LINE_MAX_CHARS;
+    if (this.tooLong) return;
+    const used = text.includes(this.#shape.quote) ? this.#byLine(text, last) : this.#atOnce(text, last);
+    this.#rest = text.slice(used);
+  }
+
+  #atOnce(text: string, last: boolean): number {
+    const { data, meta } = this.#parser.parse(text, 0, !last);
+    const unfinished = last ? data.length - 1 : -1;
+    for (let i = 0; i < data.length; i++) this.#taker.row(data[i]!, this.line + i, i === unfinished);
+    this.line += data.length;
+    return meta.cursor;
+  }
+
+  #byLine(text: string, last: boolean): number {
+    const { delimiter, quote } = this.#shape;
+    let at = 0;
+    while (at < text.length) {
+      const end = this.#lineEnd(text, at);
+      if (end === text.length && !last) break;
+      const line = text.slice(at, end);
+      if (line.includes(quote)) {
+        const next = this.#quotedRow(text, at, last);
+        if (next === null) break;
+        at = next;
+      } else {
+        this.#taker.row(line.split(delimiter), this.line++, end === text.length);
+        at = end + 1;
+      }
+    }
+    return Math.min(at, text.length);
+  }
+
+  /** Takes the row at a place whose line holds a quote. Where the next row begins; null: more text is needed. */
+  #quotedRow(text: string, at: number, last: boolean): number | null {
+    const firstEnd = this.#lineEnd(text, at);
+    const first = this.#parseRow(text.slice(at, firstEnd));
+    if (first !== 'open') return this.#taken(first, 1, firstEnd, text.length);
+    let end = firstEnd;
+    let lines = 1;
+    for (let closed = false; !closed && end < text.length && lines < QUOTED_LINES_MAX; lines++) {
+      const start = end + 1;
+      end = this.#lineEnd(text, start);
+      closed = isOdd(text, this.#shape.quote, start, end);
+    }
+    if (end === text.length && !last) return null;
+    const row = this.#parseRow(text.slice(at, end));
+    const believed = Array.isArray(row) && (this.#cellsExpected === 0 || row.length === this.#cellsExpected);
+    return believed ? this.#taken(row, lines, end, text.length) : this.#taken(null, 1, firstEnd, text.length);
+  }
+
+  #taken(row: string[] | null, lines: number, end: number, textEnd: number): number {
+    if (row === null) this.#taker.unclosedQuote(this.line);
+    else this.#taker.row(row, this.line, end === textEnd);
+    this.line += lines;
+    return end + 1;
+  }
+
+  /** The cells of one row; null when its quotes make no sense, `open` when one is never closed. */
+  #parseRow(text: string): string[] | null | 'open' {
+    const { data, errors } = this.#parser.parse(text.replace(/\r$/, ''), 0, false);
+    if (errors.some((error) => error.code === 'MissingQuotes')) return 'open';
+    return errors.length === 0 && data.length === 1 ? data[0]! : null;
+  }
+
+  #lineEnd(text: string, from: number): number {
+    const end = text.indexOf(this.#shape.newline, from);
+    return end === -1 ? text.length : end;
+  }
+}
+
+/** Whether a quote stands an odd number of times in a part of a text. */
+function isOdd(text: string, quote: string, from: number, to: number): boolean {
+  let odd = false;
+  for (let at = text.indexOf(quote, from); at !== -1 && at < to; at = text.indexOf(quote, at + 1)) odd = !odd;
+  return odd;
+}

@@ -1,0 +1,74 @@
+import { readClock } from './clock-text.ts';
+import type { HeadRow } from './csv-header.ts';
+import { dayOf, decideOrder } from './date-order.ts';
+import { readDate } from './date-text.ts';
+import { wordsOf } from './header-tokens.ts';
+import type { LogSettings } from './log.ts';
+
+/** What the lines before the header say about when the log began. */
+export interface StatedStart {
+  /** Days since 1970; null when no date is stated. */
+  readonly day: number | null;
+  /** Seconds since 1970, taken as UTC when no offset is stated; null when no date with a time is stated. */
+  readonly startS: number | null;
+}
+
+/** Only a line that says so is believed: a file has other dates, such as that of its software. */
+const START_WORDS = new Set([
+  'date',
+  'datum',
+  'fecha',
+  'start',
+  'started',
+  'begin',
+  'beginn',
+  'debut',
+  'inicio',
+  'flight',
+  'flug',
+  'vol',
+  'vuelo',
+  'recorded',
+  'recording',
+]);
+const OTHER_WORDS = new Set([
+  'export',
+  'exported',
+  'version',
+  'software',
+  'database',
+  'build',
+  'end',
+  'birth',
+  'expires',
+  'created',
+]);
+const DATE = /(?<!\d)\d{1,4}([-./])\d{1,2}\1\d{2,4}(?!\d)/;
+
+/** Looks for the start in the lines before the header. */
+export function statedStart(preamble: readonly HeadRow[], settings: LogSettings): StatedStart {
+  for (const { cells } of preamble) {
+    const text = cells.join(' ').replaceAll('"', ' ');
+    const at = DATE.exec(text)?.index;
+    if (at === undefined) continue;
+    const words = wordsOf(text);
+    if (!words.some((word) => START_WORDS.has(word)) || words.some((word) => OTHER_WORDS.has(word))) continue;
+    const date = readDate(text.slice(at));
+    if (date === null) continue;
+    const day = dayOf(date, decideOrder([date], settings.dateOrder).order);
+    if (Number.isNaN(day)) continue;
+    return { day, startS: timeAfter(text.slice(at + date.length), day) };
+  }
+  return { day: null, startS: null };
+}
+
+/** Seconds since 1970 of a date followed by a time of day; null when no time follows. */
+function timeAfter(text: string, day: number): number | null {
+  const clock = { secondsOfDay: 0, offsetS: NaN };
+  const time =
+    /^[T\s,;]*(\d{1,2}:\d\d(?::\d\d(?:[.,]\d+)?)?\s*(?:[ap]m)?\s*(?:z|utc|gmt)?(?:[+-]\d\d:?\d\d)?)/i.exec(
+      text,
+    )?.[1];
+  if (time === undefined || !readClock(time.trim(), 0, clock)) return null;
+  return day * 86_400 + clock.secondsOfDay - (Number.isNaN(clock.offsetS) ? 0 : clock.offsetS);
+}

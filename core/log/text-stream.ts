@@ -1,0 +1,112 @@
+import type { Job, LogSource } from './log.ts';
+
+/** How much of a file is looked at before it is read: room for a header of thousands of columns. */
+export const HEAD_CHARS = 1 << 20;
+/** Blocks handed to readers: at least this long, except for the last... */
+const BLOCK_MIN_CHARS = 1 << 16;
+/** ... and at most this long, so that progress and cancelling are never far away. */
+export const BLOCK_MAX_CHARS = 1 << 20;
+
+/** The text of a file, from its beginning, in blocks of a handy size whatever the host's chunks are. */
+export class TextStream {
+  readonly head: string;
+  /** Set once the job was cancelled. */
+  cancelled = false;
+  readonly #held: string[];
+  readonly #rest: AsyncGenerator<string>;
+  readonly #job: Job;
+  readonly #size: number | null;
+
+  private constructor(held: string[], rest: AsyncGenerator<string>, source: LogSource, job: Job) {
+    this.#held = held;
+    this.#rest = rest;
+    this.#job = job;
+    this.#size = source.size;
+    this.head = held.join('').slice(0, HEAD_CHARS);
+  }
+
+  /** Reads the head of the file and waits there. */
+  static async open(source: LogSource, job: Job): Promise<TextStream> {
+    const rest = blocksOf(source.chunks);
+    const held: string[] = [];
+    let length = 0;
+    let cancelled = false;
+    while (length < HEAD_CHARS) {
+      cancelled = job.cancelled();
+      if (cancelled) break;
+      const next = await rest.next();
+      if (next.done) break;
+      held.push(next.value);
+      length += next.value.length;
+    }
+    const stream = new TextStream(held, rest, source, job);
+    stream.cancelled = cancelled;
+    return stream;
+  }
+
+  /** All blocks, the head's included; ends early when the job is cancelled. */
+  async *blocks(): AsyncGenerator<string> {
+    let done = 0;
+    const passed = (block: string): void => {
+      done += block.length;
+      this.#job.progress(this.#size === null ? null : Math.min(1, done / Math.max(1, this.#size)));
+    };
+    for (let held = this.#held.shift(); held !== undefined; held = this.#held.shift()) {
+      if (this.#stop()) return;
+      yield held;
+      passed(held);
+    }
+    for (;;) {
+      if (this.#stop()) return;
+      const next = await this.#rest.next();
+      if (next.done) return;
+      yield next.value;
+      passed(next.value);
+    }
+  }
+
+  /** Lets go of the host's chunks. */
+  async close(): Promise<void> {
+    this.#held.length = 0;
+    await this.#rest.return(undefined);
+  }
+
+  #stop(): boolean {
+    this.cancelled ||= this.#job.cancelled();
+    return this.cancelled;
+  }
+}
+
+async function* blocksOf(chunks: LogSource['chunks']): AsyncGenerator<string> {
+  let pieces: string[] = [];
+  let length = 0;
+  let first = true;
+  for await (const chunk of chunks) {
+    const text = first ? withoutMark(chunk) : chunk;
+    first &&= chunk === '';
+    if (text === '') continue;
+    pieces.push(withoutPadding(text));
+    length += text.length;
+    if (length < BLOCK_MIN_CHARS) continue;
+    yield* cut(pieces.join(''));
+    pieces = [];
+    length = 0;
+  }
+  if (pieces.length > 0) yield* cut(pieces.join(''));
+}
+
+function* cut(text: string): Generator<string> {
+  for (let at = 0; at < text.length; at += BLOCK_MAX_CHARS) {
+    yield text.length <= BLOCK_MAX_CHARS ? text : text.slice(at, at + BLOCK_MAX_CHARS);
+  }
+}
+
+/** A byte-order mark that the decoder left in the text. */
+function withoutMark(text: string): string {
+  return text.charCodeAt(0) === 0xfe_ff ? text.slice(1) : text;
+}
+
+/** Recorders pad their last sector with NUL: a run of them is as good as one. */
+function withoutPadding(text: string): string {
+  return text.includes('\0') ? text.replaceAll(/\0{2,}/g, '\0') : text;
+}

@@ -1,0 +1,79 @@
+import type { Quantity } from './log.ts';
+import type { NumberColumn } from './number-column.ts';
+import { parseNumber } from './parse-number.ts';
+import type { DecimalMark } from './parse-number.ts';
+import { QUANTITY_RULES } from './quantity-rules.ts';
+import type { RowFaults } from './row-faults.ts';
+import type { Unit } from './unit-words.ts';
+
+/** What recorders write where they know nothing; unknown, and no fault. */
+const ABSENT = /^(?:|nan|null|none|nil|n\/?a|-+|_+|\?+|inf|invalid|undefined|\*+|#n\/a)$/i;
+const ON = /^(?:1|true|yes|on|down|dn|extended|locked|ausgefahren|unten|sorti|abajo)$/i;
+const OFF = /^(?:0|false|no|off|up|retracted|eingefahren|oben|rentre|arriba)$/i;
+
+/** Reads one column: text to the quantity's own unit, NaN for whatever is no possible value, counting those. */
+export class ValueReader {
+  readonly index: number;
+  readonly header: string;
+  readonly #factor: number;
+  readonly #shift: number;
+  readonly #mark: DecimalMark;
+  readonly #min: number;
+  readonly #max: number;
+  readonly #into: NumberColumn;
+  readonly #isSwitch: boolean;
+  #unreadable = 0;
+  #unreadableLine = 0;
+  #marked = 0;
+  #markedLine = 0;
+
+  constructor(
+    place: { index: number; header: string },
+    quantity: Quantity,
+    unit: Unit,
+    mark: DecimalMark,
+    into: NumberColumn,
+  ) {
+    const rule = QUANTITY_RULES[quantity];
+    this.index = place.index;
+    this.header = place.header;
+    this.#factor = unit.factor / rule.base;
+    this.#shift = unit.shift;
+    this.#mark = mark;
+    this.#min = rule.min;
+    this.#max = rule.max;
+    this.#into = into;
+    this.#isSwitch = quantity === 'gearDown';
+  }
+
+  /** Takes the row's value for the column; `text` undefined when the row has no such cell. */
+  read(text: string | undefined, line: number): void {
+    let value = text === undefined ? NaN : parseNumber(text, this.#mark);
+    if (Number.isNaN(value)) value = this.#unusual(text ?? '', line);
+    else {
+      value = (value + this.#shift) * this.#factor;
+      if (value < this.#min || value > this.#max) {
+        if (this.#marked++ === 0) this.#markedLine = line;
+        value = NaN;
+      }
+    }
+    this.#into.push(value);
+  }
+
+  #unusual(text: string, line: number): number {
+    // eslint-disable-next-line no-control-regex
+    const word = text.replaceAll('\0', '').trim();
+    if (ABSENT.test(word)) return NaN;
+    if (this.#isSwitch && ON.test(word)) return 1;
+    if (this.#isSwitch && OFF.test(word)) return 0;
+    if (this.#unreadable++ === 0) this.#unreadableLine = line;
+    return NaN;
+  }
+
+  /** Reports what was counted. */
+  report(faults: RowFaults): void {
+    if (this.#unreadable > 0)
+      faults.add(`value-unreadable\t${this.header}`, this.#unreadableLine, this.#unreadable);
+    if (this.#marked > 0) faults.add(`value-marked-invalid\t${this.header}`, this.#markedLine, this.#marked);
+  }
+}
