@@ -11,6 +11,8 @@ export default defineConfig({
     rollupOptions: {
       input: {
         halfdot: 'electron/cli/main.ts',
+        bench: 'tests/bench/bench.ts',
+        samples: 'tests/support/make-samples.ts',
       },
       output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js', format: 'es' },
     },

@@ -1,3 +1,5 @@
+import { TextDecoder } from 'node:util';
+
 /**
  * Turns bytes into text as they come: UTF-16 by its mark, UTF-8 with or without a mark, and Windows-1252 from the
  * first byte on that is no UTF-8. Any sequence of bytes gives some text: what it is worth is the reader's to say.

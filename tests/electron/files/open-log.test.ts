@@ -39,7 +39,7 @@ describe('openLog', () => {
     const missing = openLog(join(folder, 'none.csv'));
     expect(missing).toMatchObject({ ok: false, refusal: { code: 'file-unreadable' } });
     if (!missing.ok)
-      expect(missing.refusal.message).toMatch(/none\.csv cannot be read: there is no such file\.$/);
+      expect(missing.refusal.message).toMatch(/none\.csv cannot be read: there is no such file or folder\.$/);
     expect(openLog(folder)).toMatchObject({ ok: false, refusal: { code: 'file-is-folder' } });
     expect(openLog(join(folder, 'a log.csv', 'b'))).toMatchObject({
       ok: false,

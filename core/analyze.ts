@@ -1,0 +1,89 @@
+import { composeDebrief, type Material } from './debrief/compose-debrief.ts';
+import type { Debrief } from './debrief/debrief.ts';
+import { projectTrack } from './deviation/project-track.ts';
+import type { Place } from './earth/frame.ts';
+import { loadGeoid } from './earth/geoid.ts';
+import { decimalYear } from './earth/magnetic.ts';
+import { checkFacility } from './facility/contradictions.ts';
+import { deriveGeometry, type FacilityGeometry } from './facility/derive-geometry.ts';
+import type { Facility } from './facility/facility-schema.ts';
+import { parseFacility } from './facility/parse-facility.ts';
+import { usable, type Outcome } from './issue/issue.ts';
+import type { Job, Log, LogSettings, LogSource } from './log/log.ts';
+import { readLog } from './log/read-log.ts';
+import { buildTrack } from './track/build-track.ts';
+import type { Track } from './track/track.ts';
+
+/** A facility as its user defined it, and what follows from it. */
+export interface DefinedFacility {
+  readonly facility: Facility;
+  readonly geometry: FacilityGeometry;
+}
+
+/** A log, read, and its track. */
+export interface Flight {
+  readonly log: Log;
+  readonly track: Track;
+}
+
+/** Reads a facility file and derives its geometry. */
+export function defineFacility(text: string, fileName: string): Outcome<DefinedFacility> {
+  const parsed = parseFacility(text, fileName);
+  if (!parsed.ok) return parsed;
+  return usable({ facility: parsed.value, geometry: deriveGeometry(parsed.value) }, parsed.issues);
+}
+
+/** Reads a log and makes its track; `threshold` tells where the geoid is taken when the log needs it. */
+export async function readFlight(
+  source: LogSource,
+  threshold: Place | null,
+  settings: LogSettings,
+  job: Job,
+): Promise<Outcome<Flight>> {
+  const log = await readLog(source, settings, job);
+  if (!log.ok) return log;
+  const track = buildTrack(log.value, { undulationM: await undulationFor(log.value, threshold) });
+  if (!track.ok) return { ...track, issues: [...log.issues, ...track.issues] };
+  return usable({ log: log.value, track: track.value }, [...log.issues, ...track.issues]);
+}
+
+/** The way of the whole program: log, track, facility, deviation, and what a debrief is made of. */
+export async function analyze(
+  source: LogSource,
+  { facility, geometry }: DefinedFacility,
+  settings: LogSettings,
+  job: Job,
+): Promise<Outcome<Material>> {
+  const flight = await readFlight(source, geometry.threshold, settings, job);
+  if (!flight.ok) return flight;
+  const { log, track } = flight.value;
+  const facilityIssues = checkFacility(facility, geometry, yearOf(flight.value));
+  const deviations = projectTrack(track, geometry);
+  const material = { log, track, facility, geometry, facilityIssues, deviations };
+  return usable(material, [...flight.issues, ...facilityIssues]);
+}
+
+/** The same, to its end. */
+export async function debriefLog(
+  source: LogSource,
+  defined: DefinedFacility,
+  settings: LogSettings,
+  job: Job,
+): Promise<Outcome<Debrief>> {
+  const material = await analyze(source, defined, settings, job);
+  return material.ok ? usable(composeDebrief(material.value), material.issues) : material;
+}
+
+/** The geoid costs a tenth of a second to load, so only a log of ellipsoid heights pays for it. */
+async function undulationFor(log: Log, threshold: Place | null): Promise<number | null> {
+  const needed = log.values.altitudeEllipsoidFt && !log.values.altitudeGeometricFt;
+  if (!needed) return null;
+  const at = threshold ?? { latDeg: log.values.latDeg[0]!, lonDeg: log.values.lonDeg[0]! };
+  const geoidHeightM = await loadGeoid();
+  return geoidHeightM(at.latDeg, at.lonDeg);
+}
+
+/** The year of a flight for the magnetic model; null when the log does not know its date. */
+function yearOf({ log, track }: Flight): number | null {
+  return log.timeReference === 'elapsed' ? null : decimalYear(track.timeS[0]!);
+}

@@ -1,0 +1,36 @@
+/** 1234.5 as "1,235": whole, with thousands apart. */
+export function whole(value: number): string {
+  const digits = String(Math.abs(Math.round(value)));
+  const sign = Math.round(value) < 0 ? '−' : '';
+  return sign + digits.replace(/\B(?=(\d{3})+$)/g, ',');
+}
+
+/** A duration as a person says it: "48 s", "6 min 5 s", "1 h 2 min". */
+export function duration(seconds: number): string {
+  const s = Math.round(seconds);
+  if (s < 60) return `${s} s`;
+  if (s < 3600) return s % 60 === 0 ? `${s / 60} min` : `${Math.floor(s / 60)} min ${s % 60} s`;
+  const minutes = Math.round(s / 60);
+  return minutes % 60 === 0 ? `${minutes / 60} h` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
+}
+
+/** "2026-05-04T14:02:11.5Z" as day and clock: "4 May 2026" and "14:02:11". */
+export function dayAndClock(utc: string): { day: string; clock: string } {
+  const [, year, month, date, clock] = /^([+-]?\d+)-(\d\d)-(\d\d)T(\d\d:\d\d:\d\d)/.exec(utc)!;
+  return { day: `${Number(date)} ${MONTHS[Number(month) - 1]!} ${year!}`, clock: clock! };
+}
+
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];

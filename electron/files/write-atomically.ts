@@ -1,0 +1,16 @@
+import { renameSync, rmSync, writeFileSync } from 'node:fs';
+import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
+import { systemReason } from './file-problems.ts';
+
+/** Writes a file whole or not at all: beside its place first, then moved there. */
+export function writeAtomically(path: string, text: string): Outcome<string> {
+  const beside = `${path}.${process.pid}.part`;
+  try {
+    writeFileSync(beside, text, { flag: 'wx' });
+    renameSync(beside, path);
+    return usable(path);
+  } catch (error) {
+    rmSync(beside, { force: true });
+    return refused('file-unwritable', `${path} cannot be written: ${systemReason(error)}.`);
+  }
+}

@@ -1,0 +1,67 @@
+import { METRES_PER_NM } from '../../core/units/units.ts';
+
+/** A facility for the benchmarks, invented: on the equator, landing east, so that the made track is easy to check. */
+export const BENCH_FACILITY = {
+  format: 'halfdot-facility/1',
+  name: 'Bench 09',
+  runway: {
+    designator: '09',
+    threshold: { latDeg: 0.5, lonDeg: -25, elevationFt: 20 },
+    trueBearingDeg: 90,
+    lengthFt: 8000,
+  },
+  glidepath: { angleDeg: 3, thresholdCrossingHeightFt: 50 },
+  minimums: { decisionAltitudeFt: 220 },
+  finalApproachFix: { distanceNm: 5 },
+};
+
+/** One approach after another from 12 NM at 120 kt: 360 s inbound, then 240 s back out, north of the course. */
+const INBOUND_S = 360;
+const CYCLE_S = 600;
+const START_NM = 12;
+const METRES_PER_DEGREE = 111_320;
+const START_MS = Date.UTC(2026, 0, 10, 6);
+
+const HEADER =
+  'UTC,Latitude (deg),Longitude (deg),GNSS Altitude (ft MSL),Indicated Altitude (ft),Indicated Airspeed (kt),' +
+  'Groundspeed (kt),Track (deg true),Vertical Speed (ft/min),Pitch (deg),Bank (deg),Altimeter Setting (hPa)';
+
+/** Small and fast random numbers, the same on every machine (Mulberry32; public domain, T. Ettinger). */
+function seeded(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+/** A log of `fixes` fixes a second apart, about a hundred bytes a line, in blocks of text; seeded. */
+export function* benchLog(fixes: number): Generator<string> {
+  const random = seeded(20260110);
+  const noise = (size: number) => (random() - 0.5) * size;
+  yield `${HEADER}\n`;
+  let block = '';
+  for (let i = 0; i < fixes; i++) {
+    const inCycle = i % CYCLE_S;
+    const inbound = inCycle <= INBOUND_S;
+    const share = inbound ? inCycle / INBOUND_S : (CYCLE_S - inCycle) / (CYCLE_S - INBOUND_S);
+    const toGoNm = START_NM * (1 - share);
+    const northM = inbound ? 60 * Math.sin(i / 40) : 5000;
+    const latDeg = 0.5 + (northM + noise(2)) / METRES_PER_DEGREE;
+    const lonDeg = -25 - (toGoNm * METRES_PER_NM + noise(2)) / METRES_PER_DEGREE;
+    const pathFt = 70 + toGoNm * 318.4 + 8 * Math.sin(i / 25);
+    const altitudeFt = (inbound ? Math.min(2500, pathFt) : 2500) + noise(4);
+    const time = new Date(START_MS + i * 1000).toISOString().slice(0, 19);
+    block +=
+      `${time}Z,${latDeg.toFixed(7)},${lonDeg.toFixed(7)},${altitudeFt.toFixed(1)},${(altitudeFt - 12).toFixed(0)},` +
+      `${(105 + noise(4)).toFixed(1)},${(120 + noise(2)).toFixed(1)},${(inbound ? 90 : 270).toFixed(1)},` +
+      `${noise(800).toFixed(0)},${noise(4).toFixed(1)},${noise(10).toFixed(1)},1013\n`;
+    if (block.length > 1 << 16) {
+      yield block;
+      block = '';
+    }
+  }
+  yield block;
+}

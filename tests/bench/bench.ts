@@ -1,0 +1,66 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { arch, cpus, platform, tmpdir, totalmem } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { processOutput } from '../../electron/cli/output.ts';
+import { run } from '../../electron/cli/run.ts';
+import {
+  commandOverNothing,
+  memoryOverText,
+  numbersOverSines,
+  pipelineOverParsing,
+  type Row,
+} from './rows.ts';
+
+/** The budgets of the design's section 16, measured. Over budget: exit status 1. */
+async function bench(): Promise<number> {
+  const self = fileURLToPath(import.meta.url);
+  const command = join(self, '..', 'halfdot.js');
+  const folder = mkdtempSync(join(tmpdir(), 'halfdot-bench-'));
+  try {
+    const rows: Row[] = [];
+    for (const row of [
+      () => pipelineOverParsing(),
+      () => numbersOverSines(),
+      () => commandOverNothing(folder, command),
+      () => memoryOverText(folder, self),
+    ]) {
+      const result = await row();
+      rows.push(result);
+      console.log(line(result));
+    }
+    keep(rows, join(self, '..', '..', '.bench'));
+    return rows.some(({ ratio, budget }) => ratio > budget) ? 1 : 0;
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+function line({ what, budget, ratio, spread, detail }: Row): string {
+  const verdict = ratio <= budget ? 'within' : 'OVER';
+  const range = `${spread.min.toFixed(2)} to ${spread.max.toFixed(2)}`;
+  return `${ratio.toFixed(2)} (${range}), ${verdict} budget ${budget}: ${what} [${detail}]`;
+}
+
+function keep(rows: readonly Row[], folder: string): void {
+  const machine = {
+    node: process.version,
+    platform: platform(),
+    arch: arch(),
+    processor: cpus()[0]?.model,
+    cores: cpus().length,
+    memoryGB: Math.round(totalmem() / 2 ** 30),
+  };
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, 'results.json'), `${JSON.stringify({ machine, rows }, null, 2)}\n`);
+}
+
+/** Debriefs in this process, so that it can say what it needed at its peak. */
+async function peakMemory(words: readonly string[]): Promise<number> {
+  const status = await run(['debrief', ...words], processOutput());
+  console.error(`peak ${process.resourceUsage().maxRSS} kB`);
+  return status;
+}
+
+const [flag, ...words] = process.argv.slice(2);
+process.exitCode = flag === '--peak-memory' ? await peakMemory(words) : await bench();
