@@ -12,7 +12,7 @@ export interface GlidepathLine {
 
 /**
  * Altitude of the glidepath, feet above mean sea level, on the extended centreline at a distance to the
- * threshold in NM: a straight beam over a curved earth, on the sphere that fits the ellipsoid in the runway's
+ * threshold in NM (in the threshold's frame, as deviations have it): a straight beam over a curved earth, on the sphere that fits the ellipsoid in the runway's
  * direction (within 0.05 ft of the ellipsoid itself to 10 NM).
  */
 export function glidepathAltitudeFt(line: GlidepathLine, distanceNm: number): number {
@@ -29,6 +29,7 @@ export function glidepathAltitudeFt(line: GlidepathLine, distanceNm: number): nu
 export function distanceAtGlidepathAltitudeNm(line: GlidepathLine, altitudeFt: number): number {
   const { alongFt, rightFt } = placeOnAxis(line, line.glidepathOrigin);
   const { elevationFt } = line.glidepathOrigin;
+  if (altitudeFt < elevationFt) return Number.NaN;
   const distanceFt = beamDistanceFt(elevationFt, line.glidepathAngleDeg, altitudeFt, earthRadiusFt(line));
   return (Math.sqrt(distanceFt ** 2 - rightFt ** 2) - alongFt) / FEET_PER_NM;
 }
