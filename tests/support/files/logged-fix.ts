@@ -1,7 +1,7 @@
-import { METRES_PER_FOOT, wrap180, wrap360 } from '../../../core/units/units.ts';
+import { METRES_PER_FOOT, wrap360 } from '../../../core/units/units.ts';
 import { altimeter, NO_LAG, type AltimeterClass } from '../flight/altimeter-error.ts';
 import { temperatureC } from '../flight/atmosphere.ts';
-import { radiiM } from '../flight/ellipsoid.ts';
+import { longitudeInRange, radiiM } from '../flight/ellipsoid.ts';
 import { STEPS_PER_S } from '../flight/fly.ts';
 import type { FlightTruth } from '../flight/flight-truth.ts';
 import { gnssErrors, NO_ERROR, standardDeviationsM, type GnssClass } from '../flight/gnss-error.ts';
@@ -79,7 +79,7 @@ function fixAt(
   return {
     timeS: at('timeS'),
     latDeg: at('latDeg') + error.northM / (meridianM * perDegree),
-    lonDeg: wrap180(at('lonDeg') + error.eastM / eastPerDegreeM),
+    lonDeg: longitudeInRange(at('lonDeg') + error.eastM / eastPerDegreeM),
     gnssAltitudeFt: at('heightFt') + error.upM / METRES_PER_FOOT + (recorder.heightBiasFt ?? 0),
     indicatedAltitudeFt,
     pressureAltitudeFt: indicatedAltitudeFt + (1013.25 - plan.air.altimeterSettingHpa) * 27.31,

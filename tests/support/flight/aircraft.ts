@@ -1,6 +1,6 @@
 import { METRES_PER_FOOT, METRES_PER_NM, wrap180, wrap360 } from '../../../core/units/units.ts';
 import { trueOverIndicated, type Atmosphere } from './atmosphere.ts';
-import { radiiM } from './ellipsoid.ts';
+import { longitudeInRange, radiiM } from './ellipsoid.ts';
 import type { WindNow } from './wind.ts';
 
 const RADIANS = Math.PI / 180;
@@ -179,10 +179,10 @@ function move(
   const seconds = (stepS * METRES_PER_NM) / 3600;
   const northM = ((before.northKt + after.northKt) / 2) * seconds;
   const eastM = ((before.eastKt + after.eastKt) / 2) * seconds;
+  const parallelM = (primeVerticalM + heightM) * Math.cos(before.latDeg * RADIANS);
   return {
     latDeg: before.latDeg + northM / (meridianM + heightM) / RADIANS,
-    lonDeg:
-      before.lonDeg + eastM / ((primeVerticalM + heightM) * Math.cos(before.latDeg * RADIANS)) / RADIANS,
+    lonDeg: longitudeInRange(before.lonDeg + eastM / parallelM / RADIANS),
   };
 }
 

@@ -132,11 +132,17 @@ export function placeAlong(
   rightFt = 0,
 ): { latDeg: number; lonDeg: number } {
   const bearing = bearingTrueDeg * RADIANS;
-  const [alongM, rightM] = [alongFt * METRES_PER_FOOT, rightFt * METRES_PER_FOOT];
+  const [alongM, rightM] = [onPlaneM(alongFt), onPlaneM(rightFt)];
   const eastM = alongM * Math.sin(bearing) + rightM * Math.cos(bearing);
   const northM = alongM * Math.cos(bearing) - rightM * Math.sin(bearing);
   const { latDeg, lonDeg } = geodetic(pointAt(frameOf({ ...from, elevationFt: 0 }), eastM, northM, 0));
   return { latDeg, lonDeg };
+}
+
+/** How far out on the tangent plane the end of a length along the curved ground lies below: its tangent. */
+function onPlaneM(lengthFt: number): number {
+  const radiusM = 6371000;
+  return radiusM * Math.tan((lengthFt * METRES_PER_FOOT) / radiusM);
 }
 
 function frameOf(place: Place): LocalFrame {

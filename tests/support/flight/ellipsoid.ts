@@ -81,6 +81,12 @@ export function pointAt(frame: LocalFrame, eastM: number, northM: number, upM: n
   return [along(0), along(1), along(2)];
 }
 
+/** −180 ≤ longitude < 180; one that is so already stays as it is, to the last bit. */
+export function longitudeInRange(lonDeg: number): number {
+  if (lonDeg >= 180) return lonDeg - 360;
+  return lonDeg < -180 ? lonDeg + 360 : lonDeg;
+}
+
 function dot(a: Vector, b: Vector): number {
   return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 }

@@ -4,7 +4,7 @@ import type { Leg, PilotSkill } from './cockpit.ts';
 import type { FacilityFile } from './facility-file.ts';
 import type { WindPlan } from './wind.ts';
 
-/** What becomes of one inbound run, in the words of the product's contract. */
+/** What becomes of an approach, in the words of the product's contract. */
 export type PlannedOutcome =
   | 'landed'
   | 'touch-and-go'
@@ -13,9 +13,7 @@ export type PlannedOutcome =
   | 'sidestepped'
   | 'circled'
   | 'broken-off'
-  | 'incomplete'
-  | 'visual-final'
-  | 'localizer-pass';
+  | 'incomplete';
 
 /** A whole flight before it is flown; with its seed it determines every fix. */
 export interface FlightPlan {
@@ -37,6 +35,8 @@ export interface FlightPlan {
   readonly wind: WindPlan;
   readonly skill: PilotSkill;
   readonly legs: readonly Leg[];
-  /** Approaches that a correct program finds, in order; empty when there is none. */
+  /** Outcomes of the approaches that a correct program finds and grades, in order; empty when there is none. */
   readonly outcomes: readonly PlannedOutcome[];
+  /** What it may list beside them, and never grades. */
+  readonly ungraded?: readonly ('visual-final' | 'localizer-pass')[];
 }

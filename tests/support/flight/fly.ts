@@ -8,7 +8,7 @@ import type { FlightPlan } from './flight-plan.ts';
 import type { FlightTruth } from './flight-truth.ts';
 import { seededRandom, wander } from './random.ts';
 import { truthRecorder } from './truth-recorder.ts';
-import { meanWind, windyAir, type WindNow } from './wind.ts';
+import { windyAir, type WindNow } from './wind.ts';
 
 export const STEPS_PER_S = 10;
 const STEP_S = 1 / STEPS_PER_S;
@@ -28,11 +28,11 @@ export function fly(plan: FlightPlan): FlightTruth {
   };
   const home = plan.guide ?? plan.facility;
   const record = truthRecorder(plan, beamOf(plan.facility));
-  let state = initialState(plan, beamOf(home));
+  let wind = air(plan.start.indicatedFt - beamOf(home).thresholdElevationFt, STEP_S);
+  let state = initialState(plan, beamOf(home), wind);
   const beginS = Date.parse(plan.startUtc) / 1000;
   // Steps are counted, not times added: every time is then the nearest number to a whole tenth.
   let steps = 0;
-  let wind: WindNow = { ...meanWind(plan.wind, 2000), upFpm: 0 };
   for (const leg of plan.legs) {
     const beam = beamOf(leg.guide ?? home);
     const pilot = pilotOf(leg, plan, beam);
@@ -116,12 +116,11 @@ function unsteadyHand(
   };
 }
 
-function initialState(plan: FlightPlan, beam: BeamTruth): AircraftState {
+function initialState(plan: FlightPlan, beam: BeamTruth, wind: WindNow): AircraftState {
   const { distanceNm, offsetFt, indicatedFt, rightOfCourseDeg, airspeedKt } = plan.start;
   const heightFt = heightAtIndicated(plan, indicatedFt);
   const headingTrueDeg = wrap360(beam.courseTrueDeg + rightOfCourseDeg);
   const trueKt = airspeedKt * trueOverIndicated(plan.air, heightFt);
-  const wind = meanWind(plan.wind, heightFt - beam.thresholdElevationFt);
   const along = (headingTrueDeg * Math.PI) / 180;
   return {
     ...pointFromThreshold(beam, distanceNm, offsetFt, heightFt),
@@ -130,7 +129,7 @@ function initialState(plan: FlightPlan, beam: BeamTruth): AircraftState {
     bankDeg: 0,
     airspeedIndicatedKt: airspeedKt,
     climbFpm: 0,
-    verticalSpeedFpm: 0,
+    verticalSpeedFpm: wind.upFpm,
     eastKt: trueKt * Math.sin(along) + wind.eastKt,
     northKt: trueKt * Math.cos(along) + wind.northKt,
     onGround: false,

@@ -1,19 +1,37 @@
-import { fly } from '../flight/fly.ts';
-import { AUGMENTED } from '../flight/gnss-error.ts';
-import { PANEL } from '../flight/altimeter-error.ts';
-import { csvText } from '../files/csv.ts';
-import { englishLayout } from '../files/csv-layouts.ts';
-import { gpxText } from '../files/gpx.ts';
 import { recordFlight } from '../files/logged-fix.ts';
-import { FIRST_APPROACH } from './first-approach.ts';
+import type { FacilityFile } from '../flight/facility-file.ts';
+import type { FlightPlan } from '../flight/flight-plan.ts';
+import type { FlightTruth } from '../flight/flight-truth.ts';
+import { fly } from '../flight/fly.ts';
+import { CHOUGHFELL } from './choughfell.ts';
 import { PETRELHOLM } from './petrelholm.ts';
+import { readmeText } from './readme.ts';
+import { SAMPLE_FLIGHTS, type SampleFlight } from './sample-flights.ts';
+import { WHIMBRELNESS } from './whimbrelness.ts';
+
+/** Facility files by their name in samples/. */
+export const SAMPLE_FACILITIES: ReadonlyMap<string, FacilityFile> = new Map([
+  ['petrelholm-ils-07.json', PETRELHOLM],
+  ['choughfell-ils-32.json', CHOUGHFELL],
+  ['whimbrelness-ils-13.json', WHIMBRELNESS],
+]);
 
 /** Every file that the generator makes, by its path inside samples/. */
 export function sampleFiles(): Map<string, string> {
-  const fixes = recordFlight(fly(FIRST_APPROACH), { rateHz: 1, gnss: AUGMENTED, altimeter: PANEL });
-  return new Map([
-    ['petrelholm-ils-07.json', `${JSON.stringify(PETRELHOLM, null, 2)}\n`],
-    ['first-approach.csv', csvText(englishLayout(), fixes)],
-    ['first-approach.gpx', gpxText({ version: '1.1', trackName: 'First approach', motion: true }, fixes)],
-  ]);
+  const flown = new Map<FlightPlan, FlightTruth>();
+  const files = new Map<string, string>();
+  for (const [name, facility] of SAMPLE_FACILITIES) files.set(name, `${JSON.stringify(facility, null, 2)}\n`);
+  for (const sample of SAMPLE_FLIGHTS) {
+    const truth = flown.get(sample.plan) ?? fly(sample.plan);
+    flown.set(sample.plan, truth);
+    files.set(sample.file, logText(sample, truth));
+  }
+  files.set('README.md', readmeText(SAMPLE_FACILITIES, SAMPLE_FLIGHTS));
+  return files;
+}
+
+function logText(sample: SampleFlight, truth: FlightTruth): string {
+  const fixes = recordFlight(truth, sample.recorder);
+  const marred = (sample.mishaps ?? []).reduce((before, mishap) => mishap(before), fixes);
+  return sample.write(marred);
 }

@@ -1,0 +1,69 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { beamTruth, pointFromThreshold, readBeam } from '../flight/beam-truth.ts';
+import { SAMPLE_FACILITIES, sampleFiles } from './sample-files.ts';
+import { SAMPLE_FLIGHTS } from './sample-flights.ts';
+
+const folder = new URL('../../../samples', import.meta.url).pathname;
+
+function off(aDeg: number, bDeg: number): number {
+  return Math.abs(((aDeg - bDeg + 540) % 360) - 180);
+}
+
+describe('the samples', () => {
+  let made: Map<string, string>;
+  beforeAll(() => {
+    made = sampleFiles();
+  });
+
+  it('are what the generator makes, byte for byte', () => {
+    const differing = [...made].filter(([name, text]) => readFileSync(join(folder, name), 'utf8') !== text);
+    expect(differing.map(([name]) => name)).toEqual([]);
+  });
+
+  it('hold no log, facility or page that the generator does not make', () => {
+    const logs = readdirSync(folder).filter((name) => /\.(csv|gpx|md)$|-ils-\d\d\.json$/.test(name));
+    expect(logs.filter((name) => !made.has(name))).toEqual([]);
+  });
+
+  it('stay under 6 MB together', () => {
+    const bytes = [...made.values()].reduce((sum, text) => sum + Buffer.byteLength(text), 0);
+    expect(bytes).toBeLessThan(6e6);
+  });
+
+  it('are all explained on their page', () => {
+    const page = made.get('README.md')!;
+    for (const flight of SAMPLE_FLIGHTS) expect(page).toContain(`| ${flight.file} |`);
+    for (const file of SAMPLE_FACILITIES.keys()) expect(page).toContain(`With ${file}`);
+  });
+
+  it('show every outcome that a student should see', () => {
+    const outcomes = new Set(SAMPLE_FLIGHTS.flatMap((flight) => flight.plan.outcomes));
+    expect([...outcomes].toSorted()).toEqual(
+      ['circled', 'incomplete', 'landed', 'low-approach', 'missed-approach', 'touch-and-go'].toSorted(),
+    );
+    expect(SAMPLE_FLIGHTS.some((flight) => flight.plan.outcomes.length === 0)).toBe(true);
+  });
+});
+
+describe.each([...SAMPLE_FACILITIES])('the facility in %s', (_, facility) => {
+  it('has a fix altitude within 100 ft of its path, and minimums about 200 to 300 ft above the runway', () => {
+    const beam = beamTruth(facility);
+    const { distanceNm, altitudeFt } = facility.finalApproachFix;
+    const place = pointFromThreshold(beam, distanceNm, 0, altitudeFt);
+    const aboveFt = readBeam(beam, place.latDeg, place.lonDeg, altitudeFt).heightAboveGlidepathFt;
+    expect(Math.abs(aboveFt)).toBeLessThan(100);
+    const height = facility.minimums.decisionAltitudeFt - facility.runway.touchdownZoneElevationFt;
+    expect(height).toBeGreaterThanOrEqual(200);
+    expect(height).toBeLessThan(310);
+  });
+
+  it('has a designator, a magnetic course and a variation that agree with its runway', () => {
+    const { runwayBearingTrueDeg } = beamTruth(facility);
+    const magneticDeg = runwayBearingTrueDeg - facility.magneticVariationDeg;
+    expect(off(Number(facility.runway.designator) * 10, magneticDeg)).toBeLessThan(6);
+    const courseDeg = facility.localizer.courseTrueDeg ?? runwayBearingTrueDeg;
+    expect(off(facility.localizer.courseMagneticDeg, courseDeg - facility.magneticVariationDeg)).toBeLessThan(0.6);
+  });
+});
