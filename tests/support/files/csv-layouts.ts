@@ -22,7 +22,7 @@ export function englishLayout(timeDecimals: 0 | 1 | 3 = 0): CsvLayout {
   return {
     delimiter: ',',
     columns: [
-      { header: 'Date and Time (UTC)', cell: (fix) => isoUtc(fix.timeS, timeDecimals) },
+      { header: 'Date/Time (UTC)', cell: (fix) => isoUtc(fix.timeS, timeDecimals) },
       number('Latitude (deg)', 'latDeg', 7),
       number('Longitude (deg)', 'lonDeg', 7),
       number('Indicated Altitude (ft)', 'indicatedAltitudeFt', 0),

@@ -10,7 +10,7 @@ import { truthRecorder } from './truth-recorder.ts';
 import { CALM } from './wind.ts';
 
 /** A moment of a drawn flight, which its needles are given for. */
-export interface DrawnMoment {
+interface DrawnMoment {
   /** Since the flight began. */
   readonly timeS: number;
   readonly distanceNm: number;

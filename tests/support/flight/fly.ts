@@ -144,7 +144,7 @@ function heightAtIndicated(plan: FlightPlan, indicatedFt: number): number {
 }
 
 /** The runway rises in a straight line from threshold to far end, and is level beyond both. */
-export function runwaySurfaceFt(beam: BeamTruth, distanceToThresholdNm: number): number {
+function runwaySurfaceFt(beam: BeamTruth, distanceToThresholdNm: number): number {
   const alongFt = (-distanceToThresholdNm * 1852) / METRES_PER_FOOT;
   const share = Math.min(1, Math.max(0, alongFt / beam.runwayLengthFt));
   return beam.thresholdElevationFt + share * (beam.farEndElevationFt - beam.thresholdElevationFt);

@@ -16,12 +16,6 @@ export const fartherThan =
   (cockpit) =>
     cockpit.now.distanceToThresholdNm > distanceNm;
 
-/** When the localizer needle, coming in from either side, has moved to this many full scales or past it. */
-export const localizerWithin =
-  (fullScale: number): Until =>
-  (cockpit) =>
-    Math.abs(cockpit.now.localizerFullScale) < fullScale;
-
 /** When the aircraft is right of this many full scales of localizer. */
 export const rightOf =
   (fullScale: number): Until =>

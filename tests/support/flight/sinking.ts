@@ -51,6 +51,6 @@ export function visualPath(angleDeg?: number): Vertical {
 }
 
 /** Sink, in ft/min, that keeps an angle at a groundspeed. */
-export function sinkAlongFpm(groundspeedKt: number, angleDeg: number): number {
+function sinkAlongFpm(groundspeedKt: number, angleDeg: number): number {
   return ((groundspeedKt * FEET_PER_NM) / 60) * Math.tan((angleDeg * Math.PI) / 180);
 }

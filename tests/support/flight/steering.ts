@@ -1,4 +1,4 @@
-import { wrap180, FEET_PER_NM } from '../../../core/units/units.ts';
+import { wrap180 } from '../../../core/units/units.ts';
 import { trueOverIndicated } from './atmosphere.ts';
 import type { Cockpit, Lateral } from './cockpit.ts';
 import { meanWind } from './wind.ts';
@@ -51,16 +51,6 @@ export function centreline(offsetFt = 0, steepest = 25): Lateral {
     const offDeg = bounded((cockpit.now.centrelineOffsetFt - offsetFt) / 25, steepest);
     const wantedDeg = cockpit.beam.runwayBearingTrueDeg - offDeg;
     return { headingTrueDeg: cockpit.state.onGround ? wantedDeg : headingForTrack(cockpit, wantedDeg) };
-  };
-}
-
-/** Flies to a place given from the threshold: NM before it, and feet right of the centreline. */
-export function toward(distanceNm: number, offsetFt: number, turn?: 'left' | 'right'): Lateral {
-  return () => (cockpit) => {
-    const alongFt = (cockpit.now.distanceToThresholdNm - distanceNm) * FEET_PER_NM;
-    const rightFt = offsetFt - cockpit.now.centrelineOffsetFt;
-    const wantedDeg = cockpit.beam.runwayBearingTrueDeg + Math.atan2(rightFt, alongFt) / RADIANS;
-    return { headingTrueDeg: headingForTrack(cockpit, wantedDeg), ...(turn && { turn }) };
   };
 }
 

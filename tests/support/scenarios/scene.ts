@@ -44,7 +44,7 @@ export function withSeed(plan: FlightPlan, seed: number | string): FlightPlan {
 }
 
 /** A light wind from ahead and left, a little more of it higher up. */
-export function breezeAcross(facility: FacilityFile): WindPlan {
+function breezeAcross(facility: FacilityFile): WindPlan {
   const ahead = facility.localizer.courseMagneticDeg + facility.magneticVariationDeg;
   return {
     surface: { fromTrueDeg: ahead - 30, speedKt: 6 },
