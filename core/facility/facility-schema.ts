@@ -64,7 +64,7 @@ export const facilitySchema = group('a facility', {
     rvrFt: number('a runway visual range', 0, 10000, 'ft').optional(),
   }).optional(),
   finalApproachFix: group('a fix', {
-    name: words('a fix name', 30).optional(),
+    name: words('a fix name', 20).optional(),
     /** To the threshold, not to a DME. */
     distanceNm: number('a distance to the threshold', 0.5, 25, 'NM').optional(),
     altitudeFt: number('a fix altitude', -1500, 30000, 'ft').optional(),

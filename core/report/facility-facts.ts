@@ -37,7 +37,7 @@ function runwayFacts({ runway }: Facility, geometry: FacilityGeometry): string[]
 function localizerFacts(facility: Facility, geometry: FacilityGeometry): string[] {
   const { courseTrueDeg, localizerFullScaleDeg, localizerAntenna, threshold, lengthFt, origins } = geometry;
   const distanceFt = geodesicBetween(localizerAntenna, threshold).distanceM * FEET_PER_METRE;
-  const setback = `${whole(distanceFt - lengthFt)} ft past the far end`;
+  const setback = `${whole(distanceFt - lengthFt)} ft past the end`;
   const antenna = source(origins.localizerAntenna, {
     derived: `on the centreline, ${setback}`,
     assumed: `assumed on the centreline, ${setback}`,

@@ -56,7 +56,7 @@ function decisionRow(geometry: FacilityGeometry): string {
   if (decisionAltitudeFt === null) return textRow('Decision altitude', 'not given');
   const distanceNm = distanceAtGlidepathAltitudeNm(geometry, decisionAltitudeFt);
   const height = whole(decisionAltitudeFt - touchdownZoneElevationFt);
-  const remark = `${height} ft above the touchdown zone, on the path at ${distanceNm.toFixed(2)} NM`;
+  const remark = `height ${height} ft; the path is there at ${distanceNm.toFixed(2)} NM`;
   return textRow('Decision altitude', `${whole(decisionAltitudeFt)} ft`, remark);
 }
 

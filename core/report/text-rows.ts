@@ -1,9 +1,9 @@
 const LABEL_WIDTH = 24;
-const VALUE_WIDTH = 26;
+const VALUE_WIDTH = 24;
 
 /** One line of a printed page: what, how much, and a remark. */
 export function textRow(label: string, value: string, remark = ''): string {
-  return `  ${label.padEnd(LABEL_WIDTH)}${value.padEnd(VALUE_WIDTH)}${remark}`.trimEnd();
+  return `  ${label.padEnd(LABEL_WIDTH)}${value.padEnd(VALUE_WIDTH)}  ${remark}`.trimEnd();
 }
 
 /** One line of a printed table: a label, and values set to the right of columns of one width. */

@@ -65,6 +65,11 @@ describe('geodesics keep the project’s ranges', () => {
     expect(reached.latDeg).toBeCloseTo(5, 9);
   });
 
+  it('a point on the antimeridian lies at -180, never at 180', () => {
+    expect(geodesicFrom({ latDeg: 10, lonDeg: 180 }, 0, 1000).lonDeg).toBe(-180);
+    expect(geodesicFrom({ latDeg: 10, lonDeg: -180 }, 0, 1000).lonDeg).toBe(-180);
+  });
+
   it('two equal points are no distance apart', () => {
     expect(geodesicBetween({ latDeg: 40, lonDeg: 3 }, { latDeg: 40, lonDeg: 3 }).distanceM).toBe(0);
   });

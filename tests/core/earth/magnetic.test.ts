@@ -47,11 +47,14 @@ describe('each model holds for its own five years', () => {
   });
 });
 
+const ask = () => magneticDeclinationDeg({ latDeg: 60, lonDeg: 10 }, 300, 2021.25);
+
+const seconds = (iso: string) => Date.parse(iso) / 1000;
+
 describe('the day is the one asked for, never today', () => {
   afterEach(() => vi.useRealTimers());
 
   it('the answer is the same whatever the machine’s clock shows', () => {
-    const ask = () => magneticDeclinationDeg({ latDeg: 60, lonDeg: 10 }, 300, 2021.25);
     vi.useFakeTimers({ now: new Date('2020-02-01T00:00:00Z') });
     const early = ask();
     vi.setSystemTime(new Date('2035-02-01T00:00:00Z'));
@@ -59,7 +62,6 @@ describe('the day is the one asked for, never today', () => {
   });
 
   it('a moment is turned into a decimal year, leap years included', () => {
-    const seconds = (iso: string) => Date.parse(iso) / 1000;
     expect(decimalYear(seconds('2024-01-01T00:00:00Z'))).toBe(2024);
     expect(decimalYear(seconds('2024-07-02T00:00:00Z'))).toBe(2024.5);
     expect(decimalYear(seconds('2023-07-02T12:00:00Z'))).toBe(2023.5);

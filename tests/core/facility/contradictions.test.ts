@@ -25,11 +25,14 @@ describe('a facility that is consistent in itself has nothing to be asked about'
   });
 });
 
-describe('the designator is held against the bearing', () => {
-  /** LEAST lies 071 true; with variation 11 west that is 082 magnetic. */
-  const named = (designator: string, changes: Json = {}) =>
-    changed(LEAST, { magneticVariationDeg: -11, 'runway.designator': designator, ...changes });
+/** LEAST lies 071 true; with variation 11 west that is 082 magnetic. */
+const named = (designator: string, changes: Json = {}) =>
+  changed(LEAST, { magneticVariationDeg: -11, 'runway.designator': designator, ...changes });
 
+const north = (latDeg: number, designator: string) =>
+  codes(changed(named(designator), { 'runway.threshold.latDeg': latDeg, magneticVariationDeg: -30 }), null);
+
+describe('the designator is held against the bearing', () => {
   it('10 degrees apart after variation is still right, more is asked about', () => {
     expect(codes(named('09', { 'runway.trueBearingDeg': 69 }))).toEqual([]);
     const issue = onlyIssue(named('09', { 'runway.trueBearingDeg': 68.9 }));
@@ -60,11 +63,6 @@ describe('the designator is held against the bearing', () => {
   });
 
   it('north of 60 degrees a designator may be true', () => {
-    const north = (latDeg: number, designator: string) =>
-      codes(
-        changed(named(designator), { 'runway.threshold.latDeg': latDeg, magneticVariationDeg: -30 }),
-        null,
-      );
     expect(north(60.1, '07')).toEqual([]);
     expect(north(60.1, '10')).toEqual([]);
     expect(north(60.1, '13')).toEqual(['facility-designator-disagrees']);
@@ -97,10 +95,17 @@ describe('length and bearing are held against the two ends', () => {
   });
 });
 
+const magnetic = (courseMagneticDeg: number) =>
+  changed(LEAST, { magneticVariationDeg: -11, 'localizer.courseMagneticDeg': courseMagneticDeg });
+
+const antennaAside = (rightFt: number, changes: Json = {}) => {
+  const centre = geodesicFrom(LEAST.runway.threshold, 71, 9000 * METRES_PER_FOOT);
+  const { latDeg, lonDeg } = geodesicFrom(centre, 161, rightFt * METRES_PER_FOOT);
+  return changed(LEAST, { 'localizer.antenna': { latDeg, lonDeg }, ...changes });
+};
+
 describe('the localizer is held against the runway', () => {
   it('a magnetic course more than 1 degree off asks whether the localizer is offset', () => {
-    const magnetic = (courseMagneticDeg: number) =>
-      changed(LEAST, { magneticVariationDeg: -11, 'localizer.courseMagneticDeg': courseMagneticDeg });
     expect(codes(magnetic(83))).toEqual([]);
     const issue = onlyIssue(magnetic(84));
     expect(issue.code).toBe('facility-magnetic-course-disagrees');
@@ -121,12 +126,6 @@ describe('the localizer is held against the runway', () => {
       'facility-variation-unknown',
     ]);
   });
-
-  const antennaAside = (rightFt: number, changes: Json = {}) => {
-    const centre = geodesicFrom(LEAST.runway.threshold, 71, 9000 * METRES_PER_FOOT);
-    const { latDeg, lonDeg } = geodesicFrom(centre, 161, rightFt * METRES_PER_FOOT);
-    return changed(LEAST, { 'localizer.antenna': { latDeg, lonDeg }, ...changes });
-  };
 
   it('an antenna more than 0.3 degrees off the centreline without a course is asked about', () => {
     expect(codes(antennaAside(45))).toEqual([]);

@@ -122,11 +122,12 @@ describe('what the file leaves out is filled in', () => {
   });
 });
 
+const zone = (farEnd: object) =>
+  geometryOf(
+    withValue(withValue(FULL, 'runway.touchdownZoneElevationFt', undefined), 'runway.farEnd', farEnd),
+  );
+
 describe('the touchdown zone, when not given, is the highest of the first 3,000 ft', () => {
-  const zone = (farEnd: object) =>
-    geometryOf(
-      withValue(withValue(FULL, 'runway.touchdownZoneElevationFt', undefined), 'runway.farEnd', farEnd),
-    );
   const { latDeg, lonDeg } = FULL.runway.farEnd;
 
   it('of a runway that rises, its height at 3,000 ft', () => {
@@ -177,9 +178,9 @@ describe('an antenna given without a course', () => {
   });
 });
 
-describe('a glidepath antenna and the crossing height', () => {
-  const antennaAt = (elevationFt: number) => ({ ...FULL.glidepath.antenna, elevationFt });
+const antennaAt = (elevationFt: number) => ({ ...FULL.glidepath.antenna, elevationFt });
 
+describe('a glidepath antenna and the crossing height', () => {
   it('an antenna that implies the crossing height within 5 ft is the origin', () => {
     const { alongFt, asideFt } = { alongFt: 1000, asideFt: 350 };
     const straightFt = 3 + alongFt * Math.tan((3 * Math.PI) / 180);

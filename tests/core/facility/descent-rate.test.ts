@@ -4,14 +4,15 @@ import table from '../../reference/rate-of-descent.json' with { type: 'json' };
 
 const rowsOf = (name: string) => table.rows.filter((row) => row.table === name);
 
+const toleranceFpm = (angleDeg: number): number =>
+  angleDeg <= 4 ? 4.95 : angleDeg <= 4.5 ? 5.55 : angleDeg <= 5 ? 6.95 : 11.25;
+
 /**
  * NOAA/FAA Instrument Approach Procedure Charts, Rate of Descent Table, read in a reprint [published]. It is
  * rounded to 5 ft/min and rests on sin, speed along the path; ours is for groundspeed, so on tan, and the
  * difference grows with the angle: the table states how far.
  */
 describe('the FAA rate of descent table is met as nearly as sin and tan are alike', () => {
-  const toleranceFpm = (angleDeg: number): number =>
-    angleDeg <= 4 ? 4.95 : angleDeg <= 4.5 ? 5.55 : angleDeg <= 5 ? 6.95 : 11.25;
   const angles = [...new Set(rowsOf('faa-iap').map((row) => row.angle_deg))];
   it.each(angles)('%f degrees, 30 to 180 kt', (angleDeg) => {
     const rows = rowsOf('faa-iap').filter((row) => row.angle_deg === angleDeg);

@@ -11,6 +11,8 @@ const accepts = (text: string): boolean => {
   }
 };
 
+const nested = (depth: number) => '['.repeat(depth) + ']'.repeat(depth);
+
 describe('JSON is told from what is not JSON', () => {
   it.each([
     ['{"a": 1,}', 1, 9, 'a key in double quotes was expected, it has "}"'],
@@ -57,7 +59,6 @@ describe('JSON is told from what is not JSON', () => {
   });
 
   it('brackets 32 levels deep are read, deeper ones refused before they can exhaust anything', () => {
-    const nested = (depth: number) => '['.repeat(depth) + ']'.repeat(depth);
     expect(readJson(nested(33)).ok).toBe(true);
     expect(readJson(nested(34))).toMatchObject({ ok: false, column: 34 });
     expect(readJson('['.repeat(100_000))).toMatchObject({ ok: false, column: 34 });

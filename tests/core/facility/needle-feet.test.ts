@@ -3,12 +3,13 @@ import { glidepathFeet, localizerFeet } from '../../../core/facility/needle-feet
 import { FEET_PER_NM, RADIANS_PER_DEGREE } from '../../../core/units/units.ts';
 import { geometryOf, LEAST, withValue } from './full-facility.ts';
 
+const runwayOf = (lengthFt: number, setbackFt: number) =>
+  geometryOf(
+    withValue(withValue(LEAST, 'runway.lengthFt', lengthFt), 'localizer.antennaSetbackFt', setbackFt),
+  );
+
 /** check-values 2, feet off centreline: (baseline + d) × tan of the angle; status computed, printed to 0.1 ft. */
 describe('feet off the centreline for a needle', () => {
-  const runwayOf = (lengthFt: number, setbackFt: number) =>
-    geometryOf(
-      withValue(withValue(LEAST, 'runway.lengthFt', lengthFt), 'localizer.antennaSetbackFt', setbackFt),
-    );
   const nominal = runwayOf(7016.32, 1000);
   const long = runwayOf(12_000, 1019);
   it.each([
@@ -30,11 +31,12 @@ describe('feet off the centreline for a needle', () => {
   });
 });
 
+const scaled = (fullScaleDeg: number) => geometryOf(withValue(LEAST, 'glidepath.fullScaleDeg', fullScaleDeg));
+
+const fromOrigin = (nm: number) => nm - 55 / Math.tan(3 * RADIANS_PER_DEGREE) / FEET_PER_NM;
+
 /** check-values 3, feet from a 3 degree path by distance from the path's origin; status computed. */
 describe('feet above the path for a needle', () => {
-  const scaled = (fullScaleDeg: number) =>
-    geometryOf(withValue(LEAST, 'glidepath.fullScaleDeg', fullScaleDeg));
-  const fromOrigin = (nm: number) => nm - 55 / Math.tan(3 * RADIANS_PER_DEGREE) / FEET_PER_NM;
   it.each([
     ['0.7 degrees above', 0.7, 1, [37.2, 74.5, 223.5, 372.4, 744.9]],
     ['0.7 degrees below', 0.7, -1, [-37.2, -74.4, -223.2, -372, -743.9]],

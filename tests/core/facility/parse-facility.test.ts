@@ -12,10 +12,12 @@ function refusalOf(values: unknown) {
 
 /** Every value of a facility with its dotted path, groups included. */
 function paths(group: object, above = ''): [string, unknown][] {
-  return Object.entries(group).flatMap(([key, value]) => [
-    [above + key, value] as [string, unknown],
-    ...(typeof value === 'object' ? paths(value as object, `${above}${key}.`) : []),
-  ]);
+  const found: [string, unknown][] = [];
+  for (const [key, value] of Object.entries(group)) {
+    found.push([above + key, value]);
+    if (typeof value === 'object') found.push(...paths(value as object, `${above}${key}.`));
+  }
+  return found;
 }
 const ALL = paths(FULL);
 
@@ -32,7 +34,7 @@ describe('a facility is read as it stands', () => {
     expect(parseFacility(`\uFEFF${JSON.stringify(LEAST)}`, 'f.json').ok).toBe(true);
   });
 
-  it.each([...ALL.map(([path]) => path)])('without the optional %s, or refused for want of it', (path) => {
+  it.each(ALL.map(([path]) => path))('without the optional %s, or refused for want of it', (path) => {
     const outcome = parse(withValue(FULL, path, undefined));
     const needed =
       /^(format|name|runway|glidepath|runway\.designator|.*\.threshold|.*(farEnd|threshold|antenna)\.(latDeg|lonDeg)|(runway\.threshold|glidepath\.antenna)\.elevationFt|glidepath\.(angleDeg|thresholdCrossingHeightFt))$/;
@@ -61,12 +63,13 @@ describe('a slip in any key is refused by its name, with the right key beside it
   });
 });
 
+const wrongFor = (value: unknown): unknown[] => {
+  if (typeof value === 'number') return [`${value}`, 1e9, -1e9, null, true, [value], { value }];
+  if (typeof value === 'string') return [7, '', '  ', 'x\u0007', null, false, [value], 'x'.repeat(3000)];
+  return [7, 'x', null, true, []];
+};
+
 describe('a slip in any value is refused by its key', () => {
-  const wrongFor = (value: unknown): unknown[] => {
-    if (typeof value === 'number') return [`${value}`, 1e9, -1e9, null, true, [value], { value }];
-    if (typeof value === 'string') return [7, '', '  ', 'x\u0007', null, false, [value], 'x'.repeat(3000)];
-    return [7, 'x', null, true, []];
-  };
   it.each(ALL)('%s', (path, value) => {
     for (const wrong of wrongFor(value)) {
       const refusal = refusalOf(withValue(FULL, path, wrong));
@@ -187,6 +190,17 @@ describe('the sentence says what was found, where, and what would be right', () 
     ]);
     expect(outcome.refusal).toBe(outcome.issues[0]);
     expect(outcome.issues.map(({ firstLine }) => firstLine)).toEqual([44, 3, 10]);
+  });
+});
+
+describe('a file of another format is told so before anything else', () => {
+  it('also when keys of that format are unknown here', () => {
+    const outcome = parse({ ...LEAST, format: 'halfdot-facility/2', somethingNew: 1, name: 7 });
+    expect(outcome.issues.map(({ code }) => code)).toEqual([
+      'facility-wrong-format',
+      'facility-unknown-key',
+      'facility-wrong-type',
+    ]);
   });
 });
 

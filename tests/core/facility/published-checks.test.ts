@@ -44,12 +44,13 @@ describe('localizer width from 700 ft at the threshold', () => {
   });
 });
 
+const widthDeg = (baselineM: number): number => (2 * Math.atan(105 / baselineM)) / RADIANS_PER_DEGREE;
+
 /**
  * ICAO Annex 10 Vol I 3.1.3.7.1 (second-hand): 105 m each side, and where that passes 6 degrees, at Point B,
  * 1,050 m before the threshold. Not used by the program (it tailors to 700 ft): this holds the formula only.
  */
 describe('localizer width from 210 m, as a cross-check of the formula', () => {
-  const widthDeg = (baselineM: number): number => (2 * Math.atan(105 / baselineM)) / RADIANS_PER_DEGREE;
   const rows = widths.rows.filter((row) => row.basis === '210 m');
   it.each(rows.map((row) => [`${row.source}, ${row.baseline} m [${row.status}]`, row] as const))(
     '%s',
