@@ -17,8 +17,21 @@ function number(header: string, name: NumberName, decimals: number, factor = 1, 
   };
 }
 
-/** English, the unit in every name, one time column in UTC. `timeDecimals` 1 suits more than one fix a second. */
-export function englishLayout(timeDecimals: 0 | 1 | 3 = 0): CsvLayout {
+const NEEDLES: readonly CsvColumn[] = [
+  { header: 'Localizer Deviation (dots)', cell: (fix) => dots(fix.localizerFullScale) },
+  { header: 'Glidepath Deviation (dots)', cell: (fix) => dots(fix.glidepathFullScale) },
+];
+
+/** A needle stops at two dots, and points to where the course is. */
+function dots(fullScale: number): string {
+  return decimal(-2 * Math.max(-1, Math.min(1, fullScale)), 2);
+}
+
+/**
+ * English, the unit in every name, one time column in UTC. `timeDecimals` 1 suits more than one fix a second. With
+ * `needles`, what the two needles showed, in dots of two and as they point: to the left when right of course.
+ */
+export function englishLayout(timeDecimals: 0 | 1 | 3 = 0, needles = false): CsvLayout {
   return {
     delimiter: ',',
     columns: [
@@ -35,6 +48,7 @@ export function englishLayout(timeDecimals: 0 | 1 | 3 = 0): CsvLayout {
       number('Pitch (deg)', 'pitchDeg', 1),
       number('Bank (deg)', 'bankDeg', 1),
       number('Altimeter Setting (hPa)', 'altimeterSettingHpa', 0),
+      ...(needles ? NEEDLES : []),
     ],
   };
 }

@@ -85,6 +85,17 @@ describe('CSV', () => {
     expect(lines.at(-1)).toBe('');
   });
 
+  it('with needles, points them at the course and stops them at two dots', () => {
+    const rows = csvText(englishLayout(0, true), fixes).split('\n');
+    const needle = (row: number): number[] => rows[row + 1]!.split(',').slice(-2).map(Number);
+    expect(rows[0]).toMatch(/Localizer Deviation \(dots\),Glidepath Deviation \(dots\)$/);
+    expect(fixes[0]!.localizerFullScale).toBeLessThan(-1);
+    expect(needle(0)).toEqual([2, 2]);
+    const last = fixes.at(-1)!;
+    expect(needle(fixes.length - 1)[0]).toBeCloseTo(-2 * last.localizerFullScale, 2);
+    expect(needle(fixes.length - 1)[1]).toBeCloseTo(-2 * last.glidepathFullScale, 2);
+  });
+
   it('with a row of units has remarks, names, units and padded local rows', () => {
     const lines = csvText(unitsRowLayout(['a remark'], -120), fixes).split('\r\n');
     expect(lines[0]).toBe('# a remark');

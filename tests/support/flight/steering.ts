@@ -48,7 +48,7 @@ export function localizer(aimFullScale = 0): Lateral {
 /** Flies by sight along the runway's centreline or a line beside it, in feet right of it. */
 export function centreline(offsetFt = 0, steepest = 25): Lateral {
   return () => (cockpit) => {
-    const offDeg = bounded((cockpit.now.centrelineOffsetFt - offsetFt) / 25, steepest);
+    const offDeg = bounded((cockpit.now.centrelineOffsetFt - offsetFt) / 12, steepest);
     const wantedDeg = cockpit.beam.runwayBearingTrueDeg - offDeg;
     return { headingTrueDeg: cockpit.state.onGround ? wantedDeg : headingForTrack(cockpit, wantedDeg) };
   };

@@ -212,9 +212,9 @@ const ELSEWHERE: readonly SampleFlight[] = [
     student: WILLOW,
     instructor: CRANE,
     shows: 'A localizer 2.1 degrees off the runway: needle centred to minimums, then a turn to line up.',
-    habit: 'comma, units in the names, UTC with tenths, 5 Hz',
+    habit: 'comma, units in the names, UTC with tenths, needles recorded in dots, 5 Hz',
     recorder: panel(5),
-    write: csv(englishLayout(1)),
+    write: csv(englishLayout(1, true)),
   },
   {
     file: 'low-approach.csv',
