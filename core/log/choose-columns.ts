@@ -1,4 +1,4 @@
-import { COLUMN_MEANINGS } from './column-words.ts';
+import { commonTerms } from './common-terms.ts';
 import type { CsvLayout } from './csv-layout.ts';
 import type { ColumnRole, LogColumn, LogSettings } from './log.ts';
 import { isQuantity, recogniseColumn } from './recognise-column.ts';
@@ -12,10 +12,6 @@ export interface CsvColumn extends LogColumn {
   /** Terms of its header, see `column-words.ts`. */
   readonly terms: readonly string[];
 }
-
-const KNOWN_TERMS = new Set(
-  COLUMN_MEANINGS.flatMap(([, , ...sets]) => sets.flatMap((terms) => terms.split(' '))),
-);
 
 /** Recognises every column of a CSV by header, units and first values; columns that compete are still all there. */
 export function candidateColumns(layout: CsvLayout, settings: LogSettings): CsvColumn[] {
@@ -50,20 +46,6 @@ function candidateColumn(
     confidence: isSaid ? 1 : confidence,
     why: isSaid ? 'the user said so' : why,
   };
-}
-
-/** Terms that most headers share and no meaning uses: what the recorder puts before every name. */
-function commonTerms(names: readonly string[]): ReadonlySet<string> {
-  const counts = new Map<string, number>();
-  for (const name of names) {
-    for (const term of recogniseColumn(name, '', new Set()).terms)
-      counts.set(term, (counts.get(term) ?? 0) + 1);
-  }
-  return new Set(
-    [...counts].flatMap(([term, count]) =>
-      count * 2 >= names.length && count > 3 && !KNOWN_TERMS.has(term) ? term : [],
-    ),
-  );
 }
 
 function better(

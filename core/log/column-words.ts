@@ -12,7 +12,7 @@ const WORDS: readonly (readonly [string, string])[] = [
   // Words that say nothing about which quantity it is.
   [
     '',
-    'the of in at a an on for current curr actual act own ownship aircraft acft ac2 value val data raw reading measured',
+    'the of in at a an on for current curr actual act own ownship aircraft acft value val data raw reading measured',
   ],
   [
     '',
@@ -50,11 +50,12 @@ const WORDS: readonly (readonly [string, string])[] = [
   ['qne', 'qne std standard 1013 29 92'],
   ['transponder', 'transponder xpdr xponder modec squawkalt xpndr transpondeur transpondedor'],
   ['cabin', 'cabin kabine kabinen cabine cabina'],
+  ['cabin altitude', 'kabinenhohe kabinenhoehe'],
   ['density', 'density dichte densite densidad dens'],
   ['geoid', 'geoid geoidal geoide undulation ondulation ondulacion'],
   ['geoid altitude', 'geoidheight geoidsep geoidhohe'],
   ['gnss altitude', 'gpsalt gpsaltitude altgps altitudegps gpshohe gpsheight gnssalt gpsele'],
-  ['msl altitude', 'altmsl mslalt altitudemsl altmsl1'],
+  ['msl altitude', 'altmsl mslalt altitudemsl'],
   ['pressure altitude', 'pressurealtitude pressalt palt druckhohe pressalt altpress pressurealt'],
   ['density altitude', 'densityaltitude dalt dichtehohe densalt'],
   ['baro altitude', 'baroalt baroaltitude altbaro baroalt altb'],
@@ -63,7 +64,7 @@ const WORDS: readonly (readonly [string, string])[] = [
   ['radar altitude', 'ralt radalt radaralt radioaltimeter'],
   ['radar', 'radar radio radiosonde radiosondique lidar laser'],
   // Speeds.
-  ['speed', 'speed spd spd1 geschwindigkeit geschw vitesse velocidad velocity vel fahrt'],
+  ['speed', 'speed spd geschwindigkeit geschw vitesse velocidad velocity vel fahrt'],
   ['ground', 'ground gnd grnd grund boden sol suelo terreno tierra og'],
   [
     'ground speed',
@@ -87,7 +88,7 @@ const WORDS: readonly (readonly [string, string])[] = [
     'track',
     'track trk cog kurs derrota route trayectoria trayecto groundtrack gtrk bearing brg course cours ruta',
   ],
-  ['heading', 'heading hdg hdng head steuerkurs cap rumbo hdgind'],
+  ['heading', 'heading hdg hdng head steuerkurs cap rumbo'],
   ['magnetic', 'magnetic mag magnetisch magnetique magnetico magnetica missweisend missweisender mw magn'],
   ['heading magnetic', 'maghdg magheading hdgmag'],
   ['track magnetic', 'magtrk trkmag magtrack'],
@@ -133,8 +134,8 @@ const WORDS: readonly (readonly [string, string])[] = [
   ['deviation', 'deviation dev deflection defl needle ablage abweichung ecart desviacion nadel aiguille'],
   ['lateral', 'lateral laterale seitlich seitliche'],
   ['cdi', 'cdi'],
-  ['localizer deviation', 'hcdi locdev hdev hdi localizerdev'],
-  ['glidepath deviation', 'vcdi gsdev gpdev vdev vdi gdi glideslopedev'],
+  ['localizer deviation', 'hcdi landekursablage locdev hdev hdi localizerdev'],
+  ['glidepath deviation', 'vcdi gleitpfadablage gsdev gpdev vdev vdi gdi glideslopedev'],
   // Known, and left alone.
   ['wind', 'wind wnd vent viento windgeschwindigkeit windspeed windrichtung winddir wndspd wnddr'],
   ['selected', 'selected sel preselected target tgt bug crs seleccionada gewahlt gewahlte cible objetivo'],
@@ -215,7 +216,7 @@ export const COLUMN_MEANINGS: readonly (readonly [Meaning, number, ...string[]])
     'altimeter altitude',
     'altimeter indicated altitude',
   ],
-  ['altitudeIndicatedFt', 0.85, 'baro altitude', 'baro msl altitude', 'altitude b'],
+  ['altitudeIndicatedFt', 0.85, 'baro altitude', 'baro msl altitude', 'altitude b', 'altitude b baro'],
   ['altitudeGeometricFt', 0.95, 'msl altitude', 'gnss altitude', 'geometric altitude', 'gnss msl altitude'],
   ['altitudeGeometricFt', 0.95, 'geometric msl altitude', 'msl'],
   ['altitudeUnnamedFt', 0.6, 'altitude', 'true altitude'],
@@ -309,6 +310,7 @@ export const COLUMN_MEANINGS: readonly (readonly [Meaning, number, ...string[]])
 /** Terms that a column is known by but that no quantity here explains, and what such a column is. */
 export const NOT_USED: ReadonlyMap<string, string> = new Map([
   ['wind', 'a value of the wind, not of the aircraft'],
+  ['cabin altitude', 'kabinenhohe kabinenhoehe'],
   ['density', 'density altitude is computed for performance; it is no height that was flown'],
   ['radar', 'a height above what lay under the aircraft, not above the sea'],
   ['ground', 'a height above the ground, not above the sea'],

@@ -1,3 +1,4 @@
+import { commonTerms } from './common-terms.ts';
 import { isUnitCell } from './header-tokens.ts';
 import type { ColumnRole } from './log.ts';
 import { ownText } from './own-text.ts';
@@ -24,7 +25,6 @@ export interface CsvHeader {
   readonly score: number;
 }
 
-const NONE: ReadonlySet<string> = new Set();
 /** A name row holds at most this share of cells that begin like a number. */
 const DATA_SHARE_MAX = 0.2;
 const WEIGHTS: Readonly<Partial<Record<string, number>>> = {
@@ -105,11 +105,11 @@ function isUnitRow(cells: readonly string[]): boolean {
 }
 
 function scoreOf(cells: readonly string[], roles: Readonly<Record<string, ColumnRole | null>>): number {
+  const names = cells.map((cell, i) => cleanName(cell, i === 0)).filter((name) => name !== '');
+  const common = commonTerms(names);
   const meanings = new Set<string>();
-  for (const [i, cell] of cells.entries()) {
-    const name = cleanName(cell, i === 0);
-    if (name === '') continue;
-    const role = Object.hasOwn(roles, name) ? roles[name] : recogniseColumn(name, '', NONE).meaning;
+  for (const name of names) {
+    const role = Object.hasOwn(roles, name) ? roles[name] : recogniseColumn(name, '', common).meaning;
     if (role !== null && role !== undefined) meanings.add(role);
   }
   let score = 0;

@@ -43,27 +43,22 @@ const TIME_PATTERN =
 /**
  * Takes a header cell apart, with the cell of the units row under or over it ('' when there is none). What stands
  * in brackets or in the units row may name the kind as well as the unit ("ft msl"): words that are no unit count
- * as words of the name.
+ * as words of the name. Two readings, the likelier first: a unit at the end of the name taken for one (Speed km/h),
+ * and taken for a part of the name (Track M).
  */
-export function headerTokens(header: string, unitCell: string): HeaderTokens {
+export function headerReadings(header: string, unitCell: string): [HeaderTokens, HeaderTokens] {
   const bracket = BRACKETED.exec(header)?.[1] ?? '';
   const name = wordsOf(header.replace(BRACKETED, ' '));
   const besides = [bracket, unitCell].map((text) =>
     takeUnit(text, TIME_PATTERN.test(text.trim()) ? [] : wordsOf(text), 0),
   );
-  const named = besides.find((part) => part.unit !== null);
+  const besideWords = besides.flatMap((part) => part.words);
+  const named = besides.find((part) => part.unit !== null) ?? { unit: null, unitText: null };
+  const whole = { terms: termsOf([...name, ...besideWords]), unit: named.unit, unitText: named.unitText };
   const own = takeUnit(header, name, 1);
-  const useOwn = named === undefined || own.unit === named.unit;
-  return {
-    terms: termsOf([...(useOwn ? own.words : name), ...besides.flatMap((part) => part.words)]),
-    unit: named?.unit ?? own.unit,
-    unitText: named?.unitText ?? own.unitText,
-  };
-}
-
-/** The same cell with all its words taken for the name: the M of "Track M" is not a metre. */
-export function headerTokensWithoutUnit(header: string): HeaderTokens {
-  return { terms: termsOf(wordsOf(header)), unit: null, unitText: null };
+  if (named.unit !== null && own.unit !== named.unit) return [whole, whole];
+  const { unit, unitText } = named.unit === null ? own : named;
+  return [{ terms: termsOf([...own.words, ...besideWords]), unit, unitText }, whole];
 }
 
 /** Whether a cell holds a unit or a time pattern and nothing that could be a name. */

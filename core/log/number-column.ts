@@ -1,4 +1,4 @@
-const BLOCK = 1 << 14;
+const BLOCK = 1 << 13;
 
 /** Numbers that arrive one by one. They grow in blocks, so that growing never copies what is there already. */
 export class NumberColumn {

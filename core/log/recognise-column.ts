@@ -1,6 +1,6 @@
 import { BESIDE, COLUMN_MEANINGS, NOT_USED } from './column-words.ts';
 import type { Meaning } from './column-words.ts';
-import { headerTokens, headerTokensWithoutUnit } from './header-tokens.ts';
+import { headerReadings } from './header-tokens.ts';
 import type { HeaderTokens } from './header-tokens.ts';
 import type { Quantity } from './log.ts';
 import { QUANTITY_RULES } from './quantity-rules.ts';
@@ -29,8 +29,8 @@ for (const [meaning, sure, ...termSets] of COLUMN_MEANINGS) {
  * column unused: a wrong guess is worse than none, since the user can map the column by hand.
  */
 export function recogniseColumn(header: string, unitCell: string, common: ReadonlySet<string>): Recognised {
-  const tokens = headerTokens(header, unitCell);
-  const found = meaningOf(tokens, common) ?? meaningOf(headerTokensWithoutUnit(header), common);
+  const [tokens, asWhole] = headerReadings(header, unitCell);
+  const found = meaningOf(tokens, common) ?? meaningOf(asWhole, common);
   if (found !== null) return found;
   return { ...notUsed(tokens.terms), unit: tokens.unit, unitText: tokens.unitText, terms: tokens.terms };
 }
