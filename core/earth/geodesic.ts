@@ -37,9 +37,10 @@ export function geodesicFrom(
   distanceM: number,
 ): Position & { readonly endBearingDeg: number } {
   const line = wgs84.Direct(from.latDeg, from.lonDeg, bearingDeg, distanceM);
+  const lonDeg = line.lon2!;
   return {
     latDeg: line.lat2!,
-    lonDeg: line.lon2! === 180 ? -180 : line.lon2!,
+    lonDeg: lonDeg === 180 ? -180 : lonDeg,
     endBearingDeg: bearingOf(line.azi2!),
   };
 }

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { geodesicFrom } from '../../../core/earth/geodesic.ts';
+import { glidepathAltitudeFt } from '../../../core/facility/path-altitude.ts';
 import { METRES_PER_FOOT } from '../../../core/units/units.ts';
-import { FULL, issuesOf, LEAST, withValue, type Json } from './full-facility.ts';
+import { FULL, geometryOf, issuesOf, LEAST, withValue, type Json } from './full-facility.ts';
 
 const codes = (values: object, onDate: number | null = 2025.5) =>
   issuesOf(values, onDate).map(({ code }) => code);
@@ -171,10 +172,11 @@ describe('the glidepath antenna is held against the crossing height', () => {
 });
 
 describe('the fix is held against the path', () => {
-  /** The path of FULL is at 1,845 ft there (see path-altitude.test.ts). */
-  it('within 100 ft of the path its altitude is right', () => {
-    expect(codes(changed(FULL, { 'finalApproachFix.altitudeFt': 1750 }))).toEqual([]);
-    expect(codes(changed(FULL, { 'finalApproachFix.altitudeFt': 1900 }))).toEqual([]);
+  it('within 100 ft of the path its altitude is right, a little farther it is asked about', () => {
+    const pathFt = glidepathAltitudeFt(geometryOf(FULL), 5.2);
+    const off = (feet: number) => codes(changed(FULL, { 'finalApproachFix.altitudeFt': pathFt + feet }));
+    for (const feet of [-99.9, 0, 99.9]) expect(off(feet)).toEqual([]);
+    for (const feet of [-100.1, 100.1]) expect(off(feet)).toEqual(['facility-fix-off-glidepath']);
   });
 
   it('farther from it the distance is suspected to be a DME reading', () => {
