@@ -1,32 +1,15 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
 import { sampleFiles } from './samples/sample-files.ts';
+import { differingSamples, writeSamples } from './samples/write-samples.ts';
 
 /**
- * Makes samples/, or with `--verify` checks that it holds what the generator makes and names each file that differs.
- * Run from the project's folder.
+ * Makes samples/; with `--verify` it writes nothing, names each file that differs from what it would make, and exits
+ * with 1 when there is one. Run from the project's folder.
  */
-function main(verify: boolean): number {
-  const differing: string[] = [];
-  for (const [name, text] of sampleFiles()) {
-    const path = join('samples', name);
-    if (verify) {
-      if (textAt(path) !== text) differing.push(path);
-    } else {
-      mkdirSync(dirname(path), { recursive: true });
-      writeFileSync(path, text);
-    }
-  }
+const made = sampleFiles();
+if (process.argv.includes('--verify')) {
+  const differing = differingSamples(made, 'samples');
   for (const path of differing) console.error(`${path} differs from what the generator makes`);
-  return differing.length > 0 ? 1 : 0;
+  process.exitCode = differing.length > 0 ? 1 : 0;
+} else {
+  writeSamples(made, 'samples');
 }
-
-function textAt(path: string): string | null {
-  try {
-    return readFileSync(path, 'utf8');
-  } catch {
-    return null;
-  }
-}
-
-process.exitCode = main(process.argv.includes('--verify'));

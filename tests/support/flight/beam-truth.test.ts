@@ -42,6 +42,8 @@ describe('the independent beam', () => {
       for (const fix of geometryCase.fixes) {
         const reading = readBeam(beam, fix.latDeg, fix.lonDeg, fix.altitudeFt);
         expect(Math.abs(reading.localizerDeg - fix.expect.localizerDeg)).toBeLessThan(2e-6);
+        expect(Math.abs(reading.localizerFullScale - fix.expect.localizerFullScale)).toBeLessThan(2e-6);
+        expect(Math.abs(reading.glidepathFullScale - fix.expect.glidepathFullScale)).toBeLessThan(2e-6);
         expect(Math.abs(reading.glidepathDeg - fix.expect.glidepathDeg)).toBeLessThan(2e-6);
         expect(Math.abs(reading.centrelineOffsetFt - fix.expect.centrelineOffsetFt)).toBeLessThan(0.001);
         expect(Math.abs(reading.heightAboveGlidepathFt - fix.expect.heightAboveGlidepathFt)).toBeLessThan(

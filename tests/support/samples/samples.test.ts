@@ -1,9 +1,11 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { beamTruth, pointFromThreshold, readBeam } from '../flight/beam-truth.ts';
 import { SAMPLE_FACILITIES, sampleFiles } from './sample-files.ts';
 import { SAMPLE_FLIGHTS } from './sample-flights.ts';
+import { differingSamples, writeSamples } from './write-samples.ts';
 
 const folder = new URL('../../../samples', import.meta.url).pathname;
 
@@ -18,8 +20,17 @@ describe('the samples', () => {
   });
 
   it('are what the generator makes, byte for byte', () => {
-    const differing = [...made].filter(([name, text]) => readFileSync(join(folder, name), 'utf8') !== text);
-    expect(differing.map(([name]) => name)).toEqual([]);
+    expect(differingSamples(made, folder)).toEqual([]);
+  });
+
+  it('are named when one byte differs, when one is missing, and only then', () => {
+    const copy = mkdtempSync(join(tmpdir(), 'samples-'));
+    writeSamples(made, copy);
+    expect(differingSamples(made, copy)).toEqual([]);
+    writeFileSync(join(copy, 'phone.gpx'), made.get('phone.gpx')!.replace('trkpt', 'trkPt'));
+    rmSync(join(copy, 'circled.gpx'));
+    expect(differingSamples(made, copy).toSorted()).toEqual([join(copy, 'circled.gpx'), join(copy, 'phone.gpx')]);
+    rmSync(copy, { recursive: true });
   });
 
   it('hold no log, facility or page that the generator does not make', () => {

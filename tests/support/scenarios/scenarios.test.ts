@@ -63,6 +63,14 @@ describe.each([PETRELHOLM, CHOUGHFELL, WHIMBRELNESS])('at $name', (facility: Fac
     },
   );
 
+  it('a missed approach straight ahead keeps the course, and one that turns left ends left of it', () => {
+    const ahead = fly(approaches.missedStraightAhead(facility)).beam;
+    const turned = fly(approaches.missedTurning(facility)).beam;
+    expect(Math.abs(ahead.centrelineOffsetFt.at(-1)!)).toBeLessThan(3000);
+    expect(turned.centrelineOffsetFt.at(-1)!).toBeLessThan(-10_000);
+    expect(Math.max(...turned.centrelineOffsetFt)).toBeLessThan(2000);
+  });
+
   it('a low approach passes over the runway between 60 and 150 ft and never rolls', () => {
     const flight = fly(approaches.lowApproach(facility));
     const overRunway = between(flight, flight.columns.heightFt, 0, -0.5);
