@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import {
   bearing,
   elevation,
@@ -26,10 +26,10 @@ export const facilitySchema = group('a facility', {
     error: ({ input }) => (input === undefined ? 'is missing' : `must be "${FACILITY_FORMAT}"`),
   }),
   name: words('a name', 100),
-  ident: words('an ident', 8).optional(),
+  ident: z.optional(words('an ident', 8)),
   /** ICAO Annex 10 Vol I 3.1.3.2.1: the band 108 to 111.975 MHz (from memory). */
-  frequencyMHz: number('a localizer frequency', 108, 111.975, 'MHz').optional(),
-  airportElevationFt: elevation().optional(),
+  frequencyMHz: z.optional(number('a localizer frequency', 108, 111.975, 'MHz')),
+  airportElevationFt: z.optional(elevation()),
   runway: group('a runway', {
     designator: wordsLike(
       'a runway designator',
@@ -38,43 +38,51 @@ export const facilitySchema = group('a facility', {
     ),
     /** The landing threshold. */
     threshold: place('a threshold'),
-    farEnd: placeOfUnknownHeight('a far end').optional(),
-    trueBearingDeg: bearing('a true bearing').optional(),
-    lengthFt: number('a runway length', RUNWAY_LENGTH_FT.min, RUNWAY_LENGTH_FT.max, 'ft').optional(),
-    widthFt: number('a runway width', 20, 500, 'ft').optional(),
-    touchdownZoneElevationFt: elevation().optional(),
+    farEnd: z.optional(placeOfUnknownHeight('a far end')),
+    trueBearingDeg: z.optional(bearing('a true bearing')),
+    lengthFt: z.optional(number('a runway length', RUNWAY_LENGTH_FT.min, RUNWAY_LENGTH_FT.max, 'ft')),
+    widthFt: z.optional(number('a runway width', 20, 500, 'ft')),
+    touchdownZoneElevationFt: z.optional(elevation()),
   }),
-  localizer: group('a localizer', {
-    courseTrueDeg: bearing('a true course').optional(),
-    courseMagneticDeg: bearing('a magnetic course').optional(),
-    antenna: placeOfUnknownHeight('a localizer antenna').optional(),
-    antennaSetbackFt: number('an antenna setback', 0, MAX_ANTENNA_SETBACK_FT, 'ft').optional(),
-    /** From full left to full right. */
-    courseWidthDeg: number('a course width (full left to full right)', 1, 12, 'degrees').optional(),
-  }).optional(),
+  localizer: z.optional(
+    group('a localizer', {
+      courseTrueDeg: z.optional(bearing('a true course')),
+      courseMagneticDeg: z.optional(bearing('a magnetic course')),
+      antenna: z.optional(placeOfUnknownHeight('a localizer antenna')),
+      antennaSetbackFt: z.optional(number('an antenna setback', 0, MAX_ANTENNA_SETBACK_FT, 'ft')),
+      /** From full left to full right. */
+      courseWidthDeg: z.optional(number('a course width (full left to full right)', 1, 12, 'degrees')),
+    }),
+  ),
   glidepath: group('a glidepath (localizer-only approaches are not supported yet)', {
     angleDeg: number('a glidepath angle', 1.5, 10, 'degrees'),
     thresholdCrossingHeightFt: number('a threshold crossing height', 20, 150, 'ft'),
-    antenna: place('a glidepath antenna').optional(),
+    antenna: z.optional(place('a glidepath antenna')),
     /** From on path to full up, or to full down. */
-    fullScaleDeg: number('a glidepath full scale (one side)', 0.1, 2.5, 'degrees').optional(),
+    fullScaleDeg: z.optional(number('a glidepath full scale (one side)', 0.1, 2.5, 'degrees')),
   }),
-  minimums: group('minimums', {
-    decisionAltitudeFt: number('a decision altitude', -1500, 20000, 'ft').optional(),
-    rvrFt: number('a runway visual range', 0, 10000, 'ft').optional(),
-  }).optional(),
-  finalApproachFix: group('a fix', {
-    name: words('a fix name', 20).optional(),
-    /** To the threshold, not to a DME. */
-    distanceNm: number('a distance to the threshold', 0.5, 25, 'NM').optional(),
-    altitudeFt: number('a fix altitude', -1500, 30000, 'ft').optional(),
-    dmeNm: number('a DME reading', 0, 60, 'NM').optional(),
-  }).optional(),
-  missedApproach: group('a missed approach', {
-    climbToFt: number('an altitude to climb to', -1500, 30000, 'ft').optional(),
-    instructions: words('the instructions', 2000).optional(),
-  }).optional(),
-  magneticVariationDeg: number('a magnetic variation', -180, 180, 'degrees').optional(),
+  minimums: z.optional(
+    group('minimums', {
+      decisionAltitudeFt: z.optional(number('a decision altitude', -1500, 20000, 'ft')),
+      rvrFt: z.optional(number('a runway visual range', 0, 10000, 'ft')),
+    }),
+  ),
+  finalApproachFix: z.optional(
+    group('a fix', {
+      name: z.optional(words('a fix name', 20)),
+      /** To the threshold, not to a DME. */
+      distanceNm: z.optional(number('a distance to the threshold', 0.5, 25, 'NM')),
+      altitudeFt: z.optional(number('a fix altitude', -1500, 30000, 'ft')),
+      dmeNm: z.optional(number('a DME reading', 0, 60, 'NM')),
+    }),
+  ),
+  missedApproach: z.optional(
+    group('a missed approach', {
+      climbToFt: z.optional(number('an altitude to climb to', -1500, 30000, 'ft')),
+      instructions: z.optional(words('the instructions', 2000)),
+    }),
+  ),
+  magneticVariationDeg: z.optional(number('a magnetic variation', -180, 180, 'degrees')),
 });
 
 /** A checked facility file, still as the user wrote it; `deriveGeometry` fills in what it leaves out. */

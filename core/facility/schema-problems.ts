@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import { FACILITY_FORMAT, facilitySchema } from './facility-schema.ts';
 import { nearestKey } from './nearest-key.ts';
 import type { JsonPath } from './json-text.ts';
@@ -75,6 +75,6 @@ function homesOf(key: string, within: unknown = facilitySchema, above = ''): str
 
 /** The keys of a group with their schemas; none for a plain value. */
 function shapeOf(schema: unknown): Readonly<Record<string, unknown>> {
-  const inner = schema instanceof z.ZodOptional ? schema.unwrap() : schema;
-  return inner instanceof z.ZodObject ? inner.shape : {};
+  const inner = schema instanceof z.ZodMiniOptional ? schema.def.innerType : schema;
+  return inner instanceof z.ZodMiniObject ? inner.shape : {};
 }

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod/mini';
 
 /**
  * The kinds of values a facility file is made of, each with the sentences that say what is wrong with one.
@@ -12,18 +12,14 @@ export function group<Shape extends z.core.$ZodLooseShape>(what: string, shape: 
 
 export function number(what: string, min: number, max: number, unit = '') {
   const bounds = { error: outside(what, `lies between ${min} and ${max}${unit && ` ${unit}`}`) };
-  return z
-    .number({ error: wrongType(what, 'a number') })
-    .gte(min, bounds)
-    .lte(max, bounds);
+  return z.number({ error: wrongType(what, 'a number') }).check(z.gte(min, bounds), z.lte(max, bounds));
 }
 
 export function longitude() {
   const bounds = { error: outside('a longitude', 'lies from -180 to below 180') };
   return z
     .number({ error: wrongType('a longitude', 'a number') })
-    .gte(-180, bounds)
-    .lt(180, bounds);
+    .check(z.gte(-180, bounds), z.lt(180, bounds));
 }
 
 /** Feet above mean sea level: from the shore of the lowest lake to above the highest airfield. */
@@ -40,7 +36,7 @@ export function place(what: string) {
 }
 
 export function placeOfUnknownHeight(what: string) {
-  return group(what, { ...position(), elevationFt: elevation().optional() });
+  return group(what, { ...position(), elevationFt: z.optional(elevation()) });
 }
 
 function position() {
@@ -51,15 +47,16 @@ function position() {
 export function words(what: string, maxLength: number) {
   return z
     .string({ error: wrongType(what, 'text in double quotes') })
-    .max(maxLength, { error: `is too long: ${what} has at most ${maxLength} characters` })
-    .regex(/\S/, { error: `is empty: it should hold ${what}` })
-    .regex(/^[\P{Cc}\n]*$/u, { error: `holds a character that cannot be printed` });
+    .check(
+      z.maxLength(maxLength, { error: `is too long: ${what} has at most ${maxLength} characters` }),
+      z.regex(/\S/, { error: `is empty: it should hold ${what}` }),
+      z.regex(/^[\P{Cc}\n]*$/u, { error: `holds a character that cannot be printed` }),
+    );
 }
 
 export function wordsLike(what: string, pattern: RegExp, rule: string) {
-  return z
-    .string({ error: wrongType(what, 'text in double quotes') })
-    .regex(pattern, { error: outside(what, rule) });
+  const error = outside(what, rule);
+  return z.string({ error: wrongType(what, 'text in double quotes') }).check(z.regex(pattern, { error }));
 }
 
 function wrongType(what: string, kind: string) {
