@@ -22,7 +22,7 @@ export const STEEP_AND_HIGH: FlightPlan = (() => {
   });
 })();
 
-/** A cold day: the altimeter shows 200 ft more than there is at the fix, and a little at minimums. */
+/** A cold day: the altimeter shows some 180 ft too much at the fix, and 15 ft at minimums. */
 export const COLD_MISSED: FlightPlan = (() => {
   const { start, legs } = join({ from: 'right', angleDeg: 30, atNm: 9.5, altitudeFt: 7900 });
   const flown = [

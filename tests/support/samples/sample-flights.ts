@@ -107,7 +107,7 @@ const AT_PETRELHOLM: readonly SampleFlight[] = [
     plan: petrelholm.ENDS_ON_FINAL,
     student: WILLOW,
     instructor: HERON,
-    shows: 'The recorder was switched off at 500 ft: what can be said of half a final.',
+    shows: 'Drifting left and high until the recorder is switched off at 500 ft: what half a final can say.',
     habit: 'GPX 1.0, speed and course as elements, 1 Hz',
     recorder: panel(1),
     write: gpx({ version: '1.0', trackName: 'Ends on final', motion: true }),
