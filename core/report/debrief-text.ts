@@ -47,8 +47,8 @@ function approachBlocks(approach: ApproachDebrief): string[][] {
 }
 
 function criterionLine({ title, measured, why, verdict }: DebriefCriterion): string {
-  const largest = measured === null ? '' : `largest ${measured.toFixed(2)} of full scale`;
-  return `${VERDICTS[verdict].padEnd(15)} ${title.padEnd(20)} ${largest.padEnd(29)} ${why}`;
+  const largest = measured === null ? '' : `largest ${measured.toFixed(2)}`;
+  return `${VERDICTS[verdict].padEnd(15)} ${title.padEnd(19)} ${largest.padEnd(13)} ${why}`;
 }
 
 function eventLine(event: DebriefEvent): string {

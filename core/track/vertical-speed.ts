@@ -1,4 +1,4 @@
-import { stretches } from './motion.ts';
+import { stretches } from './window.ts';
 import type { Gap } from './track.ts';
 
 /** Half of the window of the straight-line fit (design, section 8). */

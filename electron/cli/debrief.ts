@@ -1,4 +1,3 @@
-import { mkdirSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { DefinedFacility } from '../../core/analyze.ts';
 import { composeDebrief } from '../../core/debrief/compose-debrief.ts';
@@ -6,7 +5,7 @@ import type { Debrief } from '../../core/debrief/debrief.ts';
 import { issue, type Issue } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import { debriefText } from '../../core/report/debrief-text.ts';
-import { writeAtomically } from '../files/write-atomically.ts';
+import { makeFolder, writeAtomically } from '../files/write-atomically.ts';
 import { EXIT, type Arguments, type Command, type ExitStatus, type Output } from './command.ts';
 import { LOG_OPTIONS, logSettings } from './log-options.ts';
 import { readFacility, readMaterial, refuse, tell } from './read-input.ts';
@@ -73,7 +72,8 @@ async function deliver(
   const inputs = [...files, ...options['facility']!].map((input) => resolve(input));
   const overwritten = targets.find(([target]) => inputs.includes(resolve(target)));
   if (overwritten) return refuse(inTheWay(overwritten[0]), output);
-  if (several) mkdirSync(path, { recursive: true });
+  const folder = several ? makeFolder(path) : null;
+  if (folder && !folder.ok) return refuse(folder.refusal, output);
   for (const [target, text] of targets) {
     const result = writeAtomically(target, text);
     if (!result.ok) return refuse(result.refusal, output);

@@ -1,4 +1,4 @@
-import { renameSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
 import { systemReason } from './file-problems.ts';
 
@@ -12,5 +12,15 @@ export function writeAtomically(path: string, text: string): Outcome<string> {
   } catch (error) {
     rmSync(beside, { force: true });
     return refused('file-unwritable', `${path} cannot be written: ${systemReason(error)}.`);
+  }
+}
+
+/** Makes a folder, and those above it; one that is there already will do. */
+export function makeFolder(path: string): Outcome<string> {
+  try {
+    mkdirSync(path, { recursive: true });
+    return usable(path);
+  } catch (error) {
+    return refused('folder-unwritable', `The folder ${path} cannot be made: ${systemReason(error)}.`);
   }
 }

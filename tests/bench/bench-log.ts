@@ -48,7 +48,8 @@ export function* benchLog(fixes: number): Generator<string> {
     const inbound = inCycle <= INBOUND_S;
     const share = inbound ? inCycle / INBOUND_S : (CYCLE_S - inCycle) / (CYCLE_S - INBOUND_S);
     const toGoNm = START_NM * (1 - share);
-    const northM = inbound ? 60 * Math.sin(i / 40) : 5000;
+    const wayOut = inbound ? 0 : (inCycle - INBOUND_S) / (CYCLE_S - INBOUND_S);
+    const northM = 60 * Math.sin(i / 40) + 5000 * Math.sin(Math.PI * wayOut);
     const latDeg = 0.5 + (northM + noise(2)) / METRES_PER_DEGREE;
     const lonDeg = -25 - (toGoNm * METRES_PER_NM + noise(2)) / METRES_PER_DEGREE;
     const pathFt = 70 + toGoNm * 318.4 + 8 * Math.sin(i / 25);

@@ -1,0 +1,86 @@
+import type { Flown } from './flown.ts';
+import { firstHold, type Margin, type Stretch } from './hold.ts';
+import { INBOUND_DEG } from './passes.ts';
+
+/** Established: within half scale and within 10° of the course, for 10 s (design, section 7). */
+const ESTABLISHED_FULL_SCALE = 0.5;
+const ESTABLISHED_DEG = 10;
+const ESTABLISHED_S = 10;
+/** Lost: beyond full scale for 3 s. */
+const LOST_S = 3;
+
+/** When an aircraft settled on the localizer, lost it, and settled again. */
+export interface Capture {
+  readonly establishedS: number | null;
+  /** In turn: lost, established again, lost ... */
+  readonly lostS: readonly number[];
+  readonly reEstablishedS: readonly number[];
+}
+
+export function beforeThreshold({ deviations }: Flown): Margin {
+  // Just short of it: the threshold itself is not before the threshold.
+  return (i) => deviations.distanceToThresholdNm[i]! - Number.MIN_VALUE;
+}
+
+export function withinLocalizer({ deviations }: Flown, fullScale: number): Margin {
+  return (i) => fullScale - Math.abs(deviations.localizerFullScale[i]!);
+}
+
+/** Strictly: exactly full scale is within. */
+export function beyondLocalizer({ deviations }: Flown): Margin {
+  return (i) => {
+    const beyond = Math.abs(deviations.localizerFullScale[i]!) - 1;
+    return beyond === 0 ? -Number.MIN_VALUE : beyond;
+  };
+}
+
+export function trackWithin({ courseAngleDeg }: Flown, deg: number): Margin {
+  return (i) => deg - Math.abs(courseAngleDeg[i]!);
+}
+
+/** Establishment within a stretch; losses count until `untilS`, where the approach ended. */
+export function findCapture(flown: Flown, stretch: Stretch, untilS: number): Capture {
+  const established = establishedMargins(flown);
+  const lost = [beyondLocalizer(flown), beforeThreshold(flown)];
+  const establishedS = firstHold(flown.track, stretch, established, ESTABLISHED_S);
+  const lostS: number[] = [];
+  const reEstablishedS: number[] = [];
+  let momentS = establishedS;
+  while (momentS !== null) {
+    const lossS = firstHold(flown.track, after(flown, stretch, momentS), lost, LOST_S);
+    if (lossS === null || lossS >= untilS) break;
+    lostS.push(lossS);
+    momentS = firstHold(flown.track, after(flown, stretch, lossS), established, ESTABLISHED_S);
+    if (momentS !== null) reEstablishedS.push(momentS);
+  }
+  return { establishedS, lostS, reEstablishedS };
+}
+
+function establishedMargins(flown: Flown): Margin[] {
+  return [
+    withinLocalizer(flown, ESTABLISHED_FULL_SCALE),
+    trackWithin(flown, ESTABLISHED_DEG),
+    beforeThreshold(flown),
+  ];
+}
+
+/** The rest of a stretch from the first fix at or after a moment. */
+export function after({ track }: Flown, { first, last }: Stretch, momentS: number): Stretch {
+  let from = first;
+  while (from <= last && track.timeS[from]! < momentS) from++;
+  return { first: from, last };
+}
+
+/** A minute within full scale and within 30° of the course: seen to have tried (design, section 7). */
+const TRIED_DEG = 30;
+const TRIED_S = 60;
+
+export function triedForAMinute(flown: Flown, stretch: Stretch): boolean {
+  const margins = [withinLocalizer(flown, 1), trackWithin(flown, TRIED_DEG), beforeThreshold(flown)];
+  return firstHold(flown.track, stretch, margins, TRIED_S) !== null;
+}
+
+/** Whether the aircraft flew inbound, as a condition. */
+export function inbound(flown: Flown): readonly Margin[] {
+  return [trackWithin(flown, INBOUND_DEG), beforeThreshold(flown)];
+}

@@ -1,0 +1,53 @@
+import { aliveS } from './localizer-alive.ts';
+import type { Flown } from './flown.ts';
+import { firstCrossing } from './hold.ts';
+import { isInbound, type Pass } from './passes.ts';
+
+/** No decision altitude given: final ends at the lowest one an ILS can have (ICAO: 60 m, 200 ft; second-hand). */
+const ASSUMED_DECISION_HEIGHT_FT = 200;
+
+/** Where final began, and by what. */
+export interface FinalBegin {
+  readonly aliveS: number;
+  /** The fix's distance passed inbound; null when the localizer was joined inside it. */
+  readonly fixS: number | null;
+  /** The later of the two; null when the fix's distance was never passed. */
+  readonly beganS: number | null;
+}
+
+/**
+ * Final begins at the fix's distance passed inbound, or where the localizer came alive when that is later. Of
+ * several passages the last counts: an aircraft that turned back out had not begun.
+ */
+export function findFinalBegin(flown: Flown, pass: Pass): FinalBegin {
+  const distances = flown.deviations.distanceToThresholdNm;
+  const { distanceNm } = flown.facility.finalApproachFix;
+  const alive = aliveS(flown, pass);
+  const fixS = lastPassageS(flown, pass, distanceNm);
+  if (fixS !== null) return { aliveS: alive, fixS, beganS: fixS };
+  const joinedInside = distances[pass.first]! <= distanceNm;
+  return { aliveS: alive, fixS: null, beganS: joinedInside ? alive : null };
+}
+
+/** The last time that a distance was passed inbound, within a pass. */
+function lastPassageS(flown: Flown, pass: Pass, distanceNm: number): number | null {
+  const distances = flown.deviations.distanceToThresholdNm;
+  for (let i = pass.last; i > pass.first; i--) {
+    if (!isInbound(flown, i)) continue;
+    const passedS = firstCrossing(flown.track, { first: i - 1, last: i }, distances, distanceNm);
+    if (passedS !== null) return passedS;
+  }
+  return null;
+}
+
+export interface Decision {
+  readonly altitudeFt: number;
+  readonly assumed: boolean;
+}
+
+export function decisionOf({ facility }: Flown): Decision {
+  const given = facility.decisionAltitudeFt;
+  return given === null
+    ? { altitudeFt: facility.touchdownZoneElevationFt + ASSUMED_DECISION_HEIGHT_FT, assumed: true }
+    : { altitudeFt: given, assumed: false };
+}

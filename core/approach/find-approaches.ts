@@ -1,0 +1,132 @@
+import type { Issue } from '../issue/issue.ts';
+import { approachEvents, type Moments } from './approach-events.ts';
+import { missedApproachStartS } from './climb.ts';
+import { after, findCapture } from './established.ts';
+import { decisionOf, findFinalBegin, type Decision } from './final.ts';
+import { at, type Flown } from './flown.ts';
+import type { FlownApproach } from './flown-approach.ts';
+import { findGlidepathIntercept, glidepathAliveS } from './glidepath-intercept.ts';
+import { firstCrossing } from './hold.ts';
+import { kindOf } from './kind.ts';
+import { nothingFound, otherRunwayNote, passNote } from './notes.ts';
+import { otherRunwayFt } from './other-runway.ts';
+import { findEnding, type Ending } from './outcome.ts';
+import { findPasses, type Pass } from './passes.ts';
+import { finalEndS, segmentsOf } from './segments.ts';
+
+export interface FoundApproaches {
+  readonly approaches: readonly FlownApproach[];
+  /** What was flown towards this runway and is no approach, and why. */
+  readonly notes: readonly Issue[];
+}
+
+/**
+ * Finds what was flown on a localizer: approaches, and passes that are listed but not graded.
+ *
+ * @param gateDatumFt the elevation above which gates are counted, feet above mean sea level
+ */
+export function findApproaches(flown: Flown, gateDatumFt: number): FoundApproaches {
+  const approaches: FlownApproach[] = [];
+  const notes: Issue[] = [];
+  for (const pass of findPasses(flown)) {
+    const elsewhereFt = otherRunwayFt(flown, pass);
+    const begin = findFinalBegin(flown, pass);
+    const verdict = kindOf(flown, pass, begin.fixS);
+    if (elsewhereFt !== null) notes.push(otherRunwayNote(flown, pass, elsewhereFt));
+    else if (verdict.kind === 'none') notes.push(passNote(flown, pass, verdict.why));
+    else {
+      const why = verdict.kind === 'approach' ? null : verdict.why;
+      approaches.push(describe(flown, pass, gateDatumFt, { kind: verdict.kind, why }));
+    }
+  }
+  const nothing = approaches.length === 0 && notes.length === 0;
+  return { approaches, notes: nothing ? [nothingFound(flown)] : notes };
+}
+
+function describe(
+  flown: Flown,
+  pass: Pass,
+  gateDatumFt: number,
+  verdict: Pick<FlownApproach, 'kind' | 'why'>,
+): FlownApproach {
+  const { aliveS, fixS, beganS } = findFinalBegin(flown, pass);
+  const decision = decisionOf(flown);
+  const untilS = flown.track.timeS[pass.until]!;
+  const ending = findEnding(flown, pass, beganS ?? aliveS, decision.altitudeFt);
+  const missed = beganS !== null && isMissed(ending);
+  const endS = endOf(ending, missed, untilS);
+  const moments: Moments = {
+    ...momentsOnNeedles(flown, pass, endS),
+    aliveS,
+    fixS,
+    fixAssumed: flown.facility.origins.finalApproachFix === 'assumed',
+    gates: beganS === null ? [] : gatesOf(flown, pass, beganS, gateDatumFt),
+    decision: beganS === null ? null : decisionMoment(flown, pass, beganS, decision),
+    missedStartS: missed ? missedApproachStartS(flown, ending.climb!, beganS) : null,
+    ending,
+  };
+  const limits = { beganS, endS };
+  return {
+    ...verdict,
+    startS: aliveS,
+    endS,
+    outcome: ending.outcome,
+    events: approachEvents(moments, endS),
+    segments: segmentsOf(flown, moments, limits, untilS),
+    finalBeganS: beganS,
+    flownToDecision: moments.decision !== null && moments.decision.timeS === finalEndS(moments, limits),
+    joinedInsideFix: beganS !== null && fixS === null,
+  };
+}
+
+/** missed-approach-start and lowest-point exist only with these two (design, section 7). */
+function isMissed({ outcome }: Ending): boolean {
+  return outcome === 'missed-approach' || outcome === 'low-approach';
+}
+
+/** The first of: touchdown, 300 ft above the lowest point, leaving, the end of what was recorded. */
+function endOf({ landing, climb, leftS }: Ending, missed: boolean, untilS: number): number {
+  if (missed) return Math.min(climb!.clearS, leftS ?? Infinity);
+  return Math.min(landing?.touchdownS ?? Infinity, leftS ?? Infinity, untilS);
+}
+
+function momentsOnNeedles(flown: Flown, pass: Pass, endS: number) {
+  const stretch = { first: Math.max(0, pass.first - 1), last: pass.until };
+  const capture = findCapture(flown, stretch, endS);
+  return {
+    capture,
+    glidepathAliveS: glidepathAliveS(flown, stretch),
+    intercept: findGlidepathIntercept(flown, stretch, capture.establishedS),
+  };
+}
+
+/** Gates crossed downwards after final began; below one when final began, it does not apply. */
+function gatesOf(flown: Flown, pass: Pass, beganS: number, datumFt: number): Moments['gates'] {
+  const stretch = after(flown, { first: pass.first, last: pass.until }, beganS);
+  const gates = [
+    { kind: 'gate-1000', altitudeFt: datumFt + 1000 },
+    { kind: 'gate-500', altitudeFt: datumFt + 500 },
+  ] as const;
+  return gates.flatMap(({ kind, altitudeFt }) => {
+    const timeS = descentThroughS(flown, stretch, beganS, altitudeFt);
+    return timeS === null ? [] : [{ kind, timeS, altitudeFt }];
+  });
+}
+
+function decisionMoment(flown: Flown, pass: Pass, beganS: number, { altitudeFt, assumed }: Decision) {
+  const stretch = after(flown, { first: pass.first, last: pass.until }, beganS);
+  const timeS = descentThroughS(flown, stretch, beganS, altitudeFt);
+  return timeS === null ? null : { timeS, altitudeFt, assumed };
+}
+
+/** First descending through a height after final began, from the moment it began. */
+function descentThroughS(
+  flown: Flown,
+  { first, last }: { first: number; last: number },
+  beganS: number,
+  altitudeFt: number,
+): number | null {
+  if (!(at(flown, flown.decidingAltitudeFt, beganS) > altitudeFt)) return null;
+  const stretch = { first: Math.max(0, first - 1), last };
+  return firstCrossing(flown.track, stretch, flown.decidingAltitudeFt, altitudeFt, { afterS: beganS });
+}

@@ -1,0 +1,86 @@
+import { firstAfter } from '../numeric/polyline.ts';
+import { FPM_PER_METRE_PER_SECOND, KNOTS_PER_METRE_PER_SECOND, RADIANS_PER_DEGREE } from '../units/units.ts';
+import { at, type Flown } from './flown.ts';
+import { beforeThreshold, withinLocalizer } from './established.ts';
+import { firstHold, type Margin, type Stretch } from './hold.ts';
+
+/** The glidepath is held within half scale for 10 s, sinking as it asks (design, section 7). */
+const HOLD_S = 10;
+const HELD_FULL_SCALE = 0.5;
+const LEAST_OF_NEEDED = 0.5;
+const MOST_OF_NEEDED = 1.5;
+/** How long before the intercept a height above the path makes it an intercept from above. */
+const FROM_ABOVE_S = 60;
+const FPM_PER_KNOT = FPM_PER_METRE_PER_SECOND / KNOTS_PER_METRE_PER_SECOND;
+
+export interface GlidepathIntercept {
+  readonly timeS: number;
+  readonly from: 'above' | 'below';
+}
+
+function withinGlidepath({ deviations }: Flown, fullScale: number): Margin {
+  return (i) => fullScale - Math.abs(deviations.glidepathFullScale[i]!);
+}
+
+/** First moment on the scale of both needles, inbound. */
+export function glidepathAliveS(flown: Flown, stretch: Stretch): number | null {
+  return firstHold(flown.track, stretch, [...needles(flown, 1), beforeThreshold(flown)], 0);
+}
+
+function needles(flown: Flown, glidepathFullScale: number): readonly Margin[] {
+  return [withinLocalizer(flown, 1), withinGlidepath(flown, glidepathFullScale)];
+}
+
+/** Sink that the path asks for at a groundspeed, ft/min: positive is down. */
+export function neededSinkFpm({ facility }: Flown, groundspeedKt: number): number {
+  return groundspeedKt * FPM_PER_KNOT * Math.tan(facility.glidepathAngleDeg * RADIANS_PER_DEGREE);
+}
+
+/**
+ * The first moment from which both needles hold for 10 s while the mean sink rate over those 10 s is 50 to 150 % of
+ * what the mean groundspeed needs. Moments tried are the fixes, and the moment at which the needles come in.
+ */
+export function findGlidepathIntercept(
+  flown: Flown,
+  stretch: Stretch,
+  establishedS: number | null,
+): GlidepathIntercept | null {
+  const margins = [...needles(flown, HELD_FULL_SCALE), beforeThreshold(flown)];
+  let rest = stretch;
+  for (;;) {
+    const holdS = firstHold(flown.track, rest, margins, HOLD_S);
+    if (holdS === null) return null;
+    if (sinksAsNeeded(flown, holdS)) return { timeS: holdS, from: cameFrom(flown, holdS, establishedS) };
+    const next = firstAfter(flown.track.timeS, holdS);
+    rest = { first: next, last: stretch.last };
+  }
+}
+
+function sinksAsNeeded(flown: Flown, startS: number): boolean {
+  const { altitudeFt, groundspeedKt } = flown.track;
+  const lostFt = at(flown, altitudeFt, startS) - at(flown, altitudeFt, startS + HOLD_S);
+  const sinkFpm = (lostFt / HOLD_S) * 60;
+  const neededFpm = neededSinkFpm(flown, meanOver(flown, groundspeedKt, startS, startS + HOLD_S));
+  return sinkFpm >= LEAST_OF_NEEDED * neededFpm && sinkFpm <= MOST_OF_NEEDED * neededFpm;
+}
+
+/** Mean of a column at a second's distance over a span: a speed does not change enough to ask for more. */
+function meanOver(flown: Flown, values: Float64Array, startS: number, endS: number): number {
+  let sum = 0;
+  let count = 0;
+  for (let s = startS; s <= endS; s++) {
+    sum += at(flown, values, s);
+    count++;
+  }
+  return sum / count;
+}
+
+function cameFrom(flown: Flown, interceptS: number, establishedS: number | null): 'above' | 'below' {
+  const { timeS } = flown.track;
+  const { glidepathFullScale } = flown.deviations;
+  const aboveAt = (value: number) => value > HELD_FULL_SCALE;
+  if (establishedS !== null && aboveAt(at(flown, glidepathFullScale, establishedS))) return 'above';
+  for (let i = firstAfter(timeS, interceptS - FROM_ABOVE_S); i < timeS.length && timeS[i]! <= interceptS; i++)
+    if (aboveAt(glidepathFullScale[i]!)) return 'above';
+  return 'below';
+}

@@ -1,0 +1,125 @@
+import { median } from '../numeric/median.ts';
+import { FEET_PER_NM } from '../units/units.ts';
+import { after, beforeThreshold } from './established.ts';
+import { at, type Flown } from './flown.ts';
+import { firstCrossing, firstHold, type Margin, type Stretch } from './hold.ts';
+
+/**
+ * How far beside the runway's edge a fix may lie and still be on it: the position error of a plain receiver
+ * (8 m, GPS SPS Performance Standard 2020, table 3.8-3, second-hand) twice over, until each log brings its own.
+ */
+const POSITION_ERROR_FT = 50;
+/** The threshold is crossed below this height above it; higher it is only passed abeam (design, section 7). */
+export const THRESHOLD_CROSSING_BELOW_FT = 200;
+const ROLLING_KT = 40;
+const ROLLING_SHARE = 0.5;
+const LEVEL_FPM = 150;
+const LEVEL_S = 4;
+const LEVEL_BELOW_FT = 60;
+/** Heights of a roll that spread less than this tell the touchdown to a second or two. */
+const FLAT_FT = 6;
+const NEAR_MEDIAN_FT = 3;
+/** Slowing down on the ground, kt/s over ± 2 s. */
+const BRAKING_KT_PER_S = 1;
+const BRAKING_HALF_S = 2;
+
+export interface ThresholdPassage {
+  readonly timeS: number;
+  readonly heightFt: number;
+}
+
+export interface Landing {
+  readonly touchdownS: number;
+  readonly estimated: boolean;
+  /** Fixes on the ground, first and last. */
+  readonly roll: Stretch;
+}
+
+/** Where the distance to the threshold reaches 0; null when it never does. */
+export function thresholdPassage(flown: Flown, stretch: Stretch): ThresholdPassage | null {
+  const { distanceToThresholdNm, heightAboveThresholdFt } = flown.deviations;
+  const timeS = firstCrossing(flown.track, stretch, distanceToThresholdNm, 0);
+  return timeS === null ? null : { timeS, heightFt: at(flown, heightAboveThresholdFt, timeS) };
+}
+
+/** Height above the runway's surface at a fix, on the straight line between its two ends. */
+export function heightAboveRunwayFt({ deviations, facility }: Flown, i: number): number {
+  const alongFt = -deviations.distanceToThresholdNm[i]! * FEET_PER_NM;
+  const rise = facility.farEnd.elevationFt - facility.threshold.elevationFt;
+  const share = Math.min(1, Math.max(0, alongFt / facility.lengthFt));
+  return deviations.heightAboveThresholdFt[i]! - rise * share;
+}
+
+function withinOutline({ deviations, facility }: Flown): Margin {
+  return (i) => {
+    const alongFt = -deviations.distanceToThresholdNm[i]! * FEET_PER_NM;
+    const asideFt = Math.abs(deviations.centrelineOffsetFt[i]!);
+    return Math.min(alongFt, facility.lengthFt - alongFt, facility.widthFt / 2 + POSITION_ERROR_FT - asideFt);
+  };
+}
+
+/** The landing after a threshold crossed low; null when the aircraft never was on this runway. */
+export function findLanding(flown: Flown, passage: ThresholdPassage, last: number): Landing | null {
+  const beyond = after(flown, { first: 0, last }, passage.timeS);
+  const roll = findRoll(flown, passage, beyond);
+  if (!roll) return null;
+  return { ...touchdown(flown, passage, roll), roll };
+}
+
+/** The fixes from the first on the ground to the last before leaving the outline or climbing away. */
+function findRoll(flown: Flown, passage: ThresholdPassage, stretch: Stretch): Stretch | null {
+  const { track } = flown;
+  const outline = withinOutline(flown);
+  const atThresholdKt = at(flown, track.groundspeedKt, passage.timeS);
+  const slowKt = Math.max(ROLLING_KT, ROLLING_SHARE * atThresholdKt);
+  const slow: Margin = (i) => slowKt - track.groundspeedKt[i]!;
+  const level: Margin = (i) =>
+    Math.min(
+      LEVEL_FPM - Math.abs(track.verticalSpeedFpm[i]!),
+      LEVEL_BELOW_FT - heightAboveRunwayFt(flown, i),
+    );
+  const slowS = firstHold(track, stretch, [outline, slow], 0);
+  const levelS = firstHold(track, stretch, [outline, level], LEVEL_S);
+  if (slowS === null && levelS === null) return null;
+  const { first } = after(flown, stretch, Math.min(slowS ?? Infinity, levelS ?? Infinity));
+  let last = first;
+  while (last < stretch.last && outline(last + 1) >= 0 && Math.max(slow(last + 1), level(last + 1)) >= 0)
+    last++;
+  return { first, last };
+}
+
+function touchdown(flown: Flown, passage: ThresholdPassage, roll: Stretch) {
+  const heights: number[] = [];
+  for (let i = roll.first; i <= roll.last; i++) heights.push(heightAboveRunwayFt(flown, i));
+  const spreadFt = Math.max(...heights) - Math.min(...heights);
+  if (spreadFt < FLAT_FT)
+    return { touchdownS: settledS(flown, passage, roll, median(heights)), estimated: false };
+  return { touchdownS: brakingS(flown, passage, roll) ?? flown.track.timeS[roll.first]!, estimated: true };
+}
+
+/** First moment after the threshold at which the height comes within 3 ft of the roll's. */
+function settledS(flown: Flown, passage: ThresholdPassage, roll: Stretch, medianFt: number): number {
+  const near: Margin = (i) => medianFt + NEAR_MEDIAN_FT - heightAboveRunwayFt(flown, i);
+  const stretch = after(flown, { first: 0, last: roll.last }, passage.timeS);
+  return firstHold(flown.track, stretch, [near], 0) ?? flown.track.timeS[roll.first]!;
+}
+
+/** Where the groundspeed first falls by 1 kt/s or more over ± 2 s. */
+function brakingS(flown: Flown, passage: ThresholdPassage, roll: Stretch): number | null {
+  const { timeS, groundspeedKt } = flown.track;
+  const { first } = after(flown, { first: 0, last: roll.last }, passage.timeS);
+  for (let i = first; i <= roll.last; i++) {
+    const beforeKt = at(flown, groundspeedKt, timeS[i]! - BRAKING_HALF_S);
+    const afterKt = at(flown, groundspeedKt, timeS[i]! + BRAKING_HALF_S);
+    if (beforeKt - afterKt >= BRAKING_KT_PER_S * 2 * BRAKING_HALF_S) return timeS[i]!;
+  }
+  return null;
+}
+
+/** The last fix before the threshold, or the stretch's end. */
+export function lastBeforeThreshold(flown: Flown, { first, last }: Stretch): number {
+  const before = beforeThreshold(flown);
+  let i = last;
+  while (i > first && before(i) < 0) i--;
+  return i;
+}

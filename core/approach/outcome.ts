@@ -1,0 +1,117 @@
+import { valueAt } from '../numeric/polyline.ts';
+import { findClimb, type Climb } from './climb.ts';
+import { after } from './established.ts';
+import type { Flown } from './flown.ts';
+import { leavingS } from './leaving.ts';
+import {
+  findLanding,
+  THRESHOLD_CROSSING_BELOW_FT,
+  thresholdPassage,
+  type Landing,
+  type ThresholdPassage,
+} from './on-ground.ts';
+import type { Pass } from './passes.ts';
+
+export type Outcome =
+  | 'touch-and-go'
+  | 'landed'
+  | 'low-approach'
+  | 'missed-approach'
+  | 'sidestepped'
+  | 'circled'
+  | 'broken-off'
+  | 'incomplete';
+
+/** How an approach ended, and the facts that say so. */
+export interface Ending {
+  readonly outcome: Outcome;
+  readonly leftS: number | null;
+  readonly passage: ThresholdPassage | null;
+  readonly landing: Landing | null;
+  /** Of a missed or low approach, and of a touch-and-go. */
+  readonly climb: Climb | null;
+}
+
+const WITHIN_S = 120;
+const NEVER_BELOW_KT = 20;
+/** Below decision altitude by this much: a low approach and not a late missed approach. */
+const BELOW_DECISION_FT = 50;
+/** A climb that starts below this above the touchdown zone is a missed approach wherever it leads. */
+const LOW_FT = 1000;
+/** A climb belongs to the approach when it starts no later than this after the localizer was left. Ours. */
+const CLIMB_AFTER_LEAVING_S = 10;
+const SIDESTEP_DEG = 30;
+const BESIDE_BELOW_FT = 100;
+const ROLLING_KT = 40;
+
+/** Tells the outcome of a pass on which final began at `finalS`; the first that fits (design, section 7). */
+export function findEnding(flown: Flown, pass: Pass, finalS: number, decisionFt: number | null): Ending {
+  const { first } = after(flown, { first: pass.first, last: pass.until }, finalS);
+  const stretch = { first, last: pass.until };
+  const leftS = leavingS(flown, pass);
+  const passage = leftS === null ? thresholdPassage(flown, stretch) : null;
+  const crossedLow = passage !== null && passage.heightFt < THRESHOLD_CROSSING_BELOW_FT;
+  const landing = crossedLow ? findLanding(flown, passage, pass.until) : null;
+  const climb = climbOf(flown, stretch, leftS);
+  const facts = { leftS, passage, landing, climb };
+  return { ...facts, outcome: outcomeOf(flown, pass, facts, decisionFt) };
+}
+
+function climbOf(flown: Flown, stretch: { first: number; last: number }, leftS: number | null): Climb | null {
+  const climb = findClimb(flown, stretch);
+  return climb && (leftS === null || climb.lowestS <= leftS + CLIMB_AFTER_LEAVING_S) ? climb : null;
+}
+
+function outcomeOf(
+  flown: Flown,
+  pass: Pass,
+  { leftS, landing, climb }: Omit<Ending, 'outcome'>,
+  decisionFt: number | null,
+): Outcome {
+  const { deviations, facility } = flown;
+  if (landing) return isTouchAndGo(flown, landing, climb) ? 'touch-and-go' : 'landed';
+  if (climb) {
+    const lowestFt = flown.decidingAltitudeFt[climb.lowestFix]!;
+    if (decisionFt !== null && lowestFt < decisionFt - BELOW_DECISION_FT) return 'low-approach';
+    const isLow = climb.lowestFt < facility.touchdownZoneElevationFt + LOW_FT;
+    if (isLow || stayedOnLocalizer(flown, climb)) return 'missed-approach';
+  }
+  if (leftS === null) return 'incomplete';
+  const heightFt = valueAt(
+    flown.track.timeS,
+    deviations.heightAboveThresholdFt,
+    leftS,
+    flown.track.gapLimitS,
+  );
+  const touchdownZoneFt = facility.touchdownZoneElevationFt - facility.threshold.elevationFt;
+  if (!(heightFt < touchdownZoneFt + LOW_FT)) return 'broken-off';
+  return landedBeside(flown, pass, leftS) ? 'sidestepped' : 'circled';
+}
+
+function isTouchAndGo({ track }: Flown, { roll }: Landing, climb: Climb | null): boolean {
+  if (!climb || climb.clearS - climb.lowestS > WITHIN_S) return false;
+  for (let i = roll.first; i <= roll.last; i++) if (track.groundspeedKt[i]! < NEVER_BELOW_KT) return false;
+  return true;
+}
+
+function stayedOnLocalizer({ track, deviations }: Flown, climb: Climb): boolean {
+  for (let i = climb.lowestFix; track.timeS[i]! <= climb.clearS; i++)
+    if (Math.abs(deviations.localizerFullScale[i]!) > 1) return false;
+  return true;
+}
+
+/** On the ground beside this runway's outline, with the track within 30° of the course. */
+function landedBeside(
+  { track, deviations, facility, courseAngleDeg }: Flown,
+  pass: Pass,
+  leftS: number,
+): boolean {
+  for (let i = pass.last; i <= pass.until; i++) {
+    if (track.timeS[i]! < leftS) continue;
+    const beside = Math.abs(deviations.centrelineOffsetFt[i]!) > facility.widthFt / 2;
+    const onGround =
+      deviations.heightAboveThresholdFt[i]! < BESIDE_BELOW_FT && track.groundspeedKt[i]! < ROLLING_KT;
+    if (beside && onGround && Math.abs(courseAngleDeg[i]!) <= SIDESTEP_DEG) return true;
+  }
+  return false;
+}

@@ -1,0 +1,50 @@
+import type { Flown } from './flown.ts';
+
+/**
+ * A stretch flown in on the localizer, as fix indices: within full scale and inbound at `first` and at `last`, with no
+ * interruption of a minute between them.
+ */
+export interface Pass {
+  readonly first: number;
+  readonly last: number;
+  /** The last fix before the next pass: what follows up to here tells how it ended. */
+  readonly until: number;
+}
+
+/** An aircraft flies inbound before the threshold with its track within this of the course (design, section 7). */
+export const INBOUND_DEG = 45;
+/** Time outside full scale and time outbound, together, that part two approaches (design, section 7). */
+const PARTING_S = 60;
+
+export function isInbound({ deviations, courseAngleDeg }: Flown, i: number): boolean {
+  return deviations.distanceToThresholdNm[i]! > 0 && Math.abs(courseAngleDeg[i]!) <= INBOUND_DEG;
+}
+
+/** All passes of a track, in order. */
+export function findPasses(flown: Flown): Pass[] {
+  const { track, deviations } = flown;
+  const found: { first: number; last: number }[] = [];
+  for (let i = 0; i < track.count; i++) {
+    if (Math.abs(deviations.localizerFullScale[i]!) > 1 || !isInbound(flown, i)) continue;
+    const open = found.at(-1);
+    if (open && awayS(flown, open.last, i) < PARTING_S) open.last = i;
+    else found.push({ first: i, last: i });
+  }
+  return found.map((pass, k) => ({ ...pass, until: (found[k + 1]?.first ?? track.count) - 1 }));
+}
+
+/**
+ * Time between two fixes that counts as away from the localizer. A gap counts only when the aircraft was farther out
+ * after it: nothing else is known of what it flew meanwhile.
+ */
+function awayS({ track, deviations }: Flown, from: number, to: number): number {
+  const { timeS, gapLimitS } = track;
+  const distanceNm = deviations.distanceToThresholdNm;
+  if (to === from + 1 && timeS[to]! - timeS[from]! <= gapLimitS) return 0;
+  let awayS = 0;
+  for (let i = from; i < to; i++) {
+    const stepS = timeS[i + 1]! - timeS[i]!;
+    if (stepS <= gapLimitS || distanceNm[i + 1]! > distanceNm[i]!) awayS += stepS;
+  }
+  return awayS;
+}
