@@ -5,8 +5,6 @@ import { localizerBeam } from './localizer-beam.ts';
 import { distanceAtGlidepathAltitudeNm, type GlidepathLine } from './path-altitude.ts';
 import { runwayAxis, type RunwayAxis } from './runway-axis.ts';
 
-export type { Place };
-
 /** Where a value comes from: the file, other values of the file, or a usual value in place of an unknown one. */
 export type Origin = 'given' | 'derived' | 'assumed';
 

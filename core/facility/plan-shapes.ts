@@ -1,5 +1,4 @@
 import { featureCollection, lineString, polygon } from '@turf/turf';
-import type { Feature, FeatureCollection, LineString, Polygon, Position as Vertex } from 'geojson';
 import { geodesicFrom, type Position } from '../earth/geodesic.ts';
 import { METRES_PER_FOOT, METRES_PER_NM, wrap180 } from '../units/units.ts';
 import type { FacilityGeometry } from './derive-geometry.ts';
@@ -9,6 +8,11 @@ export interface PlanProperties {
   /** Radius of a ring, from the threshold. */
   readonly distanceNm?: number;
 }
+
+type Outline = ReturnType<typeof polygon<PlanProperties>> | ReturnType<typeof lineString<PlanProperties>>;
+/** One shape: a GeoJSON feature, polygon or line. */
+export type PlanShape = ReturnType<typeof planShapes>['features'][number];
+type Vertex = [lonDeg: number, latDeg: number];
 
 /** FAA AIM 1-1-9 b.5 (published): a localizer course is good to 18 NM from the antenna. */
 const COVERAGE_NM = 18;
@@ -23,9 +27,7 @@ const ARC_STEPS = 12;
  * Every vertex is a geodesic's end. Longitudes run on across the antimeridian, within half a turn of the
  * threshold's, and may so pass 180 or −180: a shape is never torn in two, as RFC 7946 3.1.9 would have it.
  */
-export function planShapes(
-  geometry: FacilityGeometry,
-): FeatureCollection<Polygon | LineString, PlanProperties> {
+export function planShapes(geometry: FacilityGeometry) {
   const { threshold, localizerAntenna, courseTrueDeg, localizerFullScaleDeg } = geometry;
   const outboundDeg = courseTrueDeg + 180;
   const reach = (from: Position, bearingDeg: number, distanceM: number): Vertex => {
@@ -33,7 +35,7 @@ export function planShapes(
     return [unwrapped(lonDeg, threshold.lonDeg), latDeg];
   };
   const sector = (halfAngleDeg: number): Vertex[] => {
-    const apex = [unwrapped(localizerAntenna.lonDeg, threshold.lonDeg), localizerAntenna.latDeg];
+    const apex: Vertex = [unwrapped(localizerAntenna.lonDeg, threshold.lonDeg), localizerAntenna.latDeg];
     const arc = Array.from({ length: ARC_STEPS + 1 }, (_, step) => {
       const asideDeg = halfAngleDeg * (1 - (2 * step) / ARC_STEPS);
       return reach(localizerAntenna, outboundDeg + asideDeg, COVERAGE_NM * METRES_PER_NM);
@@ -44,16 +46,16 @@ export function planShapes(
     reach(localizerAntenna, outboundDeg, COVERAGE_NM * METRES_PER_NM),
     reach(localizerAntenna, outboundDeg, 0),
   ];
-  const shapes: Feature<Polygon | LineString, PlanProperties>[] = [
-    polygon([runwayOutline(geometry, reach)], { kind: 'runway' as const }),
-    lineString(course, { kind: 'localizer-course' as const }),
-    polygon([sector(localizerFullScaleDeg)], { kind: 'full-scale-sector' as const }),
-    polygon([sector(localizerFullScaleDeg / 2)], { kind: 'half-scale-sector' as const }),
+  const shapes: Outline[] = [
+    polygon<PlanProperties>([runwayOutline(geometry, reach)], { kind: 'runway' }),
+    lineString<PlanProperties>(course, { kind: 'localizer-course' }),
+    polygon<PlanProperties>([sector(localizerFullScaleDeg)], { kind: 'full-scale-sector' }),
+    polygon<PlanProperties>([sector(localizerFullScaleDeg / 2)], { kind: 'half-scale-sector' }),
     ...RINGS_NM.map((distanceNm) =>
-      polygon([ring(threshold, distanceNm, reach)], { kind: 'range-ring' as const, distanceNm }),
+      polygon<PlanProperties>([ring(threshold, distanceNm, reach)], { kind: 'range-ring', distanceNm }),
     ),
   ];
-  return featureCollection(shapes);
+  return featureCollection<Outline['geometry'], PlanProperties>(shapes);
 }
 
 type Reach = (from: Position, bearingDeg: number, distanceM: number) => Vertex;

@@ -15,7 +15,7 @@ export function number(what: string, min: number, max: number, unit = '') {
   return z.number({ error: wrongType(what, 'a number') }).check(z.gte(min, bounds), z.lte(max, bounds));
 }
 
-export function longitude() {
+function longitude() {
   const bounds = { error: outside('a longitude', 'lies from -180 to below 180') };
   return z
     .number({ error: wrongType('a longitude', 'a number') })

@@ -1,20 +1,20 @@
-import { booleanClockwise, booleanPointInPolygon, booleanValid, point } from '@turf/turf';
-import type { Feature, LineString, Polygon, Position } from 'geojson';
+import { booleanClockwise, booleanPointInPolygon, booleanValid, point, type polygon } from '@turf/turf';
 import { describe, expect, it } from 'vitest';
 import { geodesicBetween } from '../../../core/earth/geodesic.ts';
-import { planShapes, type PlanProperties } from '../../../core/facility/plan-shapes.ts';
+import { planShapes, type PlanProperties, type PlanShape } from '../../../core/facility/plan-shapes.ts';
 import { METRES_PER_FOOT, METRES_PER_NM, wrap180 } from '../../../core/units/units.ts';
 import { FULL, geometryOf, LEAST, withValue } from './full-facility.ts';
 
 const geometry = geometryOf(FULL);
 const shapes = planShapes(geometry).features;
-const places = ([lonDeg, latDeg]: Position) => ({ lonDeg: wrap180(lonDeg!), latDeg: latDeg! });
+type Vertex = number[];
+const places = ([lonDeg, latDeg]: Vertex) => ({ lonDeg: wrap180(lonDeg!), latDeg: latDeg! });
 
-function ofKind(kind: PlanProperties['kind']): Feature<Polygon | LineString, PlanProperties>[] {
+function ofKind(kind: PlanProperties['kind']): PlanShape[] {
   return shapes.filter(({ properties }) => properties.kind === kind);
 }
-const ringOf = ({ geometry: { coordinates } }: Feature<Polygon | LineString>) => coordinates[0] as Position[];
-const lineOf = ({ geometry: { coordinates } }: Feature<Polygon | LineString>) => coordinates as Position[];
+const ringOf = ({ geometry: { coordinates } }: PlanShape) => coordinates[0] as Vertex[];
+const lineOf = ({ geometry: { coordinates } }: PlanShape) => coordinates as Vertex[];
 
 describe('a facility on a map', () => {
   it('has a runway, a course, two sectors and three rings, all valid and counter-clockwise', () => {
@@ -90,7 +90,7 @@ describe('a facility at the antimeridian is drawn in one piece', () => {
     );
     expect(longitudes.length).toBeGreaterThan(300);
     for (const longitude of longitudes) expect(Math.abs(longitude - lonDeg)).toBeLessThan(1);
-    const sector = features[2] as Feature<Polygon>;
+    const sector = features[2] as ReturnType<typeof polygon>;
     const { lonDeg: thresholdLon, latDeg } = there.threshold;
     expect(booleanPointInPolygon(point([thresholdLon, latDeg]), sector)).toBe(true);
   });
