@@ -4,7 +4,7 @@ import type { Facility } from './facility-schema.ts';
 import { distanceAtGlidepathAltitudeNm, glidepathAltitudeFt } from './path-altitude.ts';
 import { decimal, whole } from './wording.ts';
 
-/** Section 6: published altitudes at the fix are rounded, and some lie a little below the path. */
+/** Published altitudes at the fix are rounded, and some lie a little below the path (our own choice). */
 const FIX_ALTITUDE_SLACK_FT = 100;
 
 export function fixContradictions(facility: Facility, geometry: FacilityGeometry): Issue[] {

@@ -6,7 +6,7 @@ import { placeOnAxis, type RunwayAxis } from './runway-axis.ts';
 
 /** ICAO Annex 10 Vol I 3.1.5.6 (second-hand): full scale, 0.175 DDM, lies 0.24 of the angle off the path. */
 const FULL_SCALE_SHARE_OF_ANGLE = 0.24;
-/** Farther apart than this, the antenna's place and the crossing height contradict each other (section 6). */
+/** Farther apart than this, the antenna's place and the crossing height contradict each other (our own choice). */
 export const CROSSING_HEIGHT_SLACK_FT = 5;
 
 export interface GlidepathBeam {

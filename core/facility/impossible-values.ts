@@ -14,7 +14,7 @@ const MAX_GLIDEPATH_ASIDE_FT = 1500;
 const MAX_GLIDEPATH_ALONG_FT = 4000;
 /** A course farther from the runway than this does not lead to it (a localizer-type aid ends at 30 degrees). */
 const MAX_COURSE_OFF_RUNWAY_DEG = 45;
-/** From here on a localizer is offset, and where its antenna stands decides everything (section 6). */
+/** From here on a localizer is offset, and where its antenna stands decides everything (our own choice). */
 export const OFFSET_LOCALIZER_DEG = 0.3;
 
 /** What a facility's values, each possible on its own, cannot be together. */

@@ -7,7 +7,7 @@ import { placeOnAxis } from './runway-axis.ts';
 import { trueFromMagnetic, variationWords, type MagneticVariation } from './variation.ts';
 import { bearingWords, decimal, whole } from './wording.ts';
 
-/** Charts give whole degrees (section 6). */
+/** Charts give whole degrees. */
 const MAGNETIC_COURSE_SLACK_DEG = 1;
 /** FAA Order 8260.3 (section from memory): farther off the runway it is no ILS; second-hand. */
 const FAA_OFFSET_LIMIT_DEG = 3;

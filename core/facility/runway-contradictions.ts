@@ -5,7 +5,7 @@ import type { Facility } from './facility-schema.ts';
 import { magneticFromTrue, type MagneticVariation } from './variation.ts';
 import { bearingWords, decimal, whole } from './wording.ts';
 
-/** Section 6: how far a designator may lie from the runway's bearing. */
+/** How far a designator may lie from the runway's bearing (our own choice). */
 const DESIGNATOR_SLACK_DEG = 10;
 const DESIGNATOR_SLACK_UNKNOWN_VARIATION_DEG = 30;
 /** North of it designators may be true, as compasses are weak there. */

@@ -8,7 +8,7 @@ const runwayOf = (lengthFt: number, setbackFt: number) =>
     withValue(withValue(LEAST, 'runway.lengthFt', lengthFt), 'localizer.antennaSetbackFt', setbackFt),
   );
 
-/** check-values 2, feet off centreline: (baseline + d) × tan of the angle; status computed, printed to 0.1 ft. */
+/** Feet off centreline, (baseline + d) × tan of the angle; status computed, printed to 0.1 ft. */
 describe('feet off the centreline for a needle', () => {
   const nominal = runwayOf(7016.32, 1000);
   const long = runwayOf(12_000, 1019);
@@ -24,7 +24,7 @@ describe('feet off the centreline for a needle', () => {
     });
   });
 
-  /** AIM 1-1-9 (published); check-values 16, row 4. */
+  /** AIM 1-1-9 b.2 (published): 700 ft in all. */
   it('a tailored course is 350 ft at the threshold, whatever the runway', () => {
     for (const lengthFt of [6000, 8000, 12_000])
       expect(localizerFeet(runwayOf(lengthFt, 1000), 0, 1)).toBeCloseTo(350, 1);
@@ -35,7 +35,7 @@ const scaled = (fullScaleDeg: number) => geometryOf(withValue(LEAST, 'glidepath.
 
 const fromOrigin = (nm: number) => nm - 55 / Math.tan(3 * RADIANS_PER_DEGREE) / FEET_PER_NM;
 
-/** check-values 3, feet from a 3 degree path by distance from the path's origin; status computed. */
+/** Feet from a 3 degree path by distance from the path's origin; status computed. */
 describe('feet above the path for a needle', () => {
   it.each([
     ['0.7 degrees above', 0.7, 1, [37.2, 74.5, 223.5, 372.4, 744.9]],
@@ -50,7 +50,7 @@ describe('feet above the path for a needle', () => {
     });
   });
 
-  /** FAA Instrument Flying Handbook, "about 1,500 ft at 10 NM" (second-hand); check-values 16, row 5: 1,488.8 ft. */
+  /** FAA Instrument Flying Handbook, "about 1,500 ft at 10 NM" (second-hand); 1,488.8 ft (computed). */
   it('the whole beam is 1,488.8 ft thick at 10 NM', () => {
     const geometry = scaled(0.7);
     const thickFt = glidepathFeet(geometry, fromOrigin(10), 1) - glidepathFeet(geometry, fromOrigin(10), -1);

@@ -83,7 +83,7 @@ describe('the distance for an altitude undoes the altitude for a distance', () =
   });
 });
 
-/** check-values 1.5: d²/2R, R = 6371 km; status computed. */
+/** d²/2R, R = 6371 km; status computed. */
 describe('a level beam stands above the sea by d²/2R', () => {
   const radiusFt = 6_371_000 / METRES_PER_FOOT;
   it.each([

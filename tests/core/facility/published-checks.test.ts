@@ -171,7 +171,7 @@ describe('distance of a published fix from its altitude', () => {
   });
 });
 
-/** TERPS 8260.3, TP 308 Vol 3 §2.7 (from memory): TCH / tan of the angle; figures computed, check-values 3. */
+/** TERPS 8260.3, TP 308 Vol 3 §2.7 (from memory): TCH / tan of the angle; figures computed. */
 describe('ground point of intercept', () => {
   it.each([
     [40, 3, 763.2],
@@ -186,7 +186,7 @@ describe('ground point of intercept', () => {
   });
 });
 
-/** AIM / TERPS (from memory), check-values 13 and 16 row 19: touchdown zone 13 ft, height 200 ft, TCH 50, 3 degrees. */
+/** AIM / TERPS (from memory): touchdown zone 13 ft, height 200 ft, TCH 50, 3 degrees. */
 describe('minima arithmetic', () => {
   it('decision altitude 213 ft is reached 2,862 ft before the threshold, on a flat earth', () => {
     const flatRadiusFt = 1e12;
