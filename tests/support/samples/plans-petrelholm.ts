@@ -152,6 +152,8 @@ export const TWICE: FlightPlan = (() => {
   const flown = [
     ...legs,
     levelToGlidepath(1700, 0.3),
+    chase(-260, 'up', aboveGlidepath(0.62)),
+    chase(-830, 'down', belowGlidepath(-0.35)),
     onTheBeam(MINIMUMS_FT, { skill: { ...WEAVER, climbFpmPerScale: 1300 } }),
     visualLanding(68),
     ...touchAndGo(5, 750),
