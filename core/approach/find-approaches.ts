@@ -12,7 +12,7 @@ import { nothingFound, otherRunwayNote, passNote } from './notes.ts';
 import { otherRunwayFt } from './other-runway.ts';
 import { findEnding, type Ending } from './outcome.ts';
 import { findPasses, type Pass } from './passes.ts';
-import { finalEndS, segmentsOf } from './segments.ts';
+import { segmentsOf } from './segments.ts';
 
 export interface FoundApproaches {
   readonly approaches: readonly FlownApproach[];
@@ -74,7 +74,7 @@ function describe(
     events: approachEvents(moments, endS),
     segments: segmentsOf(flown, moments, limits, untilS),
     finalBeganS: beganS,
-    flownToDecision: moments.decision !== null && moments.decision.timeS === finalEndS(moments, limits),
+    flownToDecision: moments.decision !== null,
     joinedInsideFix: beganS !== null && fixS === null,
   };
 }

@@ -46,7 +46,7 @@ export interface FlownApproach extends Span {
   readonly segments: readonly ApproachSegment[];
   /** When final began; null when it never did. */
   readonly finalBeganS: number | null;
-  /** Whether final was flown to its end, decision altitude. */
+  /** Whether decision altitude was reached, be it on the way down of a missed approach just begun. */
   readonly flownToDecision: boolean;
   /** Whether final began inside the fix's distance, without passing it. */
   readonly joinedInsideFix: boolean;

@@ -17,7 +17,7 @@ export interface Limits {
 }
 
 /** Where final ended: the earliest of decision altitude, the start of a missed approach, and the approach's end. */
-export function finalEndS(moments: Moments, { endS }: Limits): number {
+function finalEndS(moments: Moments, { endS }: Limits): number {
   return Math.min(moments.decision?.timeS ?? Infinity, moments.missedStartS ?? Infinity, endS);
 }
 

@@ -9,6 +9,8 @@ export interface Spread {
   /** The value farthest from zero, with its sign, and its first moment. */
   readonly peak: number;
   readonly peakS: number;
+  readonly lowest: number;
+  readonly highest: number;
 }
 
 /** The spread of a value over its recorded parts; null when nothing of it was recorded. */
@@ -19,12 +21,16 @@ export function spreadOf(parts: readonly Polyline[]): Spread | null {
   let squares = 0;
   let peak = parts[0]!.value[0]!;
   let peakS = parts[0]!.timeS[0]!;
+  let lowest = Infinity;
+  let highest = -Infinity;
   for (const { timeS, value } of parts)
     for (let i = 0; i < timeS.length; i++) {
       if (Math.abs(value[i]!) > Math.abs(peak)) {
         peak = value[i]!;
         peakS = timeS[i]!;
       }
+      lowest = Math.min(lowest, value[i]!);
+      highest = Math.max(highest, value[i]!);
       if (i === 0) continue;
       const stepS = timeS[i]! - timeS[i - 1]!;
       const a = value[i - 1]!;
@@ -41,5 +47,7 @@ export function spreadOf(parts: readonly Polyline[]): Spread | null {
     standardDeviation: Math.sqrt(Math.max(0, squares / duration - mean * mean)),
     peak,
     peakS,
+    lowest,
+    highest,
   };
 }

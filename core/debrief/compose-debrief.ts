@@ -1,15 +1,18 @@
+import { findApproaches } from '../approach/find-approaches.ts';
+import { flownAt } from '../approach/flown.ts';
+import { wholeMeasures } from '../approach/whole-measures.ts';
 import type { Deviations } from '../deviation/deviations.ts';
 import type { FacilityGeometry } from '../facility/derive-geometry.ts';
 import type { Facility } from '../facility/facility-schema.ts';
-import { issue, type Issue } from '../issue/issue.ts';
+import type { Issue } from '../issue/issue.ts';
 import type { Log } from '../log/log.ts';
 import { INSTRUMENT_RATING } from '../standard/instrument-rating.ts';
 import type { Track } from '../track/track.ts';
 import { utcText } from '../units/utc.ts';
+import { approachDebrief } from './approach-debrief.ts';
 import { CAUTIONS } from './cautions.ts';
 import type { Debrief } from './debrief.ts';
 import { ENGINE_VERSION } from './engine-version.ts';
-import { shortDebrief } from './short-debrief.ts';
 
 /** Everything that one debrief is made of. */
 export interface Material {
@@ -24,7 +27,10 @@ export interface Material {
 /** The debrief of one log at one facility. A log with no approach is an answer too: `approaches` is empty. */
 export function composeDebrief(material: Material): Debrief {
   const { log, track, facility, geometry, deviations } = material;
-  const approach = shortDebrief(track, deviations, geometry);
+  const flown = flownAt(track, deviations, geometry);
+  // Gates are counted above the touchdown zone until a standard says otherwise.
+  const { approaches, notes } = findApproaches(flown, geometry.touchdownZoneElevationFt);
+  const variationDeg = facility.magneticVariationDeg ?? null;
   return {
     format: 'halfdot-debrief/1',
     engineVersion: ENGINE_VERSION,
@@ -59,19 +65,9 @@ export function composeDebrief(material: Material): Debrief {
       title: INSTRUMENT_RATING.title,
       source: INSTRUMENT_RATING.source,
     },
-    approaches: approach ? [approach] : [],
-    issues: approach ? [] : [noApproach(deviations)],
+    approaches: approaches.map((approach, i) =>
+      approachDebrief(flown, approach, wholeMeasures(flown, approach, variationDeg), i + 1),
+    ),
+    issues: notes,
   };
-}
-
-/** What came closest, for a log in which nothing was found. */
-function noApproach(deviations: Deviations): Issue {
-  let nearestNm = Infinity;
-  for (const distanceNm of deviations.distanceToAntennaNm) nearestNm = Math.min(nearestNm, distanceNm);
-  return issue(
-    'note',
-    'no-approach',
-    `No approach: no stretch flown inbound on this localizer reached the fix. The log comes within ${nearestNm.toFixed(1)} NM of the localizer antenna.`,
-    { tip: 'Is it the right facility for this flight?' },
-  );
 }

@@ -1,9 +1,20 @@
+import type { EventKind, FlownApproach, SegmentKind } from '../approach/flown-approach.ts';
+import type { Outcome } from '../approach/outcome.ts';
 import type { Issue } from '../issue/issue.ts';
 
 /** Sentences for what an object leaves null, by key. */
-export type Unknown<Key extends string> = { readonly [K in Key]?: string };
+export type Unknown = Readonly<Record<string, string>>;
 
-/** The complete answer for one log: `halfdot-debrief/1`. Times are ISO 8601 UTC; nothing here knows a clock or a path. */
+interface Place {
+  readonly latDeg: number;
+  readonly lonDeg: number;
+  readonly elevationFt: number;
+}
+
+/**
+ * The complete answer for one log: `halfdot-debrief/1` (design, section 12). Times are ISO 8601 UTC; a value that is
+ * not known is null, with its sentence in `unknown`. Nothing here knows a clock, a path, a host or a locale.
+ */
 export interface Debrief {
   readonly format: 'halfdot-debrief/1';
   readonly engineVersion: string;
@@ -26,58 +37,52 @@ export interface Debrief {
       readonly trueBearingDeg: number;
       readonly courseTrueDeg: number;
       readonly lengthFt: number;
-      readonly localizerAntenna: {
-        readonly latDeg: number;
-        readonly lonDeg: number;
-        readonly elevationFt: number;
-      };
+      readonly localizerAntenna: Place;
       readonly localizerFullScaleDeg: number;
-      readonly glidepathOrigin: {
-        readonly latDeg: number;
-        readonly lonDeg: number;
-        readonly elevationFt: number;
-      };
+      readonly glidepathOrigin: Place;
       readonly glidepathFullScaleDeg: number;
     };
     readonly issues: readonly Issue[];
   };
   readonly standard: { readonly id: string; readonly title: string; readonly source: string };
   readonly approaches: readonly ApproachDebrief[];
-  /** Why there is no approach, when there is none. */
+  /** What was flown towards this runway and is no approach, and why; with no approach at all, what came closest. */
   readonly issues: readonly Issue[];
 }
 
 export interface ApproachDebrief {
   readonly index: number;
+  readonly kind: FlownApproach['kind'];
   readonly startUtc: string;
   readonly endUtc: string;
-  readonly outcome: null;
+  readonly outcome: Outcome;
   readonly events: readonly DebriefEvent[];
   readonly segments: readonly DebriefSegment[];
   readonly stability: readonly never[];
   readonly criteria: readonly DebriefCriterion[];
+  readonly measures: DebriefMeasures;
   readonly stated: { readonly conditions: 'not-stated'; readonly visualReferenceAtMinimums: 'not-stated' };
   readonly summary: string;
   readonly grade: null;
   readonly notGradedBecause: string;
   readonly findings: readonly never[];
-  readonly unknown: Unknown<'outcome'>;
 }
 
 export interface DebriefEvent {
-  readonly kind: 'final-approach-fix' | 'decision-altitude';
+  readonly kind: EventKind;
   readonly utc: string;
-  readonly distanceToThresholdNm: number;
+  readonly remark: 'assumed' | 'estimated' | 'from-above' | 'from-below' | null;
+  readonly distanceToThresholdNm: number | null;
   readonly altitudeFt: number | null;
   readonly altitudeSource: 'indicated' | 'geometric';
-  readonly localizerFullScale: number;
+  readonly localizerFullScale: number | null;
   readonly glidepathFullScale: number | null;
+  readonly heightAboveGlidepathFt: number | null;
+  readonly centrelineOffsetFt: number | null;
   readonly groundspeedKt: number | null;
   readonly verticalSpeedFpm: number | null;
   readonly airspeedKt: number | null;
-  readonly unknown: Unknown<
-    'altitudeFt' | 'glidepathFullScale' | 'groundspeedKt' | 'verticalSpeedFpm' | 'airspeedKt'
-  >;
+  readonly unknown: Unknown;
 }
 
 /** The best figure and how far it may be off; all three equal until position error is known. */
@@ -85,15 +90,6 @@ export interface ThreeFigures {
   readonly atLeast: number;
   readonly best: number;
   readonly atMost: number;
-}
-
-export interface DebriefNeedle {
-  readonly meanFullScale: number | null;
-  readonly rmsFullScale: number | null;
-  readonly maxAbsFullScale: number | null;
-  readonly timeOutsideS: ThreeFigures;
-  readonly excursions: readonly DebriefExcursion[];
-  readonly unknown: Unknown<'meanFullScale' | 'rmsFullScale' | 'maxAbsFullScale'>;
 }
 
 export interface DebriefExcursion {
@@ -104,13 +100,52 @@ export interface DebriefExcursion {
   readonly side: 'right' | 'left' | 'high' | 'low';
 }
 
+export interface DebriefNeedle {
+  readonly meanFullScale: number | null;
+  readonly rmsFullScale: number | null;
+  readonly standardDeviationFullScale: number | null;
+  readonly maxAbsFullScale: number | null;
+  readonly maxAbsUtc: string | null;
+  /** Seconds, and share of the recorded time, within ¼, ½, ¾ and full scale. */
+  readonly insideS: Inside | null;
+  readonly insideShare: Inside | null;
+  readonly reversalsPerMinute: number | null;
+  readonly timeOutsideS: ThreeFigures | null;
+  readonly excursions: readonly DebriefExcursion[];
+  readonly unknown: Unknown;
+}
+
+export interface Inside {
+  readonly quarter: number;
+  readonly half: number;
+  readonly threeQuarters: number;
+  readonly full: number;
+}
+
+/** How a value other than a needle was spread over a segment. */
+export interface DebriefSpread {
+  readonly mean: number;
+  readonly standardDeviation: number;
+  readonly lowest: number;
+  readonly highest: number;
+}
+
 export interface DebriefSegment {
-  readonly kind: 'final';
+  readonly kind: SegmentKind;
   readonly startUtc: string;
   readonly endUtc: string;
+  readonly durationS: number;
   readonly unrecordedS: number;
-  readonly localizer: DebriefNeedle;
-  readonly glidepath: DebriefNeedle;
+  readonly localizer: DebriefNeedle | null;
+  readonly glidepath: DebriefNeedle | null;
+  /** Feet, for the visual segment, where scale means nothing. */
+  readonly centrelineOffsetFt: DebriefSpread | null;
+  readonly heightAboveGlidepathFt: DebriefSpread | null;
+  readonly airspeed: DebriefSpread | null;
+  readonly verticalSpeed: DebriefSpread | null;
+  readonly altitude: DebriefSpread | null;
+  readonly bank: DebriefSpread | null;
+  readonly unknown: Unknown;
 }
 
 export interface DebriefCriterion {
@@ -119,7 +154,28 @@ export interface DebriefCriterion {
   readonly limit: number;
   readonly unit: 'full scale';
   readonly measured: number | null;
-  readonly timeOutsideS: ThreeFigures;
+  readonly timeOutsideS: ThreeFigures | null;
   readonly verdict: 'met' | 'not-met' | 'not-assessed';
   readonly why: string;
+}
+
+/** What belongs to an approach as a whole. */
+export interface DebriefMeasures {
+  readonly correctionsOnFinal: {
+    readonly count: number;
+    readonly meanDeg: number | null;
+    readonly largestDeg: number | null;
+    readonly delays: readonly { readonly leftUtc: string; readonly delayS: number | null }[];
+  } | null;
+  readonly sinkOnFinal: { readonly heldFpm: number; readonly neededFpm: number } | null;
+  readonly windOnFinal: {
+    readonly fromTrueDeg: number;
+    readonly speedKt: number;
+    readonly headwindKt: number;
+    readonly crosswindFromRightKt: number;
+  } | null;
+  readonly threshold: { readonly heightFt: number; readonly offsetFt: number } | null;
+  readonly touchdownDistanceFt: number | null;
+  readonly heightLostInMissedApproachFt: number | null;
+  readonly unknown: Unknown;
 }

@@ -15,12 +15,14 @@ export const DEGREES_PER_RADIAN = 180 / Math.PI;
 
 /** Wraps an angle in degrees to −180 ≤ angle < 180, as longitudes and differences of bearings are kept. */
 export function wrap180(angleDeg: number): number {
-  const wrapped = ((((angleDeg + 180) % 360) + 360) % 360) - 180;
-  return wrapped;
+  // An angle in range comes back to the last digit: adding and taking away 180 would blur it.
+  if (angleDeg >= -180 && angleDeg < 180) return angleDeg;
+  return ((((angleDeg + 180) % 360) + 360) % 360) - 180;
 }
 
 /** Wraps an angle in degrees to 0 ≤ angle < 360, as bearings are kept. */
 export function wrap360(angleDeg: number): number {
+  if (angleDeg >= 0 && angleDeg < 360) return angleDeg;
   const wrapped = ((angleDeg % 360) + 360) % 360;
   return wrapped === 360 ? 0 : wrapped;
 }

@@ -69,8 +69,8 @@ async function deliver(
     ? fileNames(debriefs, format).map(([name, text]) => [join(path, name), text] as const)
     : [[path, written(debriefs[0]!, format)] as const];
   // A slip in the command line must not cost anybody a log.
-  const inputs = [...files, ...options['facility']!].map((input) => resolve(input));
-  const overwritten = targets.find(([target]) => inputs.includes(resolve(target)));
+  const inputs = new Set([...files, ...options['facility']!].map((input) => resolve(input)));
+  const overwritten = targets.find(([target]) => inputs.has(resolve(target)));
   if (overwritten) return refuse(inTheWay(overwritten[0]), output);
   const folder = several ? makeFolder(path) : null;
   if (folder && !folder.ok) return refuse(folder.refusal, output);

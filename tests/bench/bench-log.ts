@@ -17,7 +17,7 @@ export const BENCH_FACILITY = {
 
 /** One approach after another from 12 NM at 120 kt: 360 s inbound, then 240 s back out, north of the course. */
 const INBOUND_S = 360;
-const CYCLE_S = 600;
+export const CYCLE_S = 600;
 const START_NM = 12;
 const METRES_PER_DEGREE = 111_320;
 const START_MS = Date.UTC(2026, 0, 10, 6);

@@ -24,6 +24,11 @@ describe('wrap180 keeps −180 ≤ angle < 180', () => {
   it('leaves what is not a number alone', () => expect(units.wrap180(NaN)).toBeNaN());
 });
 
+it.each([71.025, -16.4099, 0.1])('an angle in range, %d, comes back to the last digit', (angle) => {
+  expect(units.wrap180(angle)).toBe(angle);
+  expect(units.wrap360(Math.abs(angle))).toBe(Math.abs(angle));
+});
+
 describe('wrap360 keeps 0 ≤ angle < 360', () => {
   it.each([
     [0, 0],

@@ -1,0 +1,70 @@
+import { clip, valueAt, type Polyline, type Span } from '../numeric/polyline.ts';
+import { findExcursions } from './excursions.ts';
+import type { Flown } from './flown.ts';
+import { resample, swingsOf } from './swings.ts';
+
+/** A change of track of this much, after smoothing over 3 s, is a correction (design, section 8). */
+const CORRECTION_DEG = 2;
+const SMOOTHED_HALF_S = 1.5;
+const RESAMPLED_S = 1;
+/** Where a deviation asks for a correction. */
+const LEAVING_FULL_SCALE = 0.25;
+
+/** How the localizer was steered for over a stretch. */
+export interface Corrections {
+  readonly count: number;
+  readonly meanDeg: number | null;
+  readonly largestDeg: number | null;
+  /** Each time ¼ scale was left, how long it took until the track had turned 2° back; null when it never had. */
+  readonly delays: readonly { readonly leftS: number; readonly delayS: number | null }[];
+}
+
+/** Corrections of the ground track against the localizer over a span; null when no track was recorded. */
+export function findCorrections(flown: Flown, span: Span): Corrections | null {
+  const { timeS, gapLimitS } = flown.track;
+  const parts = clip(timeS, flown.courseAngleDeg, span, gapLimitS).map(smoothed);
+  if (parts.length === 0) return null;
+  const swings = parts.flatMap((part) => swingsOf(part, CORRECTION_DEG));
+  const sizes = swings.map(({ from, to }) => Math.abs(to - from));
+  const needle = clip(timeS, flown.deviations.localizerFullScale, span, gapLimitS);
+  const limits = { lower: -LEAVING_FULL_SCALE, upper: LEAVING_FULL_SCALE };
+  return {
+    count: sizes.length,
+    meanDeg: sizes.length === 0 ? null : sizes.reduce((sum, deg) => sum + deg, 0) / sizes.length,
+    largestDeg: sizes.length === 0 ? null : Math.max(...sizes),
+    delays: findExcursions(needle, limits, 0)
+      // Where the span begins outside, nothing was left.
+      .filter(({ startS }) => startS > span.startS)
+      .map(({ startS, side }) => ({
+        leftS: startS,
+        delayS: delayS(parts, startS, side === 'above' ? 1 : -1),
+      })),
+  };
+}
+
+/** The track every second, each the mean of three seconds. */
+function smoothed(part: Polyline): Polyline {
+  const everySecond = resample(part, RESAMPLED_S);
+  const fine = { timeS: Float64Array.from(part.timeS), value: Float64Array.from(part.value) };
+  const value = everySecond.timeS.map((s) => {
+    const around = [-1, -0.5, 0, 0.5, 1].map((step) =>
+      valueAt(fine.timeS, fine.value, s + step * SMOOTHED_HALF_S, Infinity),
+    );
+    const known = around.filter((deg) => !Number.isNaN(deg));
+    return known.reduce((sum, deg) => sum + deg, 0) / known.length;
+  });
+  return { timeS: everySecond.timeS, value };
+}
+
+/** Time from leaving ¼ scale until the track has turned 2° back from the farthest that it pointed away since. */
+function delayS(parts: readonly Polyline[], leftS: number, side: 1 | -1): number | null {
+  const part = parts.find(({ timeS }) => timeS[0]! <= leftS && timeS.at(-1)! >= leftS);
+  let farthestDeg = -Infinity;
+  for (const [i, s] of (part?.timeS ?? []).entries()) {
+    if (s < leftS) continue;
+    const awayDeg = side * part!.value[i]!;
+    farthestDeg = Math.max(farthestDeg, awayDeg);
+    if (farthestDeg - awayDeg >= CORRECTION_DEG) return s - leftS;
+  }
+  return null;
+}

@@ -1,0 +1,66 @@
+import { clip, durationS, type Span } from '../numeric/polyline.ts';
+import { FEET_PER_NM } from '../units/units.ts';
+import { findCorrections, type Corrections } from './corrections.ts';
+import { momentOf, type FlownApproach } from './flown-approach.ts';
+import { at, type Flown } from './flown.ts';
+import { neededSinkFpm } from './glidepath-intercept.ts';
+import { spreadOf } from './spread.ts';
+import { windOver, type Wind } from './wind.ts';
+
+/** What is measured of an approach as a whole (design, section 8); null where the log does not tell. */
+export interface WholeMeasures {
+  readonly corrections: Corrections | null;
+  readonly sink: { readonly heldFpm: number; readonly neededFpm: number } | null;
+  readonly wind: Wind | null;
+  readonly threshold: { readonly heightFt: number; readonly offsetFt: number } | null;
+  readonly touchdownDistanceFt: number | null;
+  readonly heightLostFt: number | null;
+}
+
+export function wholeMeasures(
+  flown: Flown,
+  approach: FlownApproach,
+  variationDeg: number | null,
+): WholeMeasures {
+  const final = approach.segments.find(({ kind }) => kind === 'final') ?? null;
+  return {
+    corrections: final && findCorrections(flown, final),
+    sink: final && sinkOver(flown, final),
+    wind: final && windOver(flown, final, variationDeg),
+    threshold: thresholdOf(flown, approach),
+    touchdownDistanceFt: touchdownDistanceFt(flown, approach),
+    heightLostFt: heightLostFt(flown, approach),
+  };
+}
+
+/** Mean sink rate over the recorded parts of a span, and what its mean groundspeed needed. */
+function sinkOver(flown: Flown, span: Span): WholeMeasures['sink'] {
+  const { timeS, altitudeFt, groundspeedKt, gapLimitS } = flown.track;
+  const heights = clip(timeS, altitudeFt, span, gapLimitS);
+  const speed = spreadOf(clip(timeS, groundspeedKt, span, gapLimitS));
+  if (heights.length === 0 || !speed) return null;
+  const lostFt = heights.reduce((sum, { value }) => sum + value[0]! - value.at(-1)!, 0);
+  return { heldFpm: (lostFt / durationS(heights)) * 60, neededFpm: neededSinkFpm(flown, speed.mean) };
+}
+
+function thresholdOf(flown: Flown, approach: FlownApproach): WholeMeasures['threshold'] {
+  const momentS = momentOf(approach, 'threshold');
+  if (momentS === null) return null;
+  return {
+    heightFt: at(flown, flown.deviations.heightAboveThresholdFt, momentS),
+    offsetFt: at(flown, flown.deviations.centrelineOffsetFt, momentS),
+  };
+}
+
+function touchdownDistanceFt(flown: Flown, approach: FlownApproach): number | null {
+  const momentS = momentOf(approach, 'touchdown');
+  return momentS === null ? null : -at(flown, flown.deviations.distanceToThresholdNm, momentS) * FEET_PER_NM;
+}
+
+/** Height lost from the start of the missed approach to its lowest point. */
+function heightLostFt(flown: Flown, approach: FlownApproach): number | null {
+  const startS = momentOf(approach, 'missed-approach-start');
+  const lowestS = momentOf(approach, 'lowest-point');
+  if (startS === null || lowestS === null) return null;
+  return at(flown, flown.track.altitudeFt, startS) - at(flown, flown.track.altitudeFt, lowestS);
+}

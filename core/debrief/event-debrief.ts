@@ -1,0 +1,58 @@
+import type { ApproachEvent, FlownApproach } from '../approach/flown-approach.ts';
+import { momentOf } from '../approach/flown-approach.ts';
+import { at, type Flown } from '../approach/flown.ts';
+import { median } from '../numeric/median.ts';
+import { firstAfter } from '../numeric/polyline.ts';
+import { utcText } from '../units/utc.ts';
+import type { DebriefEvent } from './debrief.ts';
+import { known, unknownOf } from './known.ts';
+
+/** At a height crossed, the other values are medians of the fixes within this (design, section 7). */
+const AROUND_S = 2;
+const NOT_RECORDED = 'Not recorded at this moment.';
+const FEET_ONLY = 'Below decision altitude full scale is a few dozen feet: only feet are given.';
+
+/** An approach's events with what was flown at each. */
+export function eventDebriefs(flown: Flown, approach: FlownApproach): DebriefEvent[] {
+  const decisionS = momentOf(approach, 'decision-altitude') ?? Infinity;
+  return approach.events.map((event) => eventDebrief(flown, event, event.timeS > decisionS));
+}
+
+function eventDebrief(flown: Flown, event: ApproachEvent, belowDecision: boolean): DebriefEvent {
+  const { track, deviations } = flown;
+  const crossed = event.heightCrossedFt !== null;
+  const value = (column: Float64Array | undefined) => {
+    if (!column) return null;
+    return known(crossed ? medianAround(flown, column, event.timeS) : at(flown, column, event.timeS));
+  };
+  const values = {
+    distanceToThresholdNm: value(deviations.distanceToThresholdNm),
+    altitudeFt: event.heightCrossedFt ?? value(flown.decidingAltitudeFt),
+    localizerFullScale: belowDecision ? null : value(deviations.localizerFullScale),
+    glidepathFullScale: belowDecision ? null : value(deviations.glidepathFullScale),
+    heightAboveGlidepathFt: value(deviations.heightAboveGlidepathFt),
+    centrelineOffsetFt: value(deviations.centrelineOffsetFt),
+    groundspeedKt: value(track.groundspeedKt),
+    verticalSpeedFpm: value(track.verticalSpeedFpm),
+    airspeedKt: value(track.recorded.airspeedIndicatedKt),
+  };
+  const needle = belowDecision ? FEET_ONLY : NOT_RECORDED;
+  return {
+    kind: event.kind,
+    utc: utcText(event.timeS)!,
+    remark: event.remark,
+    altitudeSource: flown.altitudeSource,
+    ...values,
+    unknown: unknownOf(values, {
+      ...Object.fromEntries(Object.keys(values).map((key) => [key, NOT_RECORDED])),
+      localizerFullScale: needle,
+      glidepathFullScale: needle,
+      airspeedKt: track.recorded.airspeedIndicatedKt ? NOT_RECORDED : 'The log has no indicated airspeed.',
+    }),
+  };
+}
+
+function medianAround({ track }: Flown, column: Float64Array, momentS: number): number {
+  const first = firstAfter(track.timeS, momentS - AROUND_S);
+  return median(column.subarray(first, firstAfter(track.timeS, momentS + AROUND_S)));
+}

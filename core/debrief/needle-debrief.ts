@@ -1,0 +1,71 @@
+import type { Excursion } from '../approach/excursions.ts';
+import { timeOutsideS } from '../approach/excursions.ts';
+import { FRACTIONS, needleExcursions, needleMeasures } from '../approach/needle-measures.ts';
+import type { Polyline } from '../numeric/polyline.ts';
+import { utcText } from '../units/utc.ts';
+import type { DebriefExcursion, DebriefNeedle, Inside, ThreeFigures } from './debrief.ts';
+
+/** The names of a needle's two sides: positive first. */
+export type Sides = readonly [DebriefExcursion['side'], DebriefExcursion['side']];
+export const LOCALIZER_SIDES: Sides = ['right', 'left'];
+export const GLIDEPATH_SIDES: Sides = ['high', 'low'];
+
+const NOTHING_RECORDED = 'Nothing of this needle was recorded here.';
+const NO_LIMIT = 'The standard sets no limit for this needle here.';
+
+/** How one needle stood over a segment; `limit` null where the standard sets none. */
+export function needleDebrief(parts: readonly Polyline[], limit: number | null, sides: Sides): DebriefNeedle {
+  const measures = needleMeasures(parts);
+  if (!measures) return silentNeedle();
+  const { spread, insideS, reversalsPerMinute } = measures;
+  const excursions = limit === null ? [] : needleExcursions(parts, limit);
+  return {
+    meanFullScale: spread.mean,
+    rmsFullScale: spread.rms,
+    standardDeviationFullScale: spread.standardDeviation,
+    maxAbsFullScale: Math.abs(spread.peak),
+    maxAbsUtc: utcText(spread.peakS),
+    insideS: inside(insideS),
+    insideShare: inside(insideS.map((s) => s / spread.durationS)),
+    reversalsPerMinute,
+    timeOutsideS: limit === null ? null : threeEqual(timeOutsideS(excursions)),
+    excursions: excursions.map((excursion) => excursionDebrief(excursion, sides)),
+    unknown: limit === null ? { timeOutsideS: NO_LIMIT } : {},
+  };
+}
+
+function silentNeedle(): DebriefNeedle {
+  const nothing = {
+    meanFullScale: null,
+    rmsFullScale: null,
+    standardDeviationFullScale: null,
+    maxAbsFullScale: null,
+    maxAbsUtc: null,
+    insideS: null,
+    insideShare: null,
+    reversalsPerMinute: null,
+    timeOutsideS: null,
+  };
+  const unknown = Object.fromEntries(Object.keys(nothing).map((key) => [key, NOTHING_RECORDED]));
+  return { ...nothing, excursions: [], unknown };
+}
+
+function inside(values: readonly number[]): Inside {
+  const [quarter, half, threeQuarters, full] = FRACTIONS.map((_, i) => values[i]!);
+  return { quarter: quarter!, half: half!, threeQuarters: threeQuarters!, full: full! };
+}
+
+/** Until position error is known the best figure is all there is. */
+function threeEqual(seconds: number): ThreeFigures {
+  return { atLeast: seconds, best: seconds, atMost: seconds };
+}
+
+function excursionDebrief(excursion: Excursion, [above, below]: Sides): DebriefExcursion {
+  return {
+    startUtc: utcText(excursion.startS)!,
+    endUtc: utcText(excursion.endS)!,
+    peakUtc: utcText(excursion.peakS)!,
+    peakFullScale: excursion.peak,
+    side: excursion.side === 'above' ? above : below,
+  };
+}

@@ -1,0 +1,218 @@
+import { describe, expect, it } from 'vitest';
+import type { ApproachDebrief, Debrief } from '../../../core/debrief/debrief.ts';
+import { PETRELHOLM } from '../../support/samples/petrelholm.ts';
+import { debriefOf } from './drawn.ts';
+
+const START_S = Date.parse('2026-03-14T09:00:00Z') / 1000;
+/** Values at a height crossed are medians of the fixes around it: half a second at 90 kt. */
+const HALF_A_SECOND_FT = 76;
+const secondsIn = (utc: string) => Date.parse(utc) / 1000 - START_S;
+
+function only(debrief: Debrief): ApproachDebrief {
+  expect(debrief.approaches).toHaveLength(1);
+  return debrief.approaches[0]!;
+}
+const final = (approach: ApproachDebrief) => approach.segments.find(({ kind }) => kind === 'final')!;
+const event = (approach: ApproachDebrief, kind: string) =>
+  approach.events.find((found) => found.kind === kind)!;
+
+describe('a debrief', () => {
+  it('finds the moments of the fix, the gates and decision altitude between fixes', () => {
+    const approach = only(debriefOf());
+    expect(secondsIn(event(approach, 'final-approach-fix').utc)).toBeCloseTo(120, 1);
+    expect(event(approach, 'final-approach-fix').distanceToThresholdNm).toBeCloseTo(5, 4);
+    const decision = event(approach, 'decision-altitude');
+    expect(decision).toMatchObject({ altitudeFt: 240, altitudeSource: 'geometric', airspeedKt: null });
+    expect(decision.unknown.airspeedKt).toBe('The log has no indicated airspeed.');
+    // 240 ft stands 188 − 34 ft above the crossing height of 52: (240 − 34 − 52) ft / tan 3° = 2,938 ft, by hand.
+    expect(Math.abs(decision.distanceToThresholdNm! * 6076 - 2938)).toBeLessThan(HALF_A_SECOND_FT);
+    // Gates are above the touchdown zone, 40 ft.
+    expect(event(approach, 'gate-1000').altitudeFt).toBe(1040);
+    expect(event(approach, 'gate-500').altitudeFt).toBe(540);
+    expect(approach.events.map(({ utc }) => utc)).toEqual([...approach.events.map(({ utc }) => utc)].sort());
+    expect(approach).toMatchObject({ kind: 'approach', outcome: 'incomplete', index: 1 });
+  });
+
+  it('is met when neither needle was beyond ¾ scale', () => {
+    const steady = debriefOf({ localizerFullScale: () => 0.749, glidepathFullScale: () => -0.749 });
+    const approach = only(steady);
+    expect(approach.criteria.map(({ verdict }) => verdict)).toEqual(['met', 'met']);
+    expect(approach.criteria[0]!.measured).toBeCloseTo(0.749, 6);
+    expect(approach.criteria[1]!.why).toBe('within ¾ scale down to decision altitude');
+    expect(final(approach).localizer!.insideShare).toEqual({
+      quarter: 0,
+      half: 0,
+      threeQuarters: 1,
+      full: 1,
+    });
+    expect(approach.summary).toBe(
+      'Both needles stayed within ¾ scale from the start of final to decision altitude; the log ends before the approach does.',
+    );
+  });
+
+  it('is not met past the edge, with the seconds, the depth, the moment and the side', () => {
+    const low = ({ timeS }: { timeS: number }) => (timeS >= 200 && timeS <= 215 ? -0.95 : -0.55);
+    const approach = only(debriefOf({ glidepathFullScale: low }));
+    const [localizer, glidepath] = approach.criteria;
+    expect(localizer!.verdict).toBe('met');
+    expect(glidepath).toMatchObject({ verdict: 'not-met', limit: 0.75, why: 'beyond ¾ scale for 16 s' });
+    // 15 s at −0.95, and half of the second on each side of them, on straight lines.
+    expect(glidepath!.timeOutsideS!.best).toBeCloseTo(16, 2);
+    expect(glidepath!.timeOutsideS).toEqual({
+      atLeast: glidepath!.timeOutsideS!.best,
+      best: glidepath!.timeOutsideS!.best,
+      atMost: glidepath!.timeOutsideS!.best,
+    });
+    const [excursion] = final(approach).glidepath!.excursions;
+    expect(excursion!.side).toBe('low');
+    expect(excursion!.peakFullScale).toBeCloseTo(-0.95, 6);
+    expect(secondsIn(excursion!.startUtc)).toBeCloseTo(199.5, 1);
+    expect(approach.summary).toContain('On final the glidepath was beyond ¾ scale for 16 s; ');
+  });
+
+  it('says "less than 1 s", and names both needles and their sides', () => {
+    const spikes = (at: number, size: number) => (moment: { timeS: number }) =>
+      moment.timeS === at ? size : 0;
+    const approach = only(
+      debriefOf({ localizerFullScale: spikes(200, 0.8), glidepathFullScale: spikes(240, 0.8) }),
+    );
+    expect(approach.summary).toContain(
+      'On final the localizer was beyond ¾ scale for less than 1 s, and the glidepath was beyond ¾ scale for less than 1 s',
+    );
+    expect(final(approach).localizer!.excursions.map(({ side }) => side)).toEqual(['right']);
+    expect(final(approach).glidepath!.excursions.map(({ side }) => side)).toEqual(['high']);
+  });
+
+  it('does not count what was flown before the fix, and gives it no glidepath limit', () => {
+    const early = ({ timeS }: { timeS: number }) => (timeS < 115 ? 0.9 : 0);
+    const approach = only(debriefOf({ glidepathFullScale: early }));
+    const [intercept] = approach.segments;
+    expect(intercept).toMatchObject({ kind: 'intercept', glidepath: { timeOutsideS: null, excursions: [] } });
+    expect(intercept!.glidepath!.unknown.timeOutsideS).toContain('no limit');
+    expect(intercept!.localizer!.timeOutsideS!.best).toBe(0);
+    expect(approach.criteria.map(({ verdict }) => verdict)).toEqual(['met', 'met']);
+  });
+
+  it('uses the indicated altitude for gates and decision altitude when it was logged', () => {
+    const approach = only(
+      debriefOf(
+        {},
+        {
+          columns: ({ columns }, tenths) => ({
+            altitudeIndicatedFt: tenths.map((t) => columns.heightFt[t]! - 100),
+          }),
+        },
+      ),
+    );
+    expect(event(approach, 'decision-altitude')).toMatchObject({
+      altitudeSource: 'indicated',
+      altitudeFt: 240,
+    });
+    // 100 ft earlier at 318 ft a mile.
+    const feetOut = event(approach, 'decision-altitude').distanceToThresholdNm! * 6076;
+    expect(Math.abs(feetOut - 2938 - 1908)).toBeLessThan(HALF_A_SECOND_FT);
+  });
+
+  it('gives feet and no scale below decision altitude', () => {
+    const approach = only(debriefOf());
+    const visual = approach.segments.find(({ kind }) => kind === 'visual')!;
+    expect(visual).toMatchObject({ localizer: null, glidepath: null });
+    expect(visual.unknown.localizer).toContain('only feet are given');
+    expect(visual.centrelineOffsetFt!.mean).toBeCloseTo(0, 2);
+    expect(final(approach)).toMatchObject({ centrelineOffsetFt: null });
+    expect(final(approach).unknown.centrelineOffsetFt).toContain('full scale');
+  });
+
+  it('does not assess a final that was not flown to decision altitude, unless it was beyond already', () => {
+    const approach = only(debriefOf({ toNm: 1.5 }));
+    expect(approach.criteria[0]).toMatchObject({
+      verdict: 'not-assessed',
+      why: 'within ¾ scale, but final was not flown to decision altitude',
+    });
+    expect(approach.summary).toBe(
+      'On final both needles were within ¾ scale, but final was not flown to decision altitude; the log ends before the approach does.',
+    );
+    const beyond = debriefOf({
+      toNm: 1.5,
+      localizerFullScale: ({ timeS }) => (timeS > 200 && timeS < 204 ? -0.9 : 0),
+    });
+    expect(only(beyond).criteria[0]!.verdict).toBe('not-met');
+    expect(final(only(beyond)).localizer!.excursions[0]!.side).toBe('left');
+  });
+
+  it('takes a gap for unrecorded time, neither inside nor outside', () => {
+    const approach = only(
+      debriefOf({}, { keep: (tenth) => tenth % 10 === 0 && !(tenth > 2000 && tenth < 2200) }),
+    );
+    expect(final(approach).unrecordedS).toBeCloseTo(20, 6);
+    expect(approach.criteria[0]).toMatchObject({
+      verdict: 'not-assessed',
+      why: 'within ¾ scale, but 20 s of final were not recorded',
+    });
+  });
+
+  it('has no glidepath figures where no height was recorded, and says so', () => {
+    const silent = ({ columns }: { columns: { heightFt: Float64Array } }, tenths: readonly number[]) => ({
+      altitudeGeometricFt: tenths.map((t) => (t > 1200 ? NaN : columns.heightFt[t]!)),
+    });
+    const { glidepath } = final(only(debriefOf({}, { columns: silent })));
+    expect(glidepath).toMatchObject({
+      rmsFullScale: null,
+      insideS: null,
+      timeOutsideS: null,
+      excursions: [],
+    });
+    expect(glidepath!.unknown.rmsFullScale).toBe('Nothing of this needle was recorded here.');
+  });
+
+  it('marks an assumed fix and an assumed decision altitude', () => {
+    const { finalApproachFix: _fix, minimums: _minimums, ...rest } = PETRELHOLM;
+    const approach = only(debriefOf({}, { facility: rest }));
+    expect(event(approach, 'final-approach-fix').remark).toBe('assumed');
+    // 1,500 ft above the touchdown zone, and 200 ft above it.
+    expect(event(approach, 'final-approach-fix').altitudeFt).toBeCloseTo(1540, 0);
+    expect(event(approach, 'decision-altitude')).toMatchObject({ remark: 'assumed', altitudeFt: 240 });
+  });
+
+  it('begins final where the localizer was joined inside the fix, and has no fix then', () => {
+    const approach = only(debriefOf({ fromNm: 4.5 }));
+    expect(approach.events.map(({ kind }) => kind)).not.toContain('final-approach-fix');
+    expect(final(approach).startUtc).toBe(approach.startUtc);
+  });
+
+  it('carries what was recorded beside the needles', () => {
+    const approach = only(
+      debriefOf(
+        {},
+        {
+          columns: (_truth, tenths) => ({
+            airspeedIndicatedKt: tenths.map(() => 95),
+            bankDeg: tenths.map((_, i) => (i % 2 ? 3 : -3)),
+          }),
+        },
+      ),
+    );
+    expect(final(approach).airspeed).toEqual({ mean: 95, standardDeviation: 0, lowest: 95, highest: 95 });
+    expect(final(approach).bank).toMatchObject({ lowest: -3, highest: 3 });
+    expect(event(approach, 'final-approach-fix').airspeedKt).toBe(95);
+    expect(approach.measures.sinkOnFinal!.heldFpm).toBeCloseTo(
+      approach.measures.sinkOnFinal!.neededFpm,
+      -1.2,
+    );
+    expect(approach.measures).toMatchObject({
+      threshold: null,
+      touchdownDistanceFt: null,
+      windOnFinal: null,
+    });
+    expect(approach.measures.unknown.threshold).toContain('200 ft');
+  });
+});
+
+describe('a flight that is no approach', () => {
+  it('too far beside the localizer says so', () => {
+    const debrief = debriefOf({ localizerFullScale: () => 1.5, toNm: 2 });
+    expect(debrief.approaches).toEqual([]);
+    expect(debrief.issues).toMatchObject([{ code: 'no-approach' }]);
+    expect(debrief.issues[0]!.message).toContain('never within the localizer');
+  });
+});

@@ -1,0 +1,61 @@
+import { defineFacility } from '../../../core/analyze.ts';
+import { composeDebrief } from '../../../core/debrief/compose-debrief.ts';
+import type { Debrief } from '../../../core/debrief/debrief.ts';
+import { projectTrack } from '../../../core/deviation/project-track.ts';
+import type { Quantity } from '../../../core/log/log.ts';
+import { buildTrack } from '../../../core/track/build-track.ts';
+import { drawFlight, type Drawing } from '../../support/flight/drawn-flight.ts';
+import type { FlightTruth } from '../../support/flight/flight-truth.ts';
+import { PETRELHOLM } from '../../support/samples/petrelholm.ts';
+import { makeLog } from '../track/make-log.ts';
+
+export type Columns = { [Q in Quantity]?: number[] };
+
+interface Recording {
+  /** Which of the truth's ten a second are logged; every tenth when not said. */
+  readonly keep?: (tenth: number) => boolean;
+  readonly columns?: (truth: FlightTruth, tenths: readonly number[]) => Columns;
+  readonly facility?: object;
+}
+
+const STRAIGHT_IN = {
+  facility: PETRELHOLM,
+  fromNm: 8,
+  toNm: 0.05,
+  groundspeedKt: 90,
+  localizerFullScale: () => 0,
+  glidepathFullScale: () => 0,
+};
+
+/**
+ * The debrief of a flight with the needles drawn: 90 kt from 8 NM to just before the threshold of Petrelholm 07, where
+ * the fix stands at 5 NM and decision altitude is 240 ft. 40 s a mile: the fix is passed 120 s after the start.
+ */
+export function debriefOf(drawing: Partial<Drawing> = {}, recording: Recording = {}): Debrief {
+  return debriefTruth(drawFlight({ ...STRAIGHT_IN, ...drawing }), recording);
+}
+
+export function debriefTruth(truth: FlightTruth, recording: Recording = {}): Debrief {
+  const { keep = (tenth) => tenth % 10 === 0, columns, facility = PETRELHOLM } = recording;
+  const tenths = Array.from(truth.columns.timeS.keys()).filter(keep);
+  const pick = (column: Float64Array) => tenths.map((tenth) => column[tenth]!);
+  const log = makeLog({
+    timeS: pick(truth.columns.timeS),
+    latDeg: pick(truth.columns.latDeg),
+    lonDeg: pick(truth.columns.lonDeg),
+    values: { altitudeGeometricFt: pick(truth.columns.heightFt), ...columns?.(truth, tenths) },
+  });
+  const defined = defineFacility(JSON.stringify(facility), 'petrelholm.json');
+  const track = buildTrack(log);
+  if (!defined.ok || !track.ok) throw new Error('the drawn flight is refused');
+  const { geometry } = defined.value;
+  const deviations = projectTrack(track.value, geometry);
+  return composeDebrief({
+    log,
+    track: track.value,
+    facility: defined.value.facility,
+    geometry,
+    facilityIssues: [],
+    deviations,
+  });
+}
