@@ -6,6 +6,7 @@ import type { Job, Log, LogSettings, LogSource } from './log.ts';
 import { csvReader } from './read-csv.ts';
 import { gpxReader } from './read-gpx.ts';
 import { TextStream } from './text-stream.ts';
+import { zoneOffset } from './time-zone.ts';
 
 /** In the order in which they are asked; the one that takes any text is last. */
 const READERS: readonly LogReader[] = [gpxReader, csvReader];
@@ -19,6 +20,8 @@ export async function readLog(source: LogSource, settings: LogSettings, job: Job
   const text = await TextStream.open(source, job);
   try {
     if (text.cancelled) return cancelled(source.name);
+    const { timeZone } = settings;
+    if (timeZone !== undefined && zoneOffset(timeZone) === null) return zoneInvalid(timeZone);
     const outcome = await readText(text, source, settings);
     return text.cancelled ? cancelled(source.name) : outcome;
   } finally {
@@ -42,4 +45,10 @@ async function readText(text: TextStream, source: LogSource, settings: LogSettin
 
 function cancelled(name: string): Outcome<never> {
   return refused('cancelled', `Reading ${name} was stopped.`);
+}
+
+function zoneInvalid(timeZone: string): Outcome<never> {
+  return refused('time-zone-invalid', `"${timeZone}" is no time zone that is known.`, {
+    tip: 'Give an offset such as +02:00, or the name of a zone such as "UTC".',
+  });
 }

@@ -5,7 +5,7 @@ import { parseNumber } from './parse-number.ts';
 import type { DecimalMark } from './parse-number.ts';
 import type { Recognised } from './recognise-column.ts';
 
-type Shape = 'dateTime' | 'date' | 'clock' | 'sixDigits' | 'offset' | 'large' | 'small' | 'none';
+type Shape = 'dateTime' | 'date' | 'clock' | 'sixDigits' | 'offset' | 'large' | 'small' | 'none' | 'empty';
 
 /** Seconds since 1970 before 1973 would be smaller, and no flight takes three years. */
 const EPOCH_FROM = 1e8;
@@ -18,6 +18,7 @@ export function timeRole(
 ): TimeRole | null {
   const { meaning, terms, unit } = recognised;
   const shape = shapeOf(samples, mark);
+  if (shape === 'empty') return meaning === 'time' ? roleByWords(terms) : (meaning as TimeRole);
   if (meaning === 'utcOffset') return shape === 'offset' || shape === 'small' ? 'utcOffset' : null;
   if (meaning === 'elapsed')
     return shape === 'none' || shape === 'dateTime' || shape === 'date' ? null : 'elapsed';
@@ -30,6 +31,13 @@ export function timeRole(
   return (shape === 'small' || shape === 'sixDigits') && !terms.includes('date') ? 'elapsed' : null;
 }
 
+/** A column that is empty in all rows looked at, as it is before a receiver finds its first satellites. */
+function roleByWords(terms: readonly string[]): TimeRole {
+  const hasDate = terms.includes('date');
+  if (terms.includes('timestamp') || (hasDate && terms.includes('time'))) return 'dateTime';
+  return hasDate ? 'date' : 'timeOfDay';
+}
+
 /** What most of the values look like. */
 function shapeOf(samples: readonly string[], mark: DecimalMark): Shape {
   const counts = new Map<Shape, number>();
@@ -37,7 +45,7 @@ function shapeOf(samples: readonly string[], mark: DecimalMark): Shape {
     const shape = shapeOfOne(sample.trim(), mark);
     counts.set(shape, (counts.get(shape) ?? 0) + 1);
   }
-  return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0] ?? 'none';
+  return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0] ?? 'empty';
 }
 
 const clock = { secondsOfDay: 0, offsetS: NaN };
