@@ -10,7 +10,7 @@ import { UNITS } from './unit-words.ts';
 import type { Unit } from './unit-words.ts';
 
 /** A column that is read for a quantity, and in which unit. */
-export interface UnitColumn {
+interface UnitColumn {
   readonly column: CsvColumn;
   readonly quantity: Quantity;
   readonly unit: Unit;

@@ -1,8 +1,9 @@
 import { cleanName } from './csv-header.ts';
+import { isBlank, isComment } from './csv-lines.ts';
 import type { CsvLayout } from './csv-layout.ts';
 import type { FixTable } from './fix-table.ts';
 import type { PositionReader } from './position-reader.ts';
-import type { RowFaults } from './row-faults.ts';
+import type { FaultCode, RowFaults } from './row-faults.ts';
 import type { RowTaker } from './row-splitter.ts';
 import type { TimeReader } from './time-reader.ts';
 import type { ValueReader } from './value-reader.ts';
@@ -36,12 +37,10 @@ export class CsvFixes implements RowTaker {
 
   row(cells: string[], line: number, unfinished: boolean): void {
     if (line < this.#layout.header.dataLine) return;
-    const { position, time, values } = this.#readers;
-    const fits =
-      cells.length >= this.#cellsMin &&
-      (cells.length <= this.#cellsMax || isBlank(cells.slice(this.#cellsMax)));
-    if (!fits || !position.read(cells, line) || !time.add(cells)) {
-      this.#leaveOut(cells, line, unfinished);
+    const { position, values } = this.#readers;
+    const fault = this.#faultOf(cells, line, unfinished);
+    if (fault !== null) {
+      this.#leaveOut(cells, line, fault);
       return;
     }
     this.rowsSeen++;
@@ -51,27 +50,27 @@ export class CsvFixes implements RowTaker {
     this.#table.endRow(line);
   }
 
+  /** Reads position and time of a row; why it cannot be used, or null when it can. */
+  #faultOf(cells: readonly string[], line: number, unfinished: boolean): FaultCode | null {
+    if (cells.length < this.#cellsMin) return unfinished ? 'row-cut-short' : 'row-too-short';
+    if (cells.length > this.#cellsMax && !isBlank(cells.slice(this.#cellsMax))) return 'row-too-long';
+    if (!this.#readers.position.read(cells, line)) return 'row-without-position';
+    return this.#readers.time.add(cells) ? null : 'row-without-time';
+  }
+
   unclosedQuote(line: number): void {
     if (line < this.#layout.header.dataLine) return;
     this.rowsSeen++;
     this.#faults.add('quote-unclosed', line);
   }
 
-  #leaveOut(cells: readonly string[], line: number, unfinished: boolean): void {
-    if (isBlank(cells) || /^[\0\s]*(?:#|\/\/)/.test(cells[0]!)) {
-      if (this.#isHeader(cells)) this.#table.breakHere();
-      return;
+  #leaveOut(cells: readonly string[], line: number, fault: FaultCode): void {
+    if (isBlank(cells)) return;
+    if (this.#isHeader(cells)) this.#table.breakHere();
+    else if (!isComment(cells)) {
+      this.rowsSeen++;
+      this.#faults.add(fault, line);
     }
-    if (this.#isHeader(cells)) {
-      this.#table.breakHere();
-      return;
-    }
-    this.rowsSeen++;
-    if (cells.length < this.#cellsMin) this.#faults.add(unfinished ? 'row-cut-short' : 'row-too-short', line);
-    else if (cells.length > this.#cellsMax && !isBlank(cells.slice(this.#cellsMax)))
-      this.#faults.add('row-too-long', line);
-    else if (this.#readers.position.read(cells, line)) this.#faults.add('row-without-time', line);
-    else this.#faults.add('row-without-position', line);
   }
 
   /** Whether a row repeats the header, as recorders do when they are switched on again. */
@@ -82,8 +81,4 @@ export class CsvFixes implements RowTaker {
       return filled > 0 && row.every((name, i) => name === cleanName(cells[i] ?? '', i === 0));
     });
   }
-}
-
-function isBlank(cells: readonly string[]): boolean {
-  return cells.every((cell) => /^[\0\s]*$/.test(cell));
 }

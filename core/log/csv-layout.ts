@@ -1,5 +1,6 @@
 import type { CsvHeader, HeadRow } from './csv-header.ts';
 import { findHeader } from './csv-header.ts';
+import { isComment } from './csv-lines.ts';
 import type { LogSettings } from './log.ts';
 import type { DecimalMark } from './parse-number.ts';
 import { RowSplitter } from './row-splitter.ts';
@@ -46,7 +47,7 @@ export function findLayout(head: string, settings: LogSettings): CsvLayout | nul
 
 function layoutOf(shape: CsvShape, header: CsvHeader, rows: readonly HeadRow[]): CsvLayout {
   const samples = rows
-    .filter((row) => row.line >= header.dataLine && row.cells.length > 1)
+    .filter((row) => row.line >= header.dataLine && row.cells.length > 1 && !isComment(row.cells))
 
     .map((row) => row.cells);
   const preamble = rows.filter((row) => row.line < Math.min(header.line, header.unitsLine ?? header.line));

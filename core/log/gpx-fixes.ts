@@ -96,6 +96,11 @@ export class GpxFixes implements XmlTaker {
       this.#faults.add('row-without-position', line);
     else if (!this.times.addMoment(time, NaN)) this.#faults.add('row-without-time', line);
     else {
+      const height = this.#places.get('ele');
+      if (fix === '2d' && height !== undefined && texts[height] !== undefined) {
+        this.#faults.add('height-of-2d-fix', line);
+        texts[height] = undefined;
+      }
       this.table.column('latDeg').push(this.position.latDeg);
       this.table.column('lonDeg').push(this.position.lonDeg);
       for (const reader of this.readers) reader.read(texts[reader.index], line);

@@ -69,6 +69,10 @@ const FAULTS = {
     (column, n) =>
       `Column "${column}" holds an impossible value, a mark for "invalid", in ${rows(n)}: unknown there.`,
   ),
+  'height-of-2d-fix': fault(
+    'note',
+    (_, n) => `${rows(n)} with a two-dimensional fix: the height is unknown there.`,
+  ),
   'longitude-wrapped': fault(
     'note',
     (_, n) => `Longitudes run from 0 to 360: ${rows(n)} brought to −180 to 180.`,

@@ -66,7 +66,7 @@ function timePlan(best: ReadonlyMap<ColumnRole, CsvColumn>): TimePlan | null {
 }
 
 /** The columns that a plan reads. */
-export function columnsOf(plan: TimePlan): CsvColumn[] {
+function columnsOf(plan: TimePlan): CsvColumn[] {
   if (plan.kind === 'moment') return [plan.dateTime, plan.utcOffset].filter((column) => column !== null);
   if (plan.kind === 'parts')
     return [plan.date, plan.timeOfDay, plan.utcOffset].filter((column) => column !== null);

@@ -1,11 +1,11 @@
 import type { Job, LogSource } from './log.ts';
 
 /** How much of a file is looked at before it is read: room for a header of thousands of columns. */
-export const HEAD_CHARS = 1 << 20;
+const HEAD_CHARS = 1 << 20;
 /** Blocks handed to readers: at least this long, except for the last... */
 const BLOCK_MIN_CHARS = 1 << 15;
 /** ... and at most this long, so that progress and cancelling are never far away. */
-export const BLOCK_MAX_CHARS = 1 << 16;
+const BLOCK_MAX_CHARS = 1 << 16;
 
 /** The text of a file, from its beginning, in blocks of a handy size whatever the host's chunks are. */
 export class TextStream {

@@ -37,7 +37,8 @@ export class ValueReader {
     const rule = QUANTITY_RULES[quantity];
     this.index = place.index;
     this.header = place.header;
-    this.#factor = unit.factor / rule.base;
+    // Needles stay as recorded until their largest value has told the scale: see needle-scale.ts.
+    this.#factor = rule.dimension === 'needle' ? 1 : unit.factor / rule.base;
     this.#shift = unit.shift;
     this.#mark = mark;
     this.#min = rule.min;

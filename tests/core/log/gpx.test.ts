@@ -1,0 +1,266 @@
+import { describe, expect, it } from 'vitest';
+import { codes, issueOf, readRefused, readUsable } from './reading.ts';
+
+const FT_PER_M = 1 / 0.3048;
+const T0 = Date.UTC(2024, 4, 1, 10, 0, 0) / 1000;
+
+function point(
+  second: number,
+  inside = '<ele>100</ele>',
+  attributes = `lat="47.${second}" lon="8.5"`,
+): string {
+  return `<trkpt ${attributes}>${inside}<time>2024-05-01T10:00:0${second}Z</time></trkpt>`;
+}
+
+function gpx(...segments: string[]): string {
+  return `<?xml version="1.0" encoding="UTF-8"?>\n<gpx version="1.1">\n<trk>\n${segments.map((points) => `<trkseg>\n${points}\n</trkseg>\n`).join('')}</trk>\n</gpx>\n`;
+}
+
+describe('GPX', () => {
+  it('1.0 with its own speed and course is read', async () => {
+    const log = await readUsable(
+      gpx(
+        point(
+          0,
+          '<ele>100</ele><speed>51.4444444</speed><course>273.5</course><hdop>0.9</hdop><vdop>1.4</vdop><geoidheight>48.2</geoidheight><fix>3d</fix>',
+        ),
+      ),
+    );
+    expect([...log.timeS]).toEqual([T0]);
+    expect(log.values.altitudeGeometricFt![0]).toBeCloseTo(100 * FT_PER_M, 9);
+    expect(log.values.groundspeedKt![0]).toBeCloseTo(100, 6);
+    expect(log.values.courseTrueDeg![0]).toBe(273.5);
+    expect([log.values.hdop![0], log.values.vdop![0], log.values.geoidHeightM![0]]).toEqual([0.9, 1.4, 48.2]);
+    expect([...log.line]).toEqual([5]);
+  });
+
+  it('1.1 extensions of any namespace are read by their local names', async () => {
+    const inside =
+      '<ele>100</ele><extensions><q:Ext><q:Speed>10</q:Speed><q:course>90</q:course><q:hAcc>3.5</q:hAcc><q:vacc>5</q:vacc><q:heart>70</q:heart></q:Ext></extensions>';
+    const log = await readUsable(gpx(point(0, inside), point(1)));
+    expect(log.values.groundspeedKt![0]).toBeCloseTo(10 * (3600 / 1852), 9);
+    expect(log.values.groundspeedKt![1]).toBeNaN();
+    expect([
+      log.values.courseTrueDeg![0],
+      log.values.horizontalAccuracyM![0],
+      log.values.verticalAccuracyM![0],
+    ]).toEqual([90, 3.5, 5]);
+    expect(log.columns.map(({ index, header, role }) => [index, header, role])).toEqual([
+      [0, 'lat', 'latDeg'],
+      [1, 'lon', 'lonDeg'],
+      [2, 'time', 'dateTime'],
+      [3, 'ele', 'altitudeGeometricFt'],
+      [4, 'speed', 'groundspeedKt'],
+      [5, 'course', 'courseTrueDeg'],
+      [6, 'hacc', 'horizontalAccuracyM'],
+      [7, 'vacc', 'verticalAccuracyM'],
+      [8, 'heart', null],
+    ]);
+  });
+
+  it('of two elements for one quantity the first in a point counts', async () => {
+    const log = await readUsable(
+      gpx(
+        point(0, '<ele>1</ele><course>10</course><bearing>20</bearing>') +
+          point(1, '<ele>1</ele><bearing>30</bearing>'),
+      ),
+    );
+    expect([...log.values.courseTrueDeg!]).toEqual([10, 30]);
+  });
+
+  it('a segment begins a new stretch; an empty one does not', async () => {
+    const log = await readUsable(gpx('', point(0) + point(1), '', point(2), ''));
+    expect([log.breaks, log.timeS.length]).toEqual([[2], 3]);
+  });
+
+  it('quantities that no point has are absent', async () => {
+    const log = await readUsable(gpx(point(0)));
+    expect(Object.keys(log.values).toSorted()).toEqual(['altitudeGeometricFt', 'latDeg', 'lonDeg']);
+  });
+
+  it('the kind of "ele" is an assumption, unless the user says it', async () => {
+    const assumed = await readUsable(gpx(point(0)));
+    const said = await readUsable(gpx(point(0)), { columns: { ele: 'altitudeEllipsoidFt' } });
+    expect(issueOf(assumed, 'gpx-ele-assumed-msl')).toMatchObject({ severity: 'note', count: 1 });
+    expect(said.values.altitudeEllipsoidFt![0]).toBeCloseTo(100 * FT_PER_M, 9);
+    expect([said.values.altitudeGeometricFt, said.issues]).toEqual([undefined, []]);
+    expect(said.columns[3]).toMatchObject({
+      header: 'ele',
+      role: 'altitudeEllipsoidFt',
+      why: 'the user said so',
+    });
+  });
+
+  it('the user may leave an element out', async () => {
+    const log = await readUsable(gpx(point(0, '<ele>1</ele><speed>5</speed>')), { columns: { speed: null } });
+    expect(log.values.groundspeedKt).toBeUndefined();
+    expect(log.columns[4]).toMatchObject({ header: 'speed', role: null });
+  });
+
+  it('times with an offset become UTC; times without one are UTC by the schema', async () => {
+    const times = ['2024-05-01T12:00:00+02:00', '2024-05-01T10:00:01', '2024-05-01T10:00:02.5Z'];
+    const points = times
+      .map((time) => `<trkpt lat="1" lon="2"><ele>3</ele><time>${time}</time></trkpt>`)
+      .join('\n');
+    const log = await readUsable(gpx(points), { timeZone: '+05:00' });
+    expect([...log.timeS]).toEqual([T0, T0 + 1, T0 + 2.5]);
+    expect(log.timeReference).toBe('utc');
+  });
+
+  it('points without time or position are left out and counted, with their lines', async () => {
+    const points = [
+      point(0),
+      '<trkpt lat="47" lon="8"><ele>1</ele></trkpt>',
+      point(1, '', 'lon="8"'),
+      point(1, '', 'lat="95" lon="8"'),
+      point(1, '<fix>none</fix>'),
+      '<trkpt lat="47" lon="8"><time>2024-02-31T10:00:00Z</time></trkpt>',
+      point(2),
+    ];
+    const log = await readUsable(gpx(points.join('\n')));
+    expect([[...log.timeS], [...log.line], log.rowsSeen]).toEqual([[T0, T0 + 2], [5, 11], 7]);
+    expect(issueOf(log, 'row-without-time')).toMatchObject({ count: 2, firstLine: 6 });
+    expect(issueOf(log, 'row-without-position')).toMatchObject({ count: 3, firstLine: 7 });
+  });
+
+  it('the height of a two-dimensional fix is unknown', async () => {
+    const log = await readUsable(
+      gpx(point(0, '<ele>100</ele><fix>2d</fix>') + point(1) + point(2, '<fix>2d</fix>')),
+    );
+    expect(issueOf(log, 'height-of-2d-fix')).toMatchObject({ count: 1, firstLine: 5, severity: 'note' });
+    expect(log.values.altitudeGeometricFt![0]).toBeNaN();
+    expect(log.values.altitudeGeometricFt![1]).toBeCloseTo(100 * FT_PER_M, 9);
+  });
+
+  it('text in CDATA, entities and namespace prefixes make no difference', async () => {
+    const log = await readUsable(
+      '<g:gpx xmlns:g="x"><g:trk><g:trkpt lat="&#52;7" lon="8"><g:ele><![CDATA[100]]></g:ele><!-- c --><?pi x?><g:time>2024-05-01T10:00:0<!-- c -->0Z</g:time></g:trkpt></g:trk></g:gpx>',
+    );
+    expect([log.values.latDeg[0], log.timeS[0]]).toEqual([47, T0]);
+    expect(log.values.altitudeGeometricFt![0]).toBeCloseTo(100 * FT_PER_M, 9);
+  });
+
+  it('an unreadable or impossible value is unknown and counted', async () => {
+    const log = await readUsable(gpx(point(0, '<ele>high</ele><speed>-1</speed>') + point(1)));
+    expect(log.values.altitudeGeometricFt![0]).toBeNaN();
+    expect(log.values.groundspeedKt![0]).toBeNaN();
+    expect(codes(log)).toEqual(['value-unreadable', 'value-marked-invalid', 'gpx-ele-assumed-msl']);
+  });
+
+  it('longitudes from 0 to 360 are wrapped', async () => {
+    const log = await readUsable(gpx(point(0, '<ele>1</ele>', 'lat="1" lon="359"')));
+    expect(log.values.lonDeg[0]).toBe(-1);
+    expect(issueOf(log, 'longitude-wrapped')).toMatchObject({ count: 1, firstLine: 5 });
+  });
+});
+
+describe('GPX that is damaged', () => {
+  it('the fixes before the first error are kept, and the place is said', async () => {
+    const text = gpx(`${point(0)}\n${point(1)}\n</wrong>${point(2)}`);
+    const log = await readUsable(text);
+    expect([...log.timeS]).toEqual([T0, T0 + 1]);
+    expect(issueOf(log, 'xml-not-well-formed')).toMatchObject({ severity: 'warning', firstLine: 7 });
+    expect(issueOf(log, 'xml-not-well-formed')!.message).toMatch(
+      /^flight is damaged at line 7, column 8 \(unexpected close tag\.\): only the 2 fixes before it are used\.$/,
+    );
+  });
+
+  it('a file that ends in the middle keeps what is complete', async () => {
+    const text = gpx(`${point(0)}\n${point(1)}`);
+    const log = await readUsable(text.slice(0, text.indexOf('10:00:01')));
+    expect([...log.timeS]).toEqual([T0]);
+    expect(issueOf(log, 'xml-not-well-formed')).toMatchObject({ firstLine: 6 });
+  });
+
+  it('an error before the first fix leaves nothing to use', async () => {
+    expect(await readRefused('<gpx>\n<trk></gpx>')).toMatchObject({
+      code: 'xml-not-well-formed',
+      firstLine: 2,
+    });
+  });
+});
+
+describe('GPX that is refused', () => {
+  const bomb = `<!DOCTYPE gpx [<!ENTITY a "aaaaaaaaaa">${Array.from({ length: 9 }, (_, i) => `<!ENTITY ${'bcdefghij'[i]} "${`&${'abcdefghi'[i]};`.repeat(10)}">`).join('')}]>`;
+
+  it('an entity bomb in an otherwise good file', async () => {
+    const text = gpx(point(0, '<ele>1</ele><name>&j;</name>')).replace('<gpx', `${bomb}<gpx`);
+    expect(await readRefused(text)).toMatchObject({ code: 'xml-doctype', firstLine: 2 });
+  });
+
+  it('any document type', async () => {
+    expect(await readRefused(gpx(point(0)).replace('<gpx', '<!DOCTYPE gpx>\n<gpx'))).toMatchObject({
+      code: 'xml-doctype',
+    });
+  });
+
+  it('300,000 levels of nesting, without overflow', async () => {
+    const deep = await readRefused(gpx('<a>'.repeat(300_000) + '</a>'.repeat(300_000)));
+    expect(deep).toMatchObject({ code: 'xml-too-deep', firstLine: 5 });
+  });
+
+  it('32 levels are read, 33 are not', async () => {
+    const nested = (levels: number) => gpx(point(0) + '<a>'.repeat(levels) + '</a>'.repeat(levels));
+    expect((await readUsable(nested(29))).timeS.length).toBe(1);
+    expect(await readRefused(nested(30))).toMatchObject({ code: 'xml-too-deep' });
+  });
+
+  it.each([
+    ['text', (long: string) => gpx(point(0, `<ele>1</ele><name>${long}</name>`))],
+    ['an attribute', (long: string) => gpx(point(0, `<ele>1</ele><name a="${long}"/>`))],
+    ['a comment', (long: string) => gpx(point(0, `<ele>1</ele><!--${long}-->`))],
+    ['CDATA', (long: string) => gpx(point(0, `<ele>1</ele><name><![CDATA[${long}]]></name>`))],
+    ['a processing instruction', (long: string) => gpx(point(0, `<ele>1</ele><?pi ${long}?>`))],
+  ])('%s over 64 kB, and not one of just 64 kB', async (_, text) => {
+    expect((await readUsable(text('x'.repeat(65_536)))).timeS.length).toBe(1);
+    expect(await readRefused(text('x'.repeat(65_537)))).toMatchObject({
+      code: 'xml-text-too-long',
+      firstLine: 5,
+    });
+    expect(await readRefused(text('x'.repeat(3_000_000)), {}, 100_000)).toMatchObject({
+      code: 'xml-text-too-long',
+      firstLine: 5,
+    });
+  });
+
+  it('a name that never ends', async () => {
+    expect(await readRefused(`<gpx><${'a'.repeat(2_000_000)}`)).toMatchObject({
+      code: 'xml-text-too-long',
+      firstLine: 1,
+    });
+  });
+
+  it('XML of another kind, by the name of its outermost element', async () => {
+    const refusal = await readRefused('<?xml version="1.0"?><kml><Placemark/></kml>');
+    expect(refusal).toMatchObject({ code: 'not-a-track-log' });
+    expect(refusal.message).toContain('"kml"');
+  });
+
+  it('a file of routes and waypoints only', async () => {
+    const refusal = await readRefused(
+      '<gpx><wpt lat="1" lon="2"/><rte><rtept lat="1" lon="2"/><rtept lat="1" lon="2"/></rte></gpx>',
+    );
+    expect(refusal).toMatchObject({
+      code: 'no-rows',
+      message: 'flight holds only 3 points of routes or waypoints: a route is not a flown track.',
+    });
+  });
+
+  it('a file without points', async () => {
+    expect(await readRefused('<gpx></gpx>')).toMatchObject({ code: 'no-rows' });
+  });
+
+  it('a track whose every point lacks its time', async () => {
+    const refusal = await readRefused(
+      '<gpx><trk><trkseg>\n<trkpt lat="1" lon="2"><ele>1</ele></trkpt></trkseg></trk></gpx>',
+    );
+    expect(refusal).toMatchObject({ code: 'no-usable-rows', firstLine: 2 });
+    expect(refusal.message).toBe(
+      'flight: none of the 1 track points can be used. 1 row without a usable time left out.',
+    );
+  });
+
+  it('a track without altitudes', async () => {
+    expect(await readRefused(gpx(point(0, '')))).toMatchObject({ code: 'no-altitude' });
+  });
+});
