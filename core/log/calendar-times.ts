@@ -3,9 +3,9 @@ import type { Issue } from '../issue/issue.ts';
 import { readClock } from './clock-text.ts';
 import type { Clock } from './clock-text.ts';
 import { dayOf, decideOrder } from './date-order.ts';
+import type { DateOrder } from './date-order.ts';
 import { readDate } from './date-text.ts';
 import type { DateText } from './date-text.ts';
-import type { LogSettings } from './log.ts';
 import { NumberColumn } from './number-column.ts';
 import { ownText } from './own-text.ts';
 import type { ResolvedTimes } from './resolved-times.ts';
@@ -78,19 +78,25 @@ export class CalendarTimes {
 
   /**
    * Seconds since 1970 UTC of every row; NaN where there is no such day.
+   * @param zoneName zone of times without an offset; undefined when unknown
+   * @param order order of the dates where they leave it open; undefined when nobody said
    * @param isUtc whether times without an offset are UTC because the header or the format says so
    * @param startDay days since 1970 of the first row, for a file that writes no dates; null when unknown
    */
-  resolve(settings: LogSettings, isUtc: boolean, startDay: number | null): ResolvedTimes {
-    const zone = settings.timeZone === undefined || isUtc ? null : zoneOffset(settings.timeZone);
-    const dates = [...new Set(this.#runs.flatMap((run) => run.date ?? []))];
-    const { order, guessed } = decideOrder(dates, settings.dateOrder);
-    const hasDates = dates.length > 0;
+  resolve(
+    zoneName: string | undefined,
+    order: DateOrder | undefined,
+    isUtc: boolean,
+    startDay: number | null,
+  ): ResolvedTimes {
+    const zone = zoneName === undefined || isUtc ? null : zoneOffset(zoneName);
+    const dates = this.#runs.flatMap((run) => run.date ?? []);
+    const decided = decideOrder(dates, order);
     const timeS = this.#seconds.take();
     let previousS = -Infinity;
     for (const [i, run] of this.#runs.entries()) {
       const end = this.#runs[i + 1]?.fromRow ?? timeS.length;
-      const dayS = (run.date === null ? (startDay ?? 0) : dayOf(run.date, order)) * DAY_S;
+      const dayS = (run.date === null ? (startDay ?? 0) : dayOf(run.date, decided.order)) * DAY_S;
       for (let row = run.fromRow; row < end; row++) {
         let atS = dayS + timeS[row]!;
         // Without dates, a clock that falls by more than half a day has passed midnight.
@@ -100,10 +106,10 @@ export class CalendarTimes {
         if (!Number.isNaN(atS)) previousS = atS;
       }
     }
-    const issues: Issue[] = [];
-    if (guessed) issues.push(orderGuessed(dates[0]!, order));
-    if (!hasDates && startDay === null && timeS.length > 0) issues.push(NO_DATE);
     const local = !isUtc && zone === null && this.#runs.some((run) => !run.inUtc);
+    const issues: Issue[] = [];
+    if (decided.guessed) issues.push(orderGuessed(dates[0]!, decided.order));
+    if (this.#runs.length > 0 && dates.length === 0 && startDay === null) issues.push(NO_DATE);
     if (local) issues.push(NO_ZONE);
     return { timeS, reference: local ? 'local' : 'utc', issues };
   }

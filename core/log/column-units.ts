@@ -1,5 +1,3 @@
-import { issue } from '../issue/issue.ts';
-import type { Issue } from '../issue/issue.ts';
 import type { CsvColumn } from './choose-columns.ts';
 import type { Quantity } from './log.ts';
 import { parseNumber } from './parse-number.ts';
@@ -10,23 +8,23 @@ import { UNITS } from './unit-words.ts';
 import type { Unit } from './unit-words.ts';
 
 /** A column that is read for a quantity, and in which unit. */
-interface UnitColumn {
+export interface UnitColumn {
   readonly column: CsvColumn;
   readonly quantity: Quantity;
   readonly unit: Unit;
+  /** Nothing in the file's head told the unit, and a wrong one would spoil the answer. */
+  readonly assumed: boolean;
 }
 
-export interface ColumnUnits {
-  readonly columns: readonly UnitColumn[];
-  readonly issues: readonly Issue[];
-}
-
-/** Settles the unit of each column that is read, position and time apart: the one it names, else its siblings' system, else the usual one, which is said. */
+/**
+ * Settles the unit of each column that is read, position and time apart: the one it names, else that of its
+ * siblings, else the usual one.
+ */
 export function columnUnits(
   settled: readonly CsvColumn[],
   samples: readonly (readonly string[])[],
   mark: DecimalMark,
-): ColumnUnits {
+): UnitColumn[] {
   const used = settled.flatMap((column) => {
     const quantity = column.role;
     const isValue =
@@ -34,20 +32,24 @@ export function columnUnits(
     return isValue ? [{ column, quantity }] : [];
   });
   const named = used.map(({ column }) => column.unit?.name).filter((name) => name !== undefined);
-  const issues: Issue[] = [];
-  const columns = used.map(({ column, quantity }) => {
-    if (column.unit !== null) return { column, quantity, unit: column.unit };
-    if (quantity === 'altimeterSettingHpa')
-      return { column, quantity, unit: pressureBySize(column, samples, mark) };
+  return used.map(({ column, quantity }) => {
+    if (column.unit !== null) return { column, quantity, unit: column.unit, assumed: false };
+    const { usualUnit, unitMatters } = QUANTITY_RULES[quantity];
+    if (quantity === 'altimeterSettingHpa') {
+      return { column, quantity, unit: pressureBySize(column, samples, mark), assumed: false };
+    }
     const sibling = siblingUnit(quantity, named);
-    if (sibling === null && QUANTITY_RULES[quantity].unitMatters) issues.push(unitAssumed(column, quantity));
-    return { column, quantity, unit: unitNamed(sibling ?? QUANTITY_RULES[quantity].usualUnit) };
+    return {
+      column,
+      quantity,
+      unit: unitNamed(sibling ?? usualUnit),
+      assumed: sibling === null && unitMatters,
+    };
   });
-  return { columns, issues };
 }
 
 /** The unit that other columns of the file make likely; null when they say nothing. */
-function siblingUnit(quantity: Quantity, named: readonly string[]): string | null {
+export function siblingUnit(quantity: Quantity, named: readonly string[]): string | null {
   const metric = ['m', 'km/h', 'm/s'].some((name) => named.includes(name));
   const imperial = ['ft', 'kt', 'ft/min'].some((name) => named.includes(name));
   const { dimension, unitMatters } = QUANTITY_RULES[quantity];
@@ -65,18 +67,6 @@ function pressureBySize(column: CsvColumn, samples: readonly (readonly string[])
   return unitNamed(first < 40 ? 'inHg' : first < 2000 ? 'hPa' : 'Pa');
 }
 
-function unitAssumed(column: CsvColumn, quantity: Quantity): Issue {
-  const { label, usualUnit } = QUANTITY_RULES[quantity];
-  return issue(
-    'caution',
-    'unit-assumed',
-    `Column "${column.header}" (${label}) names no unit: taken as ${usualUnit}.`,
-    {
-      tip: `Name the unit in the header, such as "${column.header} (${usualUnit})", or set it for this column.`,
-    },
-  );
-}
-
-function unitNamed(name: string): Unit {
+export function unitNamed(name: string): Unit {
   return UNITS.find((unit) => unit.name === name)!;
 }

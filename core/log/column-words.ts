@@ -20,7 +20,7 @@ const WORDS: readonly (readonly [string, string])[] = [
   ],
   [
     '',
-    'sensor primary filtered smoothed fused ahrs ahars adahrs adc efis pfd avionics above over level niveau nivel mean medio moyen mittlere',
+    'sensor system logging logger log fix txt primary filtered smoothed fused ahrs ahars adahrs adc efis pfd avionics above over level niveau nivel mean medio moyen mittlere',
   ],
   [
     '',
@@ -157,7 +157,7 @@ const WORDS: readonly (readonly [string, string])[] = [
   ['epoch', 'epoch unix posix epochtime unixtime unixtimestamp'],
   [
     'elapsed',
-    'elapsed since start boot duration laufzeit vergangen vergangene ecoule ecoulee transcurrido uptime relative',
+    'elapsed since start boot seconds secs sekunden secondes segundos duration laufzeit vergangen vergangene ecoule ecoulee transcurrido uptime relative',
   ],
 ];
 
@@ -176,7 +176,7 @@ export type Meaning = ColumnRole | 'time' | null;
 /**
  * What terms mean together, in any order and however often. Every term of a header must be explained: "wind speed"
  * is no groundspeed, since nothing explains the wind. Where terms stand twice, the named unit decides, then the
- * earlier line. The figure says how sure the words alone make it (our own judgement).
+ * earlier line. The figure says how sure the words alone make it (our own judgement); 0: only with a unit that fits.
  */
 export const COLUMN_MEANINGS: readonly (readonly [Meaning, number, ...string[]])[] = [
   [null, 0, 'density altitude', 'pressure density altitude', 'ground altitude', 'radar altitude'],
@@ -247,7 +247,7 @@ export const COLUMN_MEANINGS: readonly (readonly [Meaning, number, ...string[]])
   ],
   ['courseTrueDeg', 0.95, 'track true', 'ground track true'],
   ['courseMagneticDeg', 0.95, 'track magnetic', 'ground track magnetic', 'track m'],
-  ['courseTrueDeg', 0.7, 'track', 'ground track', 'track t'],
+  ['courseTrueDeg', 0.7, 'track', 'ground track', 'track t', 'gnss heading'],
   ['headingTrueDeg', 0.95, 'heading true', 'heading t'],
   ['headingMagneticDeg', 0.95, 'heading magnetic', 'heading m'],
   ['headingMagneticDeg', 0.7, 'heading'],
@@ -290,6 +290,8 @@ export const COLUMN_MEANINGS: readonly (readonly [Meaning, number, ...string[]])
   ['glidepathRecordedFullScale', 0.95, 'glidepath deviation', 'gs deviation', 'g s deviation'],
   ['glidepathRecordedFullScale', 0.95, 'glidepath vertical deviation', 'gs vertical deviation'],
   ['glidepathRecordedFullScale', 0.8, 'vertical deviation', 'vertical cdi'],
+  ['localizerRecordedFullScale', 0, 'localizer'],
+  ['glidepathRecordedFullScale', 0, 'glidepath', 'gs', 'g s'],
   ['utcOffset', 0.95, 'utc offset', 'time offset', 'offset', 'utc time offset', 'local offset'],
   ['elapsed', 0.9, 'elapsed', 'elapsed time', 'elapsed timestamp'],
   [

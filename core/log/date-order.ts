@@ -44,3 +44,15 @@ export function decideOrder(dates: readonly DateText[], wish: DateOrder | undefi
 function allAgree(dates: readonly DateText[], orders: readonly DateOrder[]): boolean {
   return dates.every((date) => orders.every((order) => dayOf(date, order) === dayOf(date, orders[0]!)));
 }
+
+/** The order that a pattern such as `dd/mm/yyyy` in a header names; undefined when there is none. */
+export function orderOfPattern(text: string): DateOrder | undefined {
+  const letters = /\b(y{2,4}|m{1,2}|d{1,2})[-./](y{2,4}|m{1,2}|d{1,2})[-./](y{2,4}|m{1,2}|d{1,2})\b/i.exec(
+    text,
+  );
+  const order = letters
+    ?.slice(1)
+    .map((part) => part[0]!.toLowerCase())
+    .join('');
+  return order === 'ymd' || order === 'dmy' || order === 'mdy' ? order : undefined;
+}

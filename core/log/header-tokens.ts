@@ -6,7 +6,7 @@ import type { Unit } from './unit-words.ts';
 export interface HeaderTokens {
   readonly terms: readonly string[];
   readonly unit: Unit | null;
-  /** The unit as the file writes it. */
+  /** The unit as the file writes it, or how it says that times are written. */
   readonly unitText: string | null;
 }
 
@@ -53,11 +53,13 @@ export function headerReadings(header: string, unitCell: string): [HeaderTokens,
     takeUnit(text, TIME_PATTERN.test(text.trim()) ? [] : wordsOf(text), 0),
   );
   const besideWords = besides.flatMap((part) => part.words);
-  const named = besides.find((part) => part.unit !== null) ?? { unit: null, unitText: null };
+  const pattern =
+    [bracket, unitCell].map((text) => text.trim()).find((text) => TIME_PATTERN.test(text)) ?? null;
+  const named = besides.find((part) => part.unit !== null) ?? { unit: null, unitText: pattern };
   const whole = { terms: termsOf([...name, ...besideWords]), unit: named.unit, unitText: named.unitText };
   const own = takeUnit(header, name, 1);
   if (named.unit !== null && own.unit !== named.unit) return [whole, whole];
-  const { unit, unitText } = named.unit === null ? own : named;
+  const { unit, unitText } = own.unit === null || named.unit !== null ? named : own;
   return [{ terms: termsOf([...own.words, ...besideWords]), unit, unitText }, whole];
 }
 

@@ -60,7 +60,7 @@ export interface LogColumn {
   /** Place in the row, counted from 0. */
   readonly index: number;
   readonly header: string;
-  /** The unit as the file writes it; null when it names none. */
+  /** The unit as the file writes it, or its pattern of a time; null when it names none. */
   readonly unitText: string | null;
   /** Null when the column is not used. */
   readonly role: ColumnRole | null;

@@ -13,12 +13,16 @@ export function positionPlace(
   return {
     latIndex: lat.index,
     lonIndex: lon.index,
-    latFactor: lat.unit?.factor ?? 1,
-    lonFactor: lon.unit?.factor ?? 1,
+    latFactor: factorOf(lat),
+    lonFactor: factorOf(lon),
     latLetterIndex: letterIndex(lat.index, 'NS', samples),
     lonLetterIndex: letterIndex(lon.index, 'EWO', samples),
     mark,
   };
+}
+
+function factorOf({ unit }: CsvColumn): number {
+  return unit?.dimension === 'angle' ? unit.factor : 1;
 }
 
 /** The column right of a position's that holds nothing but hemisphere letters; null when it does not. */

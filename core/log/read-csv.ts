@@ -1,8 +1,9 @@
 import { usable } from '../issue/issue.ts';
 import type { Outcome } from '../issue/issue.ts';
+import { settleAssumed } from './assumed-units.ts';
 import { candidateColumns } from './choose-columns.ts';
 import { columnUnits } from './column-units.ts';
-import type { ColumnUnits } from './column-units.ts';
+import type { UnitColumn } from './column-units.ts';
 import { CsvFixes } from './csv-fixes.ts';
 import type { CsvReaders } from './csv-fixes.ts';
 import { DELIMITERS, findLayout } from './csv-layout.ts';
@@ -50,7 +51,7 @@ async function readCsv(text: TextStream, source: LogSource, settings: LogSetting
 interface Desk {
   readonly layout: CsvLayout;
   readonly settled: SettledColumns;
-  readonly units: ColumnUnits;
+  readonly units: readonly UnitColumn[];
   readonly table: FixTable;
   readonly readers: CsvReaders;
   readonly faults: RowFaults;
@@ -60,11 +61,11 @@ interface Desk {
 function setUp(layout: CsvLayout, settled: SettledColumns): Desk {
   const { mark, samples } = layout;
   const units = columnUnits(settled.columns, samples, mark);
-  const table = new FixTable(['latDeg', 'lonDeg', ...units.columns.map((column) => column.quantity)]);
+  const table = new FixTable(['latDeg', 'lonDeg', ...units.map((column) => column.quantity)]);
   const readers: CsvReaders = {
     position: new PositionReader(positionPlace(settled.columns, samples, mark)),
     time: timeReader(settled.time!, mark),
-    values: units.columns.map(
+    values: units.map(
       ({ column, quantity, unit }) => new ValueReader(column, quantity, unit, mark, table.column(quantity)),
     ),
   };
@@ -89,9 +90,10 @@ function conclude(desk: Desk, source: LogSource, settings: LogSettings): Outcome
   const finished = desk.table.finish(times.timeS);
   faults.add('row-without-time', finished.lost.firstLine, finished.lost.count);
   const rows = { seen: desk.fixes.rowsSeen, used: finished.timeS.length };
-  const issues = [...faults.issues(), ...units.issues, ...times.issues];
+  const issues = [...faults.issues(), ...times.issues];
   const unusable = unusableRows(source.name, settled.columns, rows, position, issues);
   if (unusable !== null) return unusable;
+  const certain = settleAssumed(finished, units);
   const { name } = source;
   const about = {
     name,
@@ -100,9 +102,12 @@ function conclude(desk: Desk, source: LogSource, settings: LogSettings): Outcome
     timeReference: times.reference,
     rowsSeen: rows.seen,
   } as const;
-  return usable(
-    finishLog({ ...about, sha256: source.sha256() }, finished, units.columns, settled.columns, issues),
-  );
+  const table = { ...finished, values: certain.values };
+  const log = finishLog({ ...about, sha256: source.sha256() }, table, units, settled.columns, [
+    ...issues,
+    ...certain.issues,
+  ]);
+  return usable(log);
 }
 
 function inWords({ shape, header }: CsvLayout): string {

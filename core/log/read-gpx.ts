@@ -26,7 +26,7 @@ async function readGpx(text: TextStream, source: LogSource, settings: LogSetting
   xml.end();
   if (isOther(fixes)) return wrongRoot(source.name, fixes.root);
   if (xml.stop !== null && xml.stop.kind !== 'not-well-formed') return forbidden(source.name, xml.stop);
-  return conclude({ elements, faults, fixes, stop: xml.stop }, source, settings);
+  return conclude({ elements, faults, fixes, stop: xml.stop }, source);
 }
 
 interface Desk {
@@ -36,16 +36,12 @@ interface Desk {
   readonly stop: XmlStop | null;
 }
 
-function conclude(
-  { elements, faults, fixes, stop }: Desk,
-  source: LogSource,
-  settings: LogSettings,
-): Outcome<Log> {
+function conclude({ elements, faults, fixes, stop }: Desk, source: LogSource): Outcome<Log> {
   const { position, table } = fixes;
   for (const reader of fixes.readers) reader.report(faults);
   faults.add('longitude-wrapped', position.wrappedLine, position.wrapped);
   // A time without an offset is UTC: GPX 1.1 schema, element time (topografix.com/GPX/1/1/gpx.xsd; from memory).
-  const times = fixes.times.resolve(settings, true, null);
+  const times = fixes.times.resolve(undefined, undefined, true, null);
   const finished = table.finish(times.timeS);
   faults.add('row-without-time', finished.lost.firstLine, finished.lost.count);
   const issues = [...faults.issues(), ...times.issues];

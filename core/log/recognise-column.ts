@@ -39,7 +39,7 @@ function meaningOf(tokens: HeaderTokens, common: ReadonlySet<string>): Recognise
   const terms = tokens.terms.filter((term) => !common.has(term));
   const bare = terms.filter((term) => !BESIDE.has(term));
   const candidates = MEANINGS.get(terms.join(' ')) ?? MEANINGS.get(bare.join(' ')) ?? [];
-  const fitting = candidates.find(({ meaning }) => fits(meaning, tokens.unit));
+  const fitting = candidates.find(({ meaning, sure }) => fits(meaning, sure, tokens.unit));
   if (fitting === undefined) return null;
   const { meaning, sure } = fitting;
   if (meaning === null) return { ...notUsed(terms), ...tokens };
@@ -48,8 +48,11 @@ function meaningOf(tokens: HeaderTokens, common: ReadonlySet<string>): Recognise
   return { meaning, ...tokens, confidence, why: `the header says ${terms.join(' ')}${unitWords}` };
 }
 
-function fits(meaning: Meaning, unit: Unit | null): boolean {
-  if (unit === null || meaning === null) return true;
+function fits(meaning: Meaning, sure: number, unit: Unit | null): boolean {
+  if (meaning === null) return true;
+  if (unit === null) return sure > 0;
+  // Degrees and decimal minutes, not a difference of modulation.
+  if (unit.name === 'DDM' && (meaning === 'latDeg' || meaning === 'lonDeg')) return true;
   if (!isQuantity(meaning)) return unit.dimension === 'time';
   const { dimension } = QUANTITY_RULES[meaning];
   return unit.dimension === dimension || (dimension === 'needle' && unit.dimension === 'percent');

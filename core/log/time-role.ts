@@ -17,11 +17,11 @@ export function timeRole(
   mark: DecimalMark,
 ): TimeRole | null {
   const { meaning, terms, unit } = recognised;
-  const shape = shapeOf(samples, mark);
+  const shape = shapeOf(samples, mark, unit?.factor ?? 1);
   if (shape === 'empty') return meaning === 'time' ? roleByWords(terms) : (meaning as TimeRole);
-  if (meaning === 'utcOffset') return shape === 'offset' || shape === 'small' ? 'utcOffset' : null;
-  if (meaning === 'elapsed')
-    return shape === 'none' || shape === 'dateTime' || shape === 'date' ? null : 'elapsed';
+  if (meaning === 'utcOffset') return ['offset', 'small', 'clock'].includes(shape) ? 'utcOffset' : null;
+  if (meaning === 'elapsed' && shape !== 'large')
+    return ['clock', 'small', 'sixDigits'].includes(shape) ? 'elapsed' : null;
   if (shape === 'dateTime' || shape === 'date') return shape;
   if (shape === 'clock') return 'timeOfDay';
   if (shape === 'large') return 'epoch';
@@ -39,10 +39,10 @@ function roleByWords(terms: readonly string[]): TimeRole {
 }
 
 /** What most of the values look like. */
-function shapeOf(samples: readonly string[], mark: DecimalMark): Shape {
+function shapeOf(samples: readonly string[], mark: DecimalMark, unitS: number): Shape {
   const counts = new Map<Shape, number>();
   for (const sample of samples) {
-    const shape = shapeOfOne(sample.trim(), mark);
+    const shape = shapeOfOne(sample.trim(), mark, unitS);
     counts.set(shape, (counts.get(shape) ?? 0) + 1);
   }
   return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0] ?? 'empty';
@@ -50,7 +50,7 @@ function shapeOf(samples: readonly string[], mark: DecimalMark): Shape {
 
 const clock = { secondsOfDay: 0, offsetS: NaN };
 
-function shapeOfOne(text: string, mark: DecimalMark): Shape {
+function shapeOfOne(text: string, mark: DecimalMark, unitS: number): Shape {
   const date = readDate(text);
   if (date !== null && date.length === text.length) return 'date';
   if (date !== null && readClock(text.slice(date.length).replace(/^(?:[Tt]|,? +|,)/, ''), 0, clock))
@@ -62,5 +62,5 @@ function shapeOfOne(text: string, mark: DecimalMark): Shape {
   if (/^(?:\d+:)?\d\d?:\d\d/.test(text)) return 'clock';
   const number = parseNumber(text, mark);
   if (Number.isNaN(number)) return 'none';
-  return Math.abs(number) >= EPOCH_FROM ? 'large' : 'small';
+  return Math.abs(number * unitS) >= EPOCH_FROM ? 'large' : 'small';
 }

@@ -41,7 +41,7 @@ export const UNIT_WORDS_MAX = 3;
  */
 export const UNITS: readonly Unit[] = [
   unit('ft', 'length', METRES_PER_FOOT, ['ft', 'feet', 'foot', 'fuss', 'pied', 'pieds', 'pie', 'pies']),
-  unit('m', 'length', 1, ['m', 'meter', 'meters', 'metre', 'metres', 'metro', 'metros', 'mtr']),
+  unit('m', 'length', 1, ['m', 'meter', 'meters', 'metre', 'metres', 'metro', 'metros', 'mtr', 'mt', 'mts']),
   unit('km', 'length', 1000, ['km', 'kilometer', 'kilometers', 'kilometres']),
   unit('NM', 'length', METRES_PER_NM, ['nm', 'nmi', 'nautical miles']),
   unit('mi', 'length', 1609.344, ['mi', 'sm', 'miles']),
@@ -70,7 +70,7 @@ export const UNITS: readonly Unit[] = [
     'feet per minute',
   ]),
   unit('ft/s', 'speed', METRES_PER_FOOT, ['ft s', 'fps']),
-  unit('deg', 'angle', 1, ['deg', 'degs', 'degree', 'degrees', 'grad', 'grados', 'degres', 'dd']),
+  unit('deg', 'angle', 1, ['deg', 'degs', 'degree', 'degrees', 'grad', 'grados', 'degres', 'dd', 'dms']),
   unit('rad', 'angle', 180 / Math.PI, ['rad', 'radian', 'radians']),
   unit('1e-7 deg', 'angle', 1e-7, ['1e 7 deg', 'dege7', 'deg e7', 'deg 1e7', 'e7', '1e7']),
   unit('semicircles', 'angle', 180 / 2 ** 31, ['semicircle', 'semicircles']),

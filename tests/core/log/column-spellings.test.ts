@@ -249,6 +249,17 @@ const SPELLINGS: readonly (readonly [
   ['Temps écoulé', '', 'elapsed', null],
   ['Laufzeit', '', 'elapsed', null],
   ['Time of week', '', null, null],
+  ['System Time', '', 'time', null],
+  ['time_since1970 (s)', '', 'elapsed', 's'],
+  ['Sekunden', '', 'elapsed', null],
+  ['Latitude (DDM)', '', 'latDeg', 'DDM'],
+  ['Lon (DMS)', '', 'lonDeg', 'deg'],
+  ['LOC (dots)', '', 'localizerRecordedFullScale', 'dots'],
+  ['LOC', '', null, null],
+  ['GS (dots)', '', 'glidepathRecordedFullScale', 'dots'],
+  ['G/S', '', 'groundspeedKt', null],
+  ['gps_heading_deg', '', 'courseTrueDeg', 'deg'],
+  ['HAL', 'mt', null, 'm'],
 ];
 
 describe('header spellings', () => {

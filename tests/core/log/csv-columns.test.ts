@@ -138,3 +138,50 @@ describe('units that the file does not name', () => {
     expect(codes(log)).toEqual(['unit-assumed']);
   });
 });
+
+describe('a groundspeed without a unit', () => {
+  /** A flight northward at 100 kt for two minutes, its speed written as this number. */
+  function flight(speed: number | string, header = 'Time,Lat,Lon,GPS altitude,Speed,VS', step = 1) {
+    const rows = Array.from({ length: 120 / step + 1 }, (_, i) => {
+      const lat = 47 + (100 * i * step) / 3600 / 60;
+      return `2024-05-01T10:0${Math.floor((i * step) / 60)}:${String((i * step) % 60).padStart(2, '0')}Z,${lat.toFixed(7)},8,1000,${speed},2`;
+    });
+    return readUsable([header, ...rows].join('\n'));
+  }
+
+  it.each([
+    [100, 'kt', 1000, 2],
+    [115.1, 'mph', 1000, 2],
+    [185.2, 'km/h', 1000 * FT_PER_M, 2 * 60 * FT_PER_M],
+    [51.444, 'm/s', 1000 * FT_PER_M, 2 * 60 * FT_PER_M],
+  ])(
+    'of %d is shown by the way flown to be %s, and the others follow it',
+    async (speed, unit, altitudeFt, fpm) => {
+      const log = await flight(speed);
+      expect(log.values.groundspeedKt![60]).toBeCloseTo(100, 1);
+      expect(log.values.altitudeGeometricFt![60]).toBeCloseTo(altitudeFt, 6);
+      expect(log.values.verticalSpeedFpm![60]).toBeCloseTo(fpm, 6);
+      expect(issueOf(log, 'unit-from-positions')!.message).toBe(
+        `Column "Speed" (groundspeed) names no unit: the positions show that it is ${unit}.`,
+      );
+      expect(codes(log)).toEqual(['unit-assumed', 'unit-from-positions', 'unit-assumed']);
+    },
+  );
+
+  it('that fits no unit stays assumed as knots', async () => {
+    const log = await flight(70);
+    expect([log.values.groundspeedKt![60], log.values.altitudeGeometricFt![60]]).toEqual([70, 1000]);
+    expect(codes(log)).toEqual(['unit-assumed', 'unit-assumed', 'unit-assumed']);
+  });
+
+  it('stays assumed where the fixes are too far apart, or the speed is not there', async () => {
+    expect(codes(await flight(185.2, undefined, 20))).not.toContain('unit-from-positions');
+    expect(codes(await flight('x'))).not.toContain('unit-from-positions');
+  });
+
+  it('is not touched when it names its unit', async () => {
+    const log = await flight(185.2, 'Time,Lat,Lon,GPS altitude (ft),Speed (kt),VS (m/s)');
+    expect(log.values.groundspeedKt![60]).toBe(185.2);
+    expect(log.issues).toEqual([]);
+  });
+});

@@ -55,6 +55,34 @@ describe('times with their offset from UTC', () => {
     expect(log.columns.slice(0, 3).map((column) => column.role)).toEqual(['date', 'timeOfDay', 'utcOffset']);
   });
 
+  it('offsets may be written without a sign, or as hours', async () => {
+    const log = await withTimes('Date;Time;UTC offset', [
+      '2024-05-01;12:00:00;02:00',
+      '2024-05-01;12:00:01;2',
+    ]);
+    expect([...log.timeS]).toEqual([START_S, START_S + 1]);
+    const hours = await withTimes('Date;Time;UTC offset', ['2024-05-01;04:30:00;-5.5']);
+    expect([...hours.timeS]).toEqual([START_S]);
+  });
+
+  it('a column of offsets that holds none leaves the times local', async () => {
+    const log = await withTimes('Date;Time;UTC offset', ['2024-05-01;10:00:00;summer']);
+    expect([log.timeS[0], log.timeReference]).toEqual([START_S, 'local']);
+    expect(log.columns[2]!.role).toBeNull();
+  });
+
+  it('a row without its offset is local, and that is said', async () => {
+    const log = await withTimes('Date;Time;UTC offset', [
+      '2024-05-01;12:00:00;+02:00',
+      '2024-05-01;10:00:01;',
+    ]);
+    expect([[...log.timeS], log.timeReference, codes(log)]).toEqual([
+      [START_S, START_S + 1],
+      'local',
+      ['time-zone-unknown'],
+    ]);
+  });
+
   it('a column of offsets beside a moment in one cell is used, beside a UTC clock it is not', async () => {
     const local = await withTimes('Date time;UTC offset', ['2024-05-01 12:00:00;+02:00']);
     const utc = await withTimes('UTC date;UTC time;UTC offset', ['2024-05-01;10:00:00;+02:00']);
@@ -159,6 +187,24 @@ describe('orders of dates', () => {
     );
   });
 
+  it.each(['Date (mm/dd/yyyy)', 'UTC (mm/dd/yyyy hh:mm)'])(
+    'a pattern in the header decides, as in %s',
+    async (header) => {
+      const isMoment = header.startsWith('UTC');
+      const log = await withTimes(isMoment ? header : `${header};UTC time`, [
+        isMoment ? '03/05/2024 10:00' : '03/05/2024;10:00',
+      ]);
+      expect([log.timeS[0], log.issues]).toEqual([at('2024-03-05T10:00:00Z'), []]);
+      const said = await withTimes('Date (mm/dd/yyyy);UTC time', ['03/05/2024;10:00'], { dateOrder: 'dmy' });
+      expect(said.timeS[0]).toBe(at('2024-05-03T10:00:00Z'));
+    },
+  );
+
+  it('a pattern that is no order of dates decides nothing', async () => {
+    const log = await withTimes('Date (dd/dd/yyyy);UTC time', ['03/05/2024;10:00']);
+    expect(codes(log)).toEqual(['date-order-assumed']);
+  });
+
   it('AM and PM are read', async () => {
     const log = await withTimes('UTC', ['05/13/2024 12:30:00 AM', '05/13/2024 1:30:00 PM']);
     expect([...log.timeS]).toEqual([at('2024-05-13T00:30:00Z'), at('2024-05-13T13:30:00Z')]);
@@ -220,6 +266,7 @@ describe('counted times', () => {
     ['time_ns', '1714557600000000000', '1714557600500000000'],
     ['Time', '1714557600000000000', '1714557600500000000'],
     ['Time (s)', '1714557600', '1714557600.5'],
+    ['Time since 1970 (s)', '1714557600', '1714557600.5'],
   ])('%s %s is a count since 1970', async (header, first, second) => {
     const log = await withTimes(header, [first, second]);
     expect(log.timeS[0]).toBeCloseTo(START_S, 3);
@@ -232,6 +279,8 @@ describe('counted times', () => {
     ['Elapsed time (s)', ['0', '1.5', '60']],
     ['Time', ['0', '1.5', '60']],
     ['Time since start (ms)', ['0', '1500', '60000']],
+    ['Time since boot (µs)', ['0', '1500000', '60000000']],
+    ['Seconds', ['0', '1.5', '60']],
     ['Elapsed', ['0:00', '0:01.5', '1:00']],
     ['Elapsed', ['00:00:00', '00:00:01.5', '00:01:00']],
   ])('%s %j counts from the start of the log', async (header, cells) => {
@@ -302,6 +351,24 @@ describe('which time is taken', () => {
     expect(issueOf(log, 'row-without-time')).toMatchObject({ count: 1100, firstLine: 2 });
     const moment = await withTimes('Timestamp', [...empty.map(() => ''), '2024-05-01T10:00:00Z']);
     expect([...moment.timeS]).toEqual([START_S]);
+  });
+
+  it.each([
+    ['Elapsed', '2024-05-01'],
+    ['Elapsed', 'soon'],
+    ['Time', 'soon'],
+  ])('a column "%s" that holds %s is no time', async (header, cell) => {
+    expect(await readRefused(`${header},Lat,Lon,AltMSL (ft)\n${cell},47,8,1`)).toMatchObject({
+      code: 'no-time',
+    });
+  });
+
+  it('a name alone tells what an empty column would hold, but gives no row a time', async () => {
+    for (const header of ['Timestamp', 'Epoch', 'Elapsed', 'Time']) {
+      expect(await readRefused(`${header},Lat,Lon,AltMSL (ft)\n,47,8,1`)).toMatchObject({
+        code: 'no-usable-rows',
+      });
+    }
   });
 
   it('a column named date that holds numbers is none', async () => {
