@@ -25,11 +25,16 @@ interface Run {
  * note wherever the date changes; what the dates mean is decided when all have been seen.
  */
 export class CalendarTimes {
-  readonly #seconds = new NumberColumn();
+  readonly #seconds: NumberColumn;
   readonly #runs: Run[] = [];
   readonly #clock: Clock = { secondsOfDay: 0, offsetS: NaN };
   #dateText = '';
   #date: DateText | null = null;
+
+  /** @param expectedRows how many rows are likely to come; 0 when nobody knows */
+  constructor(expectedRows: number) {
+    this.#seconds = new NumberColumn(expectedRows);
+  }
 
   /** Adds a row with date and time in one text, and its offset in seconds (NaN: none). False, and no row, when it is none. */
   addMoment(text: string, offsetS: number): boolean {

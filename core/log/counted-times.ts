@@ -15,13 +15,17 @@ const FINER: readonly (readonly [from: number, unitS: number])[] = [
 
 /** Times written as a count: seconds (or finer) since 1970, or since the log's own start. */
 export class CountedTimes {
-  readonly #counts = new NumberColumn();
+  readonly #counts: NumberColumn;
   readonly #mark: DecimalMark;
   #unitS: number | null;
   readonly #sinceStart: boolean;
 
-  /** @param unitS seconds in one count; null: one second for elapsed time, by their size for epoch times */
-  constructor(sinceStart: boolean, unitS: number | null, mark: DecimalMark) {
+  /**
+   * @param unitS seconds in one count; null: one second for elapsed time, by their size for epoch times
+   * @param expectedRows how many rows are likely to come; 0 when nobody knows
+   */
+  constructor(sinceStart: boolean, unitS: number | null, mark: DecimalMark, expectedRows: number) {
+    this.#counts = new NumberColumn(expectedRows);
     this.#sinceStart = sinceStart;
     this.#unitS = sinceStart ? (unitS ?? 1) : unitS;
     this.#mark = mark;

@@ -13,17 +13,15 @@ export interface FinishedTable {
 
 /** The fixes of a log while they are read: numbers only, a column for each quantity. */
 export class FixTable {
-  readonly #lines = new NumberColumn();
+  readonly #lines: NumberColumn;
   readonly #columns: ReadonlyMap<Quantity, NumberColumn>;
   readonly #breaks: number[] = [];
   #breakAhead = false;
 
-  constructor(quantities: Iterable<Quantity>) {
-    this.#columns = new Map([...quantities].map((quantity) => [quantity, new NumberColumn()]));
-  }
-
-  get rows(): number {
-    return this.#lines.length;
+  /** @param expectedRows how many rows are likely to come; 0 when nobody knows */
+  constructor(quantities: Iterable<Quantity>, expectedRows: number) {
+    this.#lines = new NumberColumn(expectedRows);
+    this.#columns = new Map([...quantities].map((quantity) => [quantity, new NumberColumn(expectedRows)]));
   }
 
   column(quantity: Quantity): NumberColumn {
@@ -53,7 +51,7 @@ export class FixTable {
     for (const [quantity, column] of this.#columns) values[quantity] = pick(column.take());
     return {
       timeS: pick(timeS),
-      line: Uint32Array.from(pick(lines)),
+      line: new Uint32Array(pick(lines)),
       values: values as Log['values'],
       breaks: keep === null ? this.#breaks : movedBreaks(this.#breaks, keep),
       lost: { count: keep === null ? 0 : timeS.length - keep.length, firstLine: lines[firstLost] ?? null },

@@ -14,7 +14,7 @@ export class GpxFixes implements XmlTaker {
   pointsSeen = 0;
   /** Points of routes and waypoints, which have no track. */
   otherPoints = 0;
-  readonly times = new CalendarTimes();
+  readonly times: CalendarTimes;
   readonly position = new PositionReader({
     latIndex: 0,
     lonIndex: 1,
@@ -41,9 +41,14 @@ export class GpxFixes implements XmlTaker {
   } | null = null;
   #text = '';
 
-  constructor(elements: readonly GpxElement[], faults: RowFaults) {
+  /** @param expectedPoints how many track points are likely to come; 0 when nobody knows */
+  constructor(elements: readonly GpxElement[], faults: RowFaults, expectedPoints: number) {
+    this.times = new CalendarTimes(expectedPoints);
     this.#faults = faults;
-    this.table = new FixTable(['latDeg', 'lonDeg', ...elements.map((element) => element.quantity)]);
+    this.table = new FixTable(
+      ['latDeg', 'lonDeg', ...elements.map((element) => element.quantity)],
+      expectedPoints,
+    );
     this.readers = elements.map(
       ({ header, quantity, unit }, index) =>
         new ValueReader({ index, header }, quantity, unit, '.', this.table.column(quantity)),

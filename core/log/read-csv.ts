@@ -2,6 +2,7 @@ import { usable } from '../issue/issue.ts';
 import type { Outcome } from '../issue/issue.ts';
 import { settleAssumed } from './assumed-units.ts';
 import { candidateColumns } from './choose-columns.ts';
+import { countOf } from './count-of.ts';
 import { columnUnits } from './column-units.ts';
 import type { UnitColumn } from './column-units.ts';
 import { CsvFixes } from './csv-fixes.ts';
@@ -37,7 +38,7 @@ async function readCsv(text: TextStream, source: LogSource, settings: LogSetting
   const settled = settleColumns(candidateColumns(layout, settings));
   const missing = missingColumn(source.name, layout, settled);
   if (missing !== null) return missing;
-  const desk = setUp(layout, settled);
+  const desk = setUp(layout, settled, text.expected(countOf(text.head, layout.shape.newline)));
   const splitter = new RowSplitter(layout.shape, desk.fixes, layout.usualCells);
   for await (const block of text.blocks()) {
     splitter.push(block, false);
@@ -58,13 +59,13 @@ interface Desk {
   readonly fixes: CsvFixes;
 }
 
-function setUp(layout: CsvLayout, settled: SettledColumns): Desk {
+function setUp(layout: CsvLayout, settled: SettledColumns, expectedRows: number): Desk {
   const { mark, samples } = layout;
   const units = columnUnits(settled.columns, samples, mark);
-  const table = new FixTable(['latDeg', 'lonDeg', ...units.map((column) => column.quantity)]);
+  const table = new FixTable(['latDeg', 'lonDeg', ...units.map((column) => column.quantity)], expectedRows);
   const readers: CsvReaders = {
     position: new PositionReader(positionPlace(settled.columns, samples, mark)),
-    time: timeReader(settled.time!, mark),
+    time: timeReader(settled.time!, mark, expectedRows),
     values: units.map(
       ({ column, quantity, unit }) => new ValueReader(column, quantity, unit, mark, table.column(quantity)),
     ),

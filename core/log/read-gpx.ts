@@ -1,5 +1,6 @@
 import { issue, refused, usable } from '../issue/issue.ts';
 import type { Issue, Outcome } from '../issue/issue.ts';
+import { countOf } from './count-of.ts';
 import { finishLog } from './finish-log.ts';
 import { gpxColumns, gpxElements } from './gpx-elements.ts';
 import type { GpxElement } from './gpx-elements.ts';
@@ -17,7 +18,7 @@ export const gpxReader: LogReader = { kind: 'gpx', recognises: (head) => /^\s*</
 async function readGpx(text: TextStream, source: LogSource, settings: LogSettings): Promise<Outcome<Log>> {
   const elements = gpxElements(settings);
   const faults = new RowFaults();
-  const fixes = new GpxFixes(elements, faults);
+  const fixes = new GpxFixes(elements, faults, text.expected(countOf(text.head, '<trkpt')));
   const xml = new GuardedXml(fixes);
   for await (const block of text.blocks()) {
     xml.write(block);

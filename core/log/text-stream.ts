@@ -7,6 +7,11 @@ const BLOCK_MIN_CHARS = 1 << 15;
 /** ... and at most this long, so that progress and cancelling are never far away. */
 const BLOCK_MAX_CHARS = 1 << 16;
 
+/** A guess a little too high costs nothing, since memory that is never written is never taken... */
+const EXPECTED_SLACK = 1.05;
+/** ... but a size is only the host's word. */
+const EXPECTED_MAX = 10_000_000;
+
 /** The text of a file, from its beginning, in blocks of a handy size whatever the host's chunks are. */
 export class TextStream {
   readonly head: string;
@@ -63,6 +68,13 @@ export class TextStream {
       yield next.value;
       passed(next.value);
     }
+  }
+
+  /** How often something stands in the whole file if it goes on as in its head; 0 when the size is unknown. */
+  expected(inHead: number): number {
+    if (this.#size === null) return 0;
+    const whole = (inHead * this.#size) / this.head.length;
+    return Math.min(EXPECTED_MAX, Math.ceil(whole * EXPECTED_SLACK));
   }
 
   /** Lets go of the host's chunks. */

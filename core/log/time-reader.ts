@@ -17,21 +17,24 @@ export interface TimeReader {
   resolve(settings: LogSettings, stated: StatedStart): ResolvedTimes;
 }
 
-/** Makes the reader that a plan asks for. */
-export function timeReader(plan: TimePlan, mark: DecimalMark): TimeReader {
+/** Makes the reader that a plan asks for, for so many rows as are likely to come (0: nobody knows). */
+export function timeReader(plan: TimePlan, mark: DecimalMark, expectedRows: number): TimeReader {
   if (plan.kind === 'epoch' || plan.kind === 'elapsed') {
     const { index, unit } = plan.count;
-    const times = new CountedTimes(plan.kind === 'elapsed', unit?.factor ?? null, mark);
+    const times = new CountedTimes(plan.kind === 'elapsed', unit?.factor ?? null, mark, expectedRows);
     return {
       add: (cells) => times.add(textAt(cells, index)),
       resolve: (settings, stated) => times.resolve(settings.startS ?? stated.startS),
     };
   }
-  return calendarReader(plan);
+  return calendarReader(plan, expectedRows);
 }
 
-function calendarReader(plan: Extract<TimePlan, { kind: 'moment' | 'parts' }>): TimeReader {
-  const times = new CalendarTimes();
+function calendarReader(
+  plan: Extract<TimePlan, { kind: 'moment' | 'parts' }>,
+  expectedRows: number,
+): TimeReader {
+  const times = new CalendarTimes(expectedRows);
   const clock = plan.kind === 'moment' ? plan.dateTime : plan.timeOfDay;
   const date = plan.kind === 'moment' ? plan.dateTime : plan.date;
   const isUtc = clock.terms.includes('utc');
