@@ -36,7 +36,8 @@ export class CountedTimes {
     const count = parseNumber(text, this.#mark);
     if (!Number.isNaN(count)) {
       this.#unitS ??= FINER.find(([from]) => Math.abs(count) >= from)?.[1] ?? 1;
-      this.#counts.push(count * this.#unitS);
+      // A quotient of whole numbers is the nearest double, a product with 0.001 is not.
+      this.#counts.push(this.#unitS < 1 ? count / Math.round(1 / this.#unitS) : count * this.#unitS);
       return true;
     }
     const match = this.#sinceStart ? ELAPSED_CLOCK.exec(text.trim()) : null;

@@ -16,7 +16,7 @@ export function positionPlace(
     latFactor: factorOf(lat),
     lonFactor: factorOf(lon),
     latLetterIndex: letterIndex(lat.index, 'NS', samples),
-    lonLetterIndex: letterIndex(lon.index, 'EWO', samples),
+    lonLetterIndex: letterIndex(lon.index, 'EW', samples),
     mark,
   };
 }

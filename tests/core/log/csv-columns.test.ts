@@ -179,6 +179,16 @@ describe('a groundspeed without a unit', () => {
     expect(codes(await flight('x'))).not.toContain('unit-from-positions');
   });
 
+  it('stays assumed on a way too short to measure by', async () => {
+    const rows = Array.from(
+      { length: 9 },
+      (_, i) => `2024-05-01T10:00:0${i}Z,${47 + i / 2160},8,1000,185.2,2`,
+    );
+    expect(codes(await readUsable(['Time,Lat,Lon,GPS altitude,Speed,VS', ...rows].join('\n')))).not.toContain(
+      'unit-from-positions',
+    );
+  });
+
   it('is not touched when it names its unit', async () => {
     const log = await flight(185.2, 'Time,Lat,Lon,GPS altitude (ft),Speed (kt),VS (m/s)');
     expect(log.values.groundspeedKt![60]).toBe(185.2);

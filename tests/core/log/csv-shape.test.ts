@@ -32,6 +32,7 @@ describe('delimiters, quotes and line ends', () => {
     const log = await readUsable('\ufeff' + PLAIN);
     expectFlight(log, [2, 3, 4]);
     expect(log.columns[0]?.header).toBe('Time');
+    expectFlight(await readUsable('\ufeff' + PLAIN.replace('Time', '"Time"'), {}, 1), [2, 3, 4]);
   });
 
   it.each(['"', "'"])('cells in quotes %s are read without them', async (quote) => {
@@ -64,6 +65,24 @@ describe('delimiters, quotes and line ends', () => {
     const log = await readUsable([HEADER, bad, ROWS[0], ROWS[1], bad, bad, ROWS[2], bad].join('\n'));
     expectFlight(log, [3, 4, 7]);
     expect(issueOf(log, 'quote-unclosed')).toMatchObject({ count: 4, firstLine: 2 });
+  });
+
+  it('lines that a stray quote would join to a row of another length stay rows of their own', async () => {
+    const bad = '"2024-05-01T10:00:00Z,47.1,8.1,3000,';
+    const log = await readUsable(
+      [`${HEADER},Note`, bad, `${ROWS[0]},x"`, `${ROWS[1]},`, `${ROWS[2]},`].join('\n'),
+    );
+    expectFlight(log, [3, 4, 5]);
+    expect(issueOf(log, 'quote-unclosed')).toMatchObject({ count: 1, firstLine: 2 });
+  });
+
+  it('a quote may stay open for 16 lines and no longer', async () => {
+    const text = (lines: number) =>
+      [`${HEADER},Note`, `${ROWS[0]},"a${'\n'.repeat(lines - 1)}"`, `${ROWS[1]},`, `${ROWS[2]},`].join('\n');
+    expectFlight(await readUsable(text(16)), [2, 18, 19]);
+    const log = await readUsable(text(17));
+    expect([...log.line]).toEqual([19, 20]);
+    expect(issueOf(log, 'quote-unclosed')).toMatchObject({ firstLine: 2 });
   });
 
   it('text after a closing quote makes the row unreadable, not its neighbours', async () => {

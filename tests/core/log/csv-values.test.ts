@@ -191,7 +191,7 @@ describe('positions', () => {
     ['N47 30.6', 'W008 15.0', 47.51, -8.25],
     ['S 47.51', 'E 8.25', -47.51, 8.25],
     ['-0 59 53.8', '8:15:00', -(59 / 60 + 53.8 / 3600), 8.25],
-    ['47.51n', '8.25 o', 47.51, 8.25],
+    ['47.51n', '8.25 w', 47.51, -8.25],
   ])('degrees written as %s, %s are read', async (lat, lon, latDeg, lonDeg) => {
     const log = await readUsable(`Time;Lat;Lon;AltMSL (ft)\n2024-05-01T10:00:00Z;${lat};${lon};1`);
     expect(log.values.latDeg[0]).toBeCloseTo(latDeg, 12);

@@ -50,6 +50,13 @@ describe('recorded needles', () => {
     expect([...codes(two), ...codes(five)]).toEqual([]);
   });
 
+  it('a two-dot needle may be recorded beyond its last dot', async () => {
+    const log = await withNeedles('LOC dev (dots)', 'GS dev (dots)', [[2.5, -2.6]]);
+    expect([...log.values.localizerRecordedFullScale!, ...log.values.glidepathRecordedFullScale!]).toEqual([
+      1.25, -1.3,
+    ]);
+  });
+
   it('dots that never reach the stop are taken as two, and that is said', async () => {
     const log = await withNeedles('LOC dev (dots)', 'GS dev (dots)', [[0.5, 2]]);
     expect(log.values.localizerRecordedFullScale![0]).toBe(0.25);

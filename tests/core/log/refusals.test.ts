@@ -134,6 +134,12 @@ describe("latitude and longitude in each other's place", () => {
     );
   });
 
+  it('are not seen where neither column holds a latitude', async () => {
+    expect(await readRefused(`${HEADER}\n2024-05-01T10:00:00Z,120,130,1`)).toMatchObject({
+      code: 'no-usable-rows',
+    });
+  });
+
   it('in half of the rows only are single faults', async () => {
     const log = await readUsable([HEADER, ROW, '2024-05-01T10:00:01Z,-118.3,34.1,1'].join('\n'));
     expect(log.timeS.length).toBe(1);
