@@ -1,4 +1,4 @@
-import { cleanName } from './csv-header.ts';
+import { cleanName, namesPosition } from './csv-header.ts';
 import { isBlank, isComment } from './csv-lines.ts';
 import type { CsvLayout } from './csv-layout.ts';
 import type { FixTable } from './fix-table.ts';
@@ -24,6 +24,8 @@ export class CsvFixes implements RowTaker {
   readonly #faults: RowFaults;
   readonly #cellsMin: number;
   readonly #cellsMax: number;
+  /** Below a header with other columns, until the first one comes again. */
+  #isElsewhere = false;
 
   constructor(layout: CsvLayout, readers: CsvReaders, table: FixTable, faults: RowFaults) {
     this.#layout = layout;
@@ -38,7 +40,7 @@ export class CsvFixes implements RowTaker {
   row(cells: string[], line: number, unfinished: boolean): void {
     if (line < this.#layout.header.dataLine) return;
     const { position, values } = this.#readers;
-    const fault = this.#faultOf(cells, line, unfinished);
+    const fault = this.#isElsewhere ? 'row-under-other-header' : this.#faultOf(cells, line, unfinished);
     if (fault !== null) {
       this.#leaveOut(cells, line, fault);
       return;
@@ -66,7 +68,10 @@ export class CsvFixes implements RowTaker {
 
   #leaveOut(cells: readonly string[], line: number, fault: FaultCode): void {
     if (isBlank(cells)) return;
-    if (this.#isHeader(cells)) this.#table.breakHere();
+    if (this.#isHeader(cells)) {
+      this.#table.breakHere();
+      this.#isElsewhere = false;
+    } else if (namesPosition({ cells, line })) this.#isElsewhere = true;
     else if (!isComment(cells)) {
       this.rowsSeen++;
       this.#faults.add(fault, line);

@@ -58,6 +58,11 @@ export function findHeader(
   return best === -1 ? null : headerAt(rows, best, bestScore);
 }
 
+/** Whether a row is a header of fixes itself. */
+export function namesPosition(row: HeadRow): boolean {
+  return isNameRow(row.cells) && scoreOf(row.cells, {}) >= WEIGHTS['latDeg']! + WEIGHTS['lonDeg']!;
+}
+
 function headerAt(rows: readonly HeadRow[], at: number, score: number): CsvHeader {
   const { cells, line } = rows[at]!;
   const beside = [at - 1, at + 1].flatMap((i) => {

@@ -59,6 +59,11 @@ const FAULTS = {
     () => 'The last row ends in the middle and is left out.',
     'The recording or a copy was interrupted there.',
   ),
+  'row-under-other-header': fault(
+    'warning',
+    (_, n) => `${rows(n)} under a second header, with other columns, left out.`,
+    'Split the file at that header and open the parts one by one.',
+  ),
   'quote-unclosed': fault('caution', (_, n) => `${rows(n)} with a quote that is never closed left out.`),
   'value-unreadable': fault(
     'caution',

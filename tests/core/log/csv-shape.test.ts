@@ -186,6 +186,22 @@ describe('what stands around the table', () => {
     expect([log.breaks, [...log.line], log.issues]).toEqual([[1], [4, 8, 9], []]);
   });
 
+  it('rows under another header are left out, until the first one comes again', async () => {
+    const other = 'Longitude,Latitude,Time,AltMSL (ft)';
+    const log = await readUsable(
+      [HEADER, ROWS[0], other, '8,47,2024-05-01T10:00:00Z,1', ROWS[2], HEADER, ROWS[1], ROWS[2], other].join(
+        '\n',
+      ),
+    );
+    expectFlight(log, [2, 7, 8]);
+    expect([log.breaks, log.rowsSeen]).toEqual([[1], 5]);
+    expect(issueOf(log, 'row-under-other-header')).toMatchObject({
+      severity: 'warning',
+      count: 2,
+      firstLine: 4,
+    });
+  });
+
   it('a header twice in a row, or after the last fix, is no break', async () => {
     const log = await readUsable([HEADER, HEADER, ...ROWS, HEADER].join('\n'));
     expectFlight(log, [3, 4, 5]);
