@@ -8,6 +8,7 @@ import { readDate } from './date-text.ts';
 import type { DateText } from './date-text.ts';
 import { NumberColumn } from './number-column.ts';
 import { ownText } from './own-text.ts';
+import { NO_ZONE } from './resolved-times.ts';
 import type { ResolvedTimes } from './resolved-times.ts';
 import { utcOfLocal, zoneOffset } from './time-zone.ts';
 
@@ -124,13 +125,6 @@ const NO_DATE = issue(
   'caution',
   'time-without-date',
   'The file has times of day but no date: its first day is shown as 1970-01-01.',
-);
-
-const NO_ZONE = issue(
-  'caution',
-  'time-zone-unknown',
-  'The times do not say how far they are from UTC: they are taken as UTC.',
-  { tip: 'Set the time zone of the log, such as +02:00 or the zone of the place.' },
 );
 
 function orderGuessed(date: DateText, order: string): Issue {

@@ -2,7 +2,9 @@ import { issue } from '../issue/issue.ts';
 import { NumberColumn } from './number-column.ts';
 import { parseNumber } from './parse-number.ts';
 import type { DecimalMark } from './parse-number.ts';
+import { NO_ZONE } from './resolved-times.ts';
 import type { ResolvedTimes } from './resolved-times.ts';
+import type { Start } from './stated-start.ts';
 
 const ELAPSED_CLOCK = /^(?:(\d+):)?(\d\d?):(\d\d(?:[.,]\d+)?)$/;
 
@@ -47,13 +49,15 @@ export class CountedTimes {
     return true;
   }
 
-  /** @param startS seconds since 1970 UTC at which an elapsed time began; null when unknown */
-  resolve(startS: number | null): ResolvedTimes {
+  /** @param start when an elapsed time began; null when unknown */
+  resolve(start: Start | null): ResolvedTimes {
     const timeS = this.#counts.take();
     if (!this.#sinceStart) return { timeS, reference: 'utc', issues: [] };
-    if (startS === null) return { timeS, reference: 'elapsed', issues: [START_UNKNOWN] };
-    for (let row = 0; row < timeS.length; row++) timeS[row]! += startS;
-    return { timeS, reference: 'utc', issues: [] };
+    if (start === null) return { timeS, reference: 'elapsed', issues: [START_UNKNOWN] };
+    for (let row = 0; row < timeS.length; row++) timeS[row]! += start.atS;
+    return start.isLocal
+      ? { timeS, reference: 'local', issues: [NO_ZONE] }
+      : { timeS, reference: 'utc', issues: [] };
   }
 }
 

@@ -1,3 +1,4 @@
+import { issue } from '../issue/issue.ts';
 import type { Issue } from '../issue/issue.ts';
 import type { Log } from './log.ts';
 
@@ -8,3 +9,10 @@ export interface ResolvedTimes {
   readonly reference: Log['timeReference'];
   readonly issues: readonly Issue[];
 }
+
+export const NO_ZONE = issue(
+  'caution',
+  'time-zone-unknown',
+  'The times do not say how far they are from UTC: they are taken as UTC.',
+  { tip: 'Set the time zone of the log, such as +02:00 or the zone of the place.' },
+);

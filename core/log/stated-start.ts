@@ -4,13 +4,21 @@ import { dayOf, decideOrder } from './date-order.ts';
 import { readDate } from './date-text.ts';
 import { wordsOf } from './header-tokens.ts';
 import type { LogSettings } from './log.ts';
+import { utcOfLocal, zoneOffset } from './time-zone.ts';
 
 /** What the lines before the header say about when the log began. */
 export interface StatedStart {
   /** Days since 1970; null when no date is stated. */
   readonly day: number | null;
-  /** Seconds since 1970, taken as UTC when no offset is stated; null when no date with a time is stated. */
-  readonly startS: number | null;
+  /** When the log began; null when no date with a time is stated. */
+  readonly start: Start | null;
+}
+
+export interface Start {
+  /** Seconds since 1970. */
+  readonly atS: number;
+  /** Neither the file nor the user said how far it is from UTC: taken as UTC. */
+  readonly isLocal: boolean;
 }
 
 /** Only a line that says so is believed: a file has other dates, such as that of its software. */
@@ -57,18 +65,21 @@ export function statedStart(preamble: readonly HeadRow[], settings: LogSettings)
     if (date === null) continue;
     const day = dayOf(date, decideOrder([date], settings.dateOrder).order);
     if (Number.isNaN(day)) continue;
-    return { day, startS: timeAfter(text.slice(at + date.length), day) };
+    return { day, start: timeAfter(text.slice(at + date.length), day, settings.timeZone) };
   }
-  return { day: null, startS: null };
+  return { day: null, start: null };
 }
 
-/** Seconds since 1970 of a date followed by a time of day; null when no time follows. */
-function timeAfter(text: string, day: number): number | null {
+const TIME_AFTER =
+  /^[T\s,;]*(\d{1,2}:\d\d(?::\d\d(?:[.,]\d+)?)?\s*(?:[ap]m)?\s*(?:z|utc|gmt)?(?:[+-]\d\d:?\d\d)?)/i;
+
+/** The moment of a day at the time that a text begins with; null when it begins with none. */
+function timeAfter(text: string, day: number, timeZone: string | undefined): Start | null {
   const clock = { secondsOfDay: 0, offsetS: NaN };
-  const time =
-    /^[T\s,;]*(\d{1,2}:\d\d(?::\d\d(?:[.,]\d+)?)?\s*(?:[ap]m)?\s*(?:z|utc|gmt)?(?:[+-]\d\d:?\d\d)?)/i.exec(
-      text,
-    )?.[1];
+  const time = TIME_AFTER.exec(text)?.[1];
   if (time === undefined || !readClock(time.trim(), 0, clock)) return null;
-  return day * 86_400 + clock.secondsOfDay - (Number.isNaN(clock.offsetS) ? 0 : clock.offsetS);
+  const atS = day * 86_400 + clock.secondsOfDay;
+  if (!Number.isNaN(clock.offsetS)) return { atS: atS - clock.offsetS, isLocal: false };
+  const zone = timeZone === undefined ? null : zoneOffset(timeZone);
+  return zone === null ? { atS, isLocal: true } : { atS: utcOfLocal(atS, zone, -Infinity), isLocal: false };
 }

@@ -24,7 +24,8 @@ export function timeReader(plan: TimePlan, mark: DecimalMark, expectedRows: numb
     const times = new CountedTimes(plan.kind === 'elapsed', unit?.factor ?? null, mark, expectedRows);
     return {
       add: (cells) => times.add(textAt(cells, index)),
-      resolve: (settings, stated) => times.resolve(settings.startS ?? stated.startS),
+      resolve: ({ startS }, stated) =>
+        times.resolve(startS === undefined ? stated.start : { atS: startS, isLocal: false }),
     };
   }
   return calendarReader(plan, expectedRows);

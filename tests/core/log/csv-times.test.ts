@@ -315,6 +315,18 @@ describe('counted times', () => {
     expect([...said.issues, ...stated.issues]).toEqual([]);
   });
 
+  it('a stated start without its offset is local, unless the zone is set', async () => {
+    const preamble = 'Start: 2024-05-01 12:00:00\n';
+    const local = await withTimes('Elapsed', ['0'], {}, preamble);
+    const zoned = await withTimes('Elapsed', ['0'], { timeZone: '+02:00' }, preamble);
+    expect([local.timeS[0], local.timeReference, codes(local)]).toEqual([
+      START_S + 7200,
+      'local',
+      ['time-zone-unknown'],
+    ]);
+    expect([zoned.timeS[0], zoned.timeReference, codes(zoned)]).toEqual([START_S, 'utc', []]);
+  });
+
   it('rows whose count is no number are left out and counted', async () => {
     const log = await withTimes('Elapsed', ['0', 'x', '1']);
     expect([...log.timeS]).toEqual([0, 1]);
