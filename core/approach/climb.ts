@@ -1,5 +1,6 @@
-import { verticalSpeedFromHeights } from '../track/vertical-speed.ts';
 import { firstAfter } from '../numeric/polyline.ts';
+import { gapsLongerThan } from '../track/gaps.ts';
+import { FIT_HALF_WINDOW_S, verticalSpeedFromHeights } from '../track/vertical-speed.ts';
 import type { Flown } from './flown.ts';
 import { firstCrossing, type Stretch } from './hold.ts';
 
@@ -40,16 +41,23 @@ export function findClimb({ track }: Flown, { first, last }: Stretch): Climb | n
  * When a missed approach began: searching back from its lowest point, the last moment at which the sink rate was at
  * least half its mean over the 10 s before, that mean being a descent; the lowest point itself when none was.
  */
-export function missedApproachStartS({ track }: Flown, climb: Climb, earliestS: number): number {
-  const { timeS, altitudeFt, gaps, verticalSpeedFpm, derived } = track;
-  const speedFpm = derived.verticalSpeedFpm
-    ? verticalSpeedFpm
-    : verticalSpeedFromHeights(timeS, altitudeFt, gaps);
-  for (let i = climb.lowestFix; i >= 0 && timeS[i]! >= earliestS; i--) {
+export function missedApproachStartS(flown: Flown, climb: Climb, earliestS: number): number {
+  const { timeS, speedFpm } = sinkBefore(flown, climb, earliestS);
+  for (let i = timeS.length - 1; i >= 0 && timeS[i]! >= earliestS; i--) {
+    if (timeS[i]! > climb.lowestS) continue;
     const meanFpm = meanBefore(timeS, speedFpm, i);
     if (meanFpm < 0 && -speedFpm[i]! >= SHARE_OF_SINK * -meanFpm) return timeS[i]!;
   }
   return climb.lowestS;
+}
+
+/** Fitted vertical speed from shortly before a moment to the climb's lowest point and what its last fit needs. */
+function sinkBefore({ track }: Flown, climb: Climb, earliestS: number) {
+  const first = firstAfter(track.timeS, earliestS - SINK_BEFORE_S - FIT_HALF_WINDOW_S);
+  const last = firstAfter(track.timeS, climb.lowestS + FIT_HALF_WINDOW_S);
+  const timeS = track.timeS.subarray(first, last);
+  const gaps = gapsLongerThan(timeS, track.gapLimitS);
+  return { timeS, speedFpm: verticalSpeedFromHeights(timeS, track.altitudeFt.subarray(first, last), gaps) };
 }
 
 function meanBefore(timeS: Float64Array, values: Float64Array, i: number): number {

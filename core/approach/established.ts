@@ -1,3 +1,4 @@
+import { firstAtOrAfter } from '../numeric/polyline.ts';
 import type { Flown } from './flown.ts';
 import { firstHold, type Margin, type Stretch } from './hold.ts';
 import { INBOUND_DEG } from './passes.ts';
@@ -66,9 +67,7 @@ function establishedMargins(flown: Flown): Margin[] {
 
 /** The rest of a stretch from the first fix at or after a moment. */
 export function after({ track }: Flown, { first, last }: Stretch, momentS: number): Stretch {
-  let from = first;
-  while (from <= last && track.timeS[from]! < momentS) from++;
-  return { first: from, last };
+  return { first: Math.max(first, firstAtOrAfter(track.timeS, momentS)), last };
 }
 
 /** A minute within full scale and within 30° of the course: seen to have tried (design, section 7). */

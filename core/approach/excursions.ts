@@ -45,30 +45,54 @@ function spells(
 ): Excursion[] {
   const found: Excursion[] = [];
   let joined = false;
-  for (let i = 1; i < timeS.length; i++) {
+  for (let i = 1; i < value.length; i++) {
     const a = value[i - 1]!;
     const b = value[i]!;
-    if (Math.min(a, b) < limit - near && Math.max(a, b) <= limit) joined = false;
-    if (!(Math.max(a, b) > limit)) continue;
-    const at = (level: number) => timeS[i - 1]! + ((level - a) / (b - a)) * (timeS[i]! - timeS[i - 1]!);
-    const startS = a > limit ? timeS[i - 1]! : at(limit);
-    const endS = b > limit ? timeS[i]! : at(limit);
+    if (a <= limit && b <= limit) {
+      if (a < limit - near || b < limit - near) joined = false;
+      continue;
+    }
     // A line that rises from far inside has come from there before it crosses.
     if (a < limit - near) joined = false;
-    const peak = Math.max(a, b);
-    const spell = {
-      startS,
-      endS,
-      outsideS: endS - startS,
-      peak,
-      peakS: peak === a ? timeS[i - 1]! : timeS[i]!,
-      side,
-    };
+    const spell = spellBetween(timeS[i - 1]!, a, timeS[i]!, b, limit, side);
     if (joined) found.push(merged(found.pop()!, spell));
     else found.push(spell);
     joined = b >= limit - near;
   }
   return found;
+}
+
+/** The part beyond the limit of the line between two fixes, one of which is beyond it. */
+function spellBetween(
+  fromS: number,
+  a: number,
+  toS: number,
+  b: number,
+  limit: number,
+  side: Excursion['side'],
+): Excursion {
+  const crossingS = fromS + ((limit - a) / (b - a)) * (toS - fromS);
+  const startS = a > limit ? fromS : crossingS;
+  const endS = b > limit ? toS : crossingS;
+  return { startS, endS, outsideS: endS - startS, peak: Math.max(a, b), peakS: a >= b ? fromS : toS, side };
+}
+
+/** Time that a value spends within ± `limit`, exactly at it included, on the straight lines between fixes. */
+export function timeWithinS(parts: readonly Polyline[], limit: number): number {
+  let withinS = 0;
+  for (const { timeS, value } of parts)
+    for (let i = 1; i < value.length; i++)
+      withinS += (timeS[i]! - timeS[i - 1]!) * shareWithin(value[i - 1]!, value[i]!, limit);
+  return withinS;
+}
+
+/** Share of the line from `a` to `b` that lies within ± `limit`. */
+function shareWithin(a: number, b: number, limit: number): number {
+  const low = Math.min(a, b);
+  const high = Math.max(a, b);
+  if (low >= -limit && high <= limit) return 1;
+  if (low > limit || high < -limit) return 0;
+  return (Math.min(high, limit) - Math.max(low, -limit)) / (high - low);
 }
 
 function merged(first: Excursion, second: Excursion): Excursion {

@@ -41,7 +41,7 @@ export function projectTrack(track: Positions, facility: FacilityGeometry): Devi
     const localizerDeg = wrap180(facility.courseTrueDeg + 180 - bearingDeg);
     out.localizerDeg[i] = localizerDeg;
     out.localizerFullScale[i] = localizerDeg / facility.localizerFullScaleDeg;
-    out.distanceToAntennaNm[i] = Math.sqrt(local[0]! ** 2 + local[1]! ** 2) / METRES_PER_NM;
+    out.distanceToAntennaNm[i] = horizontalM(local) / METRES_PER_NM;
 
     eastNorthUp(threshold, point, local);
     out.distanceToThresholdNm[i] = -(local[0]! * sinBearing + local[1]! * cosBearing) / METRES_PER_NM;
@@ -49,7 +49,7 @@ export function projectTrack(track: Positions, facility: FacilityGeometry): Devi
     out.heightAboveThresholdFt[i] = hasHeight ? local[2]! * FEET_PER_METRE : NaN;
 
     eastNorthUp(origin, point, local);
-    const alongM = Math.sqrt(local[0]! ** 2 + local[1]! ** 2);
+    const alongM = horizontalM(local);
     const upM = hasHeight ? local[2]! : NaN;
     const glidepathDeg = Math.atan2(upM, alongM) * DEGREES_PER_RADIAN - facility.glidepathAngleDeg;
     out.glidepathDeg[i] = glidepathDeg;
@@ -57,6 +57,11 @@ export function projectTrack(track: Positions, facility: FacilityGeometry): Devi
     out.heightAboveGlidepathFt[i] = (upM - alongM * tanAngle) * FEET_PER_METRE;
   }
   return out;
+}
+
+/** Not Math.hypot, which guards against overflow and costs five times as much. */
+function horizontalM(local: Float64Array): number {
+  return Math.sqrt(local[0]! * local[0]! + local[1]! * local[1]!);
 }
 
 function emptyDeviations(count: number): Deviations {

@@ -24,22 +24,24 @@ export function clip(
 ): Polyline[] {
   const parts: { timeS: number[]; value: number[] }[] = [];
   if (endS <= startS) return parts;
-  let open = false;
+  let part: { timeS: number[]; value: number[] } | null = null;
   for (let i = Math.max(1, firstAfter(timeS, startS)); i < timeS.length && timeS[i - 1]! < endS; i++) {
     const fromS = timeS[i - 1]!;
     const toS = timeS[i]!;
     const rise = values[i]! - values[i - 1]!;
     if (toS - fromS > gapLimitS || Number.isNaN(rise)) {
-      open = false;
+      part = null;
       continue;
     }
-    const at = (s: number) => values[i - 1]! + rise * ((s - fromS) / (toS - fromS));
-    const cutStartS = Math.max(startS, fromS);
+    const risePerS = rise / (toS - fromS);
     const cutEndS = Math.min(endS, toS);
-    if (!open) parts.push({ timeS: [cutStartS], value: [at(cutStartS)] });
-    open = true;
-    parts.at(-1)!.timeS.push(cutEndS);
-    parts.at(-1)!.value.push(cutEndS === toS ? values[i]! : at(cutEndS));
+    if (part === null) {
+      const cutStartS = Math.max(startS, fromS);
+      part = { timeS: [cutStartS], value: [values[i - 1]! + risePerS * (cutStartS - fromS)] };
+      parts.push(part);
+    }
+    part.timeS.push(cutEndS);
+    part.value.push(cutEndS === toS ? values[i]! : values[i - 1]! + risePerS * (cutEndS - fromS));
   }
   return parts;
 }
@@ -54,6 +56,12 @@ export function firstAfter(timeS: Float64Array, s: number): number {
     else high = mid;
   }
   return low;
+}
+
+/** Index of the first time at or later than `s`; the length when there is none. */
+export function firstAtOrAfter(timeS: Float64Array, s: number): number {
+  const after = firstAfter(timeS, s);
+  return after > 0 && timeS[after - 1] === s ? after - 1 : after;
 }
 
 /**

@@ -17,8 +17,13 @@ export function findGaps(timeS: Float64Array): Timing {
   for (let i = 0; i < intervals.length; i++) intervals[i] = timeS[i + 1]! - timeS[i]!;
   const medianIntervalS = median(intervals);
   const gapLimitS = Math.max(SHORTEST_GAP_S, MEDIAN_INTERVALS_IN_A_GAP * medianIntervalS);
+  return { medianIntervalS, gapLimitS, gaps: gapsLongerThan(timeS, gapLimitS) };
+}
+
+export function gapsLongerThan(timeS: Float64Array, limitS: number): Gap[] {
   const gaps: Gap[] = [];
-  for (let i = 0; i < intervals.length; i++)
-    if (intervals[i]! > gapLimitS) gaps.push({ beforeIndex: i, startS: timeS[i]!, endS: timeS[i + 1]! });
-  return { medianIntervalS, gapLimitS, gaps };
+  for (let i = 0; i + 1 < timeS.length; i++)
+    if (timeS[i + 1]! - timeS[i]! > limitS)
+      gaps.push({ beforeIndex: i, startS: timeS[i]!, endS: timeS[i + 1]! });
+  return gaps;
 }

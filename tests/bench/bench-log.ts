@@ -37,24 +37,30 @@ function seeded(seed: number): () => number {
   };
 }
 
-/** A log of `fixes` fixes a second apart, about a hundred bytes a line, in blocks of text; seeded. */
-export function* benchLog(fixes: number): Generator<string> {
+/**
+ * A log of `fixes` fixes, about a hundred bytes a line, in blocks of text; seeded. At ten a second a million of them
+ * are 28 hours and 167 approaches: more than a recorder keeps in one file.
+ */
+export function* benchLog(fixes: number, perSecond: number): Generator<string> {
   const random = seeded(20260110);
   const noise = (size: number) => (random() - 0.5) * size;
   yield `${HEADER}\n`;
   let block = '';
   for (let i = 0; i < fixes; i++) {
-    const inCycle = i % CYCLE_S;
+    const seconds = i / perSecond;
+    const inCycle = seconds % CYCLE_S;
     const inbound = inCycle <= INBOUND_S;
     const share = inbound ? inCycle / INBOUND_S : (CYCLE_S - inCycle) / (CYCLE_S - INBOUND_S);
     const toGoNm = START_NM * (1 - share);
     const wayOut = inbound ? 0 : (inCycle - INBOUND_S) / (CYCLE_S - INBOUND_S);
-    const northM = 60 * Math.sin(i / 40) + 5000 * Math.sin(Math.PI * wayOut);
-    const latDeg = 0.5 + (northM + noise(2)) / METRES_PER_DEGREE;
-    const lonDeg = -25 - (toGoNm * METRES_PER_NM + noise(2)) / METRES_PER_DEGREE;
-    const pathFt = 70 + toGoNm * 318.4 + 8 * Math.sin(i / 25);
+    const northM = 60 * Math.sin(seconds / 40) + 5000 * Math.sin(Math.PI * wayOut);
+    const latDeg = 0.5 + (northM + noise(0.5)) / METRES_PER_DEGREE;
+    const lonDeg = -25 - (toGoNm * METRES_PER_NM + noise(0.5)) / METRES_PER_DEGREE;
+    const pathFt = 70 + toGoNm * 318.4 + 8 * Math.sin(seconds / 25);
     const altitudeFt = (inbound ? Math.min(2500, pathFt) : 2500) + noise(4);
-    const time = new Date(START_MS + i * 1000).toISOString().slice(0, 19);
+    const time = new Date(START_MS + Math.round(seconds * 1000))
+      .toISOString()
+      .slice(0, perSecond > 1 ? 21 : 19);
     block +=
       `${time}Z,${latDeg.toFixed(7)},${lonDeg.toFixed(7)},${altitudeFt.toFixed(1)},${(altitudeFt - 12).toFixed(0)},` +
       `${(105 + noise(4)).toFixed(1)},${(120 + noise(2)).toFixed(1)},${(inbound ? 90 : 270).toFixed(1)},` +

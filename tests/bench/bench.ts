@@ -12,24 +12,25 @@ import {
   type Row,
 } from './rows.ts';
 
-/** The budgets of the design's section 16, measured. Over budget: exit status 1. */
-async function bench(): Promise<number> {
+/** The budgets of the design's section 16, measured; `only`, a row counted from 1. Over budget: exit status 1. */
+async function bench(only: number | null): Promise<number> {
   const self = fileURLToPath(import.meta.url);
   const command = join(self, '..', 'halfdot.js');
   const folder = mkdtempSync(join(tmpdir(), 'halfdot-bench-'));
   try {
     const rows: Row[] = [];
-    for (const row of [
+    const measured = [
       () => pipelineOverParsing(),
       () => numbersOverSines(),
       () => commandOverNothing(folder, command),
       () => memoryOverText(folder, self),
-    ]) {
-      const result = await row();
+    ].filter((_, i) => only === null || i + 1 === only);
+    for (const measure of measured) {
+      const result = await measure();
       rows.push(result);
       console.log(line(result));
     }
-    keep(rows, join(self, '..', '..', '.bench'));
+    if (only === null) keep(rows, join(self, '..', '..', '.bench'));
     return rows.some(({ ratio, budget }) => ratio > budget) ? 1 : 0;
   } finally {
     rmSync(folder, { recursive: true });
@@ -63,4 +64,5 @@ async function peakMemory(words: readonly string[]): Promise<number> {
 }
 
 const [flag, ...words] = process.argv.slice(2);
-process.exitCode = flag === '--peak-memory' ? await peakMemory(words) : await bench();
+process.exitCode =
+  flag === '--peak-memory' ? await peakMemory(words) : await bench(flag ? Number(flag) : null);

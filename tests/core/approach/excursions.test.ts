@@ -1,5 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { findExcursions, timeOutsideS, type Limits } from '../../../core/approach/excursions.ts';
+import { findExcursions, timeOutsideS, timeWithinS, type Limits } from '../../../core/approach/excursions.ts';
 
 const NEEDLE: Limits = { lower: -0.75, upper: 0.75 };
 const line = (...value: number[]) => ({ timeS: value.map((_, i) => i * 10), value });
@@ -70,5 +71,29 @@ describe('findExcursions', () => {
   it('is empty when nothing was recorded', () => {
     expect(findExcursions([], NEEDLE, 0.05)).toEqual([]);
     expect(timeOutsideS([])).toBe(0);
+  });
+});
+
+describe('timeWithinS', () => {
+  it.each([
+    ['a line within', [0.2, -0.2], 10],
+    ['a line exactly at the limit', [0.75, 0.75], 10],
+    ['a line beyond', [0.8, 0.9], 0],
+    ['a line beyond on the other side', [-0.8, -0.9], 0],
+    ['a line that leaves', [0.7, 0.8], 5],
+    ['a line across both limits', [-1.5, 1.5], 5],
+  ])('of %s', (_name, value, seconds) => expect(timeWithinS([line(...value)], 0.75)).toBeCloseTo(seconds, 9));
+
+  it('and the time outside make up the whole', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: -2, max: 2, noNaN: true }), { minLength: 2, maxLength: 20 }),
+        (value) => {
+          const outside = findExcursions([line(...value)], NEEDLE, 0);
+          const wholeS = (value.length - 1) * 10;
+          expect(timeWithinS([line(...value)], 0.75) + timeOutsideS(outside)).toBeCloseTo(wholeS, 6);
+        },
+      ),
+    );
   });
 });
