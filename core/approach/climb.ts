@@ -5,7 +5,7 @@ import type { Flown } from './flown.ts';
 import { firstCrossing, type Stretch } from './hold.ts';
 
 /** A climb of this height ends an approach (design, section 7). */
-export const CLIMB_FT = 300;
+const CLIMB_FT = 300;
 /** The sink rate before a missed approach is its mean over this long. */
 const SINK_BEFORE_S = 10;
 const SHARE_OF_SINK = 0.5;

@@ -4,7 +4,7 @@ import type { Track } from '../track/track.ts';
 import { DEGREES_PER_RADIAN, RADIANS_PER_DEGREE } from '../units/units.ts';
 
 /** Nothing farther from the antenna is looked at (design, section 7). */
-export const FARTHEST_NM = 25;
+const FARTHEST_NM = 25;
 /** Movement under this over 5 s has no direction: half a knot. */
 const STANDING_NM = (0.5 * 5) / 3600;
 

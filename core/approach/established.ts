@@ -35,7 +35,7 @@ export function beyondLocalizer({ deviations }: Flown): Margin {
   };
 }
 
-export function trackWithin({ courseAngleDeg }: Flown, deg: number): Margin {
+function trackWithin({ courseAngleDeg }: Flown, deg: number): Margin {
   return (i) => deg - Math.abs(courseAngleDeg[i]!);
 }
 

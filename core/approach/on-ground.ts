@@ -1,6 +1,6 @@
 import { median } from '../numeric/median.ts';
 import { FEET_PER_NM } from '../units/units.ts';
-import { after, beforeThreshold } from './established.ts';
+import { after } from './established.ts';
 import { at, type Flown } from './flown.ts';
 import { firstCrossing, firstHold, type Margin, type Stretch } from './hold.ts';
 
@@ -43,7 +43,7 @@ export function thresholdPassage(flown: Flown, stretch: Stretch): ThresholdPassa
 }
 
 /** Height above the runway's surface at a fix, on the straight line between its two ends. */
-export function heightAboveRunwayFt({ deviations, facility }: Flown, i: number): number {
+function heightAboveRunwayFt({ deviations, facility }: Flown, i: number): number {
   const alongFt = -deviations.distanceToThresholdNm[i]! * FEET_PER_NM;
   const rise = facility.farEnd.elevationFt - facility.threshold.elevationFt;
   const share = Math.min(1, Math.max(0, alongFt / facility.lengthFt));
@@ -114,12 +114,4 @@ function brakingS(flown: Flown, passage: ThresholdPassage, roll: Stretch): numbe
     if (beforeKt - afterKt >= BRAKING_KT_PER_S * 2 * BRAKING_HALF_S) return timeS[i]!;
   }
   return null;
-}
-
-/** The last fix before the threshold, or the stretch's end. */
-export function lastBeforeThreshold(flown: Flown, { first, last }: Stretch): number {
-  const before = beforeThreshold(flown);
-  let i = last;
-  while (i > first && before(i) < 0) i--;
-  return i;
 }

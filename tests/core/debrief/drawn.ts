@@ -9,7 +9,7 @@ import type { FlightTruth } from '../../support/flight/flight-truth.ts';
 import { PETRELHOLM } from '../../support/samples/petrelholm.ts';
 import { makeLog } from '../track/make-log.ts';
 
-export type Columns = { [Q in Quantity]?: number[] };
+type Columns = { [Q in Quantity]?: number[] };
 
 interface Recording {
   /** Which of the truth's ten a second are logged; every tenth when not said. */
@@ -35,7 +35,7 @@ export function debriefOf(drawing: Partial<Drawing> = {}, recording: Recording =
   return debriefTruth(drawFlight({ ...STRAIGHT_IN, ...drawing }), recording);
 }
 
-export function debriefTruth(truth: FlightTruth, recording: Recording = {}): Debrief {
+function debriefTruth(truth: FlightTruth, recording: Recording = {}): Debrief {
   const { keep = (tenth) => tenth % 10 === 0, columns, facility = PETRELHOLM } = recording;
   const tenths = Array.from(truth.columns.timeS.keys()).filter(keep);
   const pick = (column: Float64Array) => tenths.map((tenth) => column[tenth]!);

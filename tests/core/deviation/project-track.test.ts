@@ -22,7 +22,11 @@ describe('deviations, against PROJ and GeographicLib', () => {
   it.each(cases.cases)('$facility.name: every fix within 1e-6° and 0.01 ft', ({ facility, fixes }) => {
     const geometry = geometryOf(facility);
     const column = (name: 'latDeg' | 'lonDeg' | 'altitudeFt') => Float64Array.from(fixes, (fix) => fix[name]);
-    const positions = { latDeg: column('latDeg'), lonDeg: column('lonDeg'), altitudeFt: column('altitudeFt') };
+    const positions = {
+      latDeg: column('latDeg'),
+      lonDeg: column('lonDeg'),
+      altitudeFt: column('altitudeFt'),
+    };
     const found = projectTrack(positions, geometry);
     fixes.forEach(({ expect: wanted }, i) => {
       const off = (name: keyof typeof wanted) => Math.abs(found[name][i]! - wanted[name]);
