@@ -68,7 +68,7 @@ function approachBlocks(approach: ApproachDebrief, several: boolean): string[][]
   return [
     ...(several ? [[heading, '-'.repeat(heading.length)]] : []),
     lines(summary),
-    criteria.map(criterionLine),
+    criteria.flatMap(criterionLines),
     ['What happened (UTC)', ...events.map((event) => `  ${eventLine(event)}`)],
     segments.flatMap(segmentLines),
     measureLines(measures),
@@ -76,9 +76,11 @@ function approachBlocks(approach: ApproachDebrief, several: boolean): string[][]
   ];
 }
 
-function criterionLine({ title, measured, why, verdict }: DebriefCriterion): string {
+function criterionLines({ title, measured, why, verdict }: DebriefCriterion): string[] {
   const largest = measured === null ? '' : `largest ${measured.toFixed(2)}`;
-  return `${VERDICTS[verdict].padEnd(15)} ${title.padEnd(19)} ${largest.padEnd(13)} ${why}`;
+  const line = `${VERDICTS[verdict].padEnd(15)} ${title.padEnd(19)} ${largest.padEnd(13)}`;
+  const together = `${line} ${why}`;
+  return together.length <= PAGE_WIDTH ? [together] : [line.trimEnd(), `${' '.repeat(16)}${why}`];
 }
 
 function eventLine(event: DebriefEvent): string {
@@ -121,7 +123,7 @@ function needleLines(name: string, needle: DebriefNeedle): string[] {
   if (rmsFullScale === null || insideShare === null) return [`  ${name.padEnd(20)} not recorded`];
   const share = (part: number) => `${Math.round(part * 100)} %`;
   return [
-    `  ${name.padEnd(20)} RMS ${rmsFullScale.toFixed(2)}, largest ${maxAbsFullScale!.toFixed(2)}; within ¼ scale ` +
+    `  ${name.padEnd(20)} RMS ${rmsFullScale.toFixed(2)}, largest ${maxAbsFullScale!.toFixed(2)}; within ¼ ` +
       `${share(insideShare.quarter)}, ½ ${share(insideShare.half)}, ¾ ${share(insideShare.threeQuarters)}; ` +
       `${reversalsPerMinute!.toFixed(1)} turns a minute`,
     ...excursions.map(({ startUtc, endUtc, side, peakFullScale }) => {

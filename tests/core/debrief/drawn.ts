@@ -35,7 +35,7 @@ export function debriefOf(drawing: Partial<Drawing> = {}, recording: Recording =
   return debriefTruth(drawFlight({ ...STRAIGHT_IN, ...drawing }), recording);
 }
 
-function debriefTruth(truth: FlightTruth, recording: Recording = {}): Debrief {
+export function debriefTruth(truth: FlightTruth, recording: Recording = {}): Debrief {
   const { keep = (tenth) => tenth % 10 === 0, columns, facility = PETRELHOLM } = recording;
   const tenths = Array.from(truth.columns.timeS.keys()).filter(keep);
   const pick = (column: Float64Array) => tenths.map((tenth) => column[tenth]!);

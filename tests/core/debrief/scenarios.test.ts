@@ -1,0 +1,115 @@
+import { describe, expect, it } from 'vitest';
+import { fly } from '../../support/flight/fly.ts';
+import { PETRELHOLM } from '../../support/samples/petrelholm.ts';
+import * as flown from '../../support/scenarios/approaches.ts';
+import * as none from '../../support/scenarios/no-approaches.ts';
+import { debriefText } from '../../../core/report/debrief-text.ts';
+import { debriefTruth } from './drawn.ts';
+
+const EVERYTHING = {
+  columns: ({ columns }: ReturnType<typeof fly>, tenths: readonly number[]) => ({
+    airspeedTrueKt: tenths.map((t) => columns.airspeedTrueKt[t]!),
+    headingTrueDeg: tenths.map((t) => columns.headingTrueDeg[t]!),
+  }),
+};
+
+/** Flown by the generator, which knows what was flown; nothing is added to the truth. */
+describe('the ending of an approach', () => {
+  it.each([
+    flown.straightInLanding,
+    flown.missedStraightAhead,
+    flown.missedTurning,
+    flown.lowApproach,
+    flown.touchAndGoOnce,
+    flown.touchAndGoThenLanding,
+    flown.circling,
+    flown.sidestepping,
+    flown.brokenOff,
+    flown.endsOnFinal,
+    flown.holdThenLanding,
+  ])('is what was flown: %o', (scenario) => {
+    const plan = scenario(PETRELHOLM);
+    const debrief = debriefTruth(fly(plan));
+    const graded = debrief.approaches.filter(({ kind }) => kind === 'approach');
+    expect(graded.map(({ outcome }) => outcome)).toEqual(plan.outcomes);
+    for (const { events, segments } of graded) {
+      const times = events.map(({ utc }) => Date.parse(utc));
+      expect(times).toEqual(times.toSorted((a, b) => a - b));
+      expect(segments.every(({ durationS }) => durationS > 0)).toBe(true);
+    }
+    expect(
+      debriefText(debrief)
+        .split('\n')
+        .every((line) => line.length <= 100),
+    ).toBe(true);
+  });
+
+  it('of a missed approach has its start, its lowest point and the height lost', () => {
+    const truth = fly(flown.missedStraightAhead(PETRELHOLM));
+    const [approach] = debriefTruth(truth).approaches;
+    const [goAround] = truth.facts.goArounds;
+    const seconds = (kind: string) =>
+      Date.parse(approach!.events.find((event) => event.kind === kind)!.utc) / 1000;
+    expect(Math.abs(seconds('lowest-point') - goAround!.lowestS)).toBeLessThanOrEqual(1);
+    expect(Math.abs(seconds('missed-approach-start') - goAround!.decidedS)).toBeLessThan(4);
+    const { heightLostInMissedApproachFt } = approach!.measures;
+    expect(heightLostInMissedApproachFt).toBeGreaterThan(0);
+    expect(heightLostInMissedApproachFt).toBeLessThan(60);
+    expect(approach!.segments.map(({ kind }) => kind)).toContain('missed');
+    expect(debriefText(debriefTruth(truth))).toContain('after the missed approach was begun');
+  });
+
+  it('of a landing has the threshold and the touchdown where the wheels touched', () => {
+    const truth = fly(flown.straightInLanding(PETRELHOLM));
+    const [approach] = debriefTruth(truth).approaches;
+    const touchdown = approach!.events.find(({ kind }) => kind === 'touchdown')!;
+    expect(Math.abs(Date.parse(touchdown.utc) / 1000 - truth.facts.touchdownsS[0]!)).toBeLessThan(3);
+    expect(approach!.measures.threshold!.heightFt).toBeGreaterThan(20);
+    expect(approach!.measures.threshold!.heightFt).toBeLessThan(90);
+    expect(approach!.measures.touchdownDistanceFt).toBeGreaterThan(200);
+  });
+
+  it('with a heading and an airspeed tells the wind that was flown through', () => {
+    const truth = fly(flown.straightInLanding(PETRELHOLM));
+    const [approach] = debriefTruth(truth, EVERYTHING).approaches;
+    const final = approach!.segments.find(({ kind }) => kind === 'final')!;
+    const inFinal = (i: number) => {
+      const s = truth.columns.timeS[i]! * 1000;
+      return s >= Date.parse(final.startUtc) && s <= Date.parse(final.endUtc);
+    };
+    const mean = (column: Float64Array) => {
+      const values = column.filter((_, i) => inFinal(i));
+      return values.reduce((sum, value) => sum + value, 0) / values.length;
+    };
+    const speedKt = Math.hypot(mean(truth.columns.windEastKt), mean(truth.columns.windNorthKt));
+    expect(Math.abs(approach!.measures.windOnFinal!.speedKt - speedKt)).toBeLessThan(1.5);
+    expect(approach!.measures.windOnFinal!.headwindKt).toBeGreaterThan(0);
+    expect(debriefText(debriefTruth(truth, EVERYTHING))).toContain('Wind on final from');
+  });
+});
+
+describe('what is no approach', () => {
+  it.each([
+    ['an overflight', none.overflight(PETRELHOLM)],
+    ['straight through at 30°', none.through(PETRELHOLM, 30)],
+    ['straight through at 90°', none.through(PETRELHOLM, 90)],
+    ['a landing the other way', none.reciprocalLanding(PETRELHOLM)],
+    ['a parallel runway 750 ft away', none.parallelLanding(PETRELHOLM, 750)],
+    ['a parallel runway 1,500 ft away', none.parallelLanding(PETRELHOLM, 1500)],
+    ['circuits with 1 NM finals', none.circuits(PETRELHOLM)],
+  ])('%s is none, with a note that says why', (_name, plan) => {
+    const debrief = debriefTruth(fly(plan));
+    expect(debrief.approaches.filter(({ kind }) => kind === 'approach')).toEqual([]);
+    if (debrief.approaches.length === 0) expect(debrief.issues.length).toBeGreaterThan(0);
+    for (const { notGradedBecause } of debrief.approaches)
+      expect(notGradedBecause).toMatch(/^not graded: it /);
+    expect(debriefText(debrief)).toMatch(/no approach|another runway|Not an approach/i);
+  });
+
+  it('a final joined two miles out is a visual final, and not graded', () => {
+    const debrief = debriefTruth(fly(none.joinedAtTwoMiles(PETRELHOLM)));
+    expect(debrief.approaches.map(({ kind }) => kind)).toEqual(['visual-final']);
+    expect(debrief.approaches[0]).toMatchObject({ criteria: [], grade: null });
+    expect(debrief.approaches[0]!.notGradedBecause).toMatch(/joined the final \d\.\d NM out/);
+  });
+});
