@@ -7,7 +7,8 @@ export default defineConfig({
     ssr: true,
     target: 'node20',
     outDir: 'dist',
-    minify: false,
+    // Half the text to parse: a fifth of the command's time on a short log.
+    minify: 'oxc',
     rollupOptions: {
       input: {
         halfdot: 'electron/cli/main.ts',
