@@ -1,10 +1,11 @@
-import { issue } from '../issue/issue.ts';
 import type { Issue } from '../issue/issue.ts';
 import { wrap180 } from '../units/units.ts';
 import { siblingUnit, unitNamed } from './column-units.ts';
 import type { UnitColumn } from './column-units.ts';
 import type { FinishedTable } from './fix-table.ts';
+import { logIssue } from './log-issue.ts';
 import { QUANTITY_RULES } from './quantity-rules.ts';
+import { scaleBy } from './scale-by.ts';
 
 /** What a groundspeed that was taken as knots comes to, over the speed by the positions, when it is in each unit. */
 const RATIOS: readonly (readonly [unit: string, ratio: number])[] = [
@@ -22,30 +23,25 @@ const WAY_MIN_NM = 2;
 /** A minute of latitude is a nautical mile to within 0.6 %, near enough to tell units apart. */
 const NM_PER_DEGREE = 60;
 
-export interface SettledUnits {
-  readonly values: FinishedTable['values'];
-  readonly issues: readonly Issue[];
-}
-
 /**
  * Settles the units that nothing named, once all values are known: the groundspeed's by the way between the
- * positions, the others' by the groundspeed's; what remains assumed is said.
+ * positions, the others' by the groundspeed's. The values are brought to them where they stand, and what the units
+ * were taken for is said.
  */
-export function settleAssumed({ timeS, values }: FinishedTable, read: readonly UnitColumn[]): SettledUnits {
-  const settled: Record<string, Float64Array | undefined> = { ...values };
-  const issues: Issue[] = [];
-  const assumed = read.filter((column) => column.assumed);
+export function settleAssumed({ timeS, values }: FinishedTable, read: readonly UnitColumn[]): Issue[] {
+  const assumed = read.filter(
+    ({ assumed: isAssumed, quantity }) => isAssumed && values[quantity] !== undefined,
+  );
   const speed = assumed.find(({ quantity }) => quantity === 'groundspeedKt');
   const shown = speed === undefined ? null : unitByWay(timeS, values);
-  for (const column of assumed) {
+  return assumed.map((column) => {
     const { quantity } = column;
     const isShown = column === speed && shown !== null;
     const name = isShown ? shown : ((shown && siblingUnit(quantity, [shown])) ?? column.unit.name);
     const factor = unitNamed(name).factor / column.unit.factor;
-    if (factor !== 1) settled[quantity] = values[quantity]!.map((value) => value * factor);
-    issues.push(isShown ? shownBy(column, name) : stillAssumed(column, name));
-  }
-  return { values: settled as unknown as FinishedTable['values'], issues };
+    if (factor !== 1) scaleBy(values[quantity]!, factor);
+    return isShown ? shownBy(column, name) : stillAssumed(column, name);
+  });
 }
 
 /** The unit of a groundspeed taken as knots, by the distance between the positions; null when it fits none. */
@@ -69,23 +65,23 @@ function unitByWay(
   return RATIOS.find(([, expected]) => Math.abs(ratio / expected - 1) <= RATIO_SLACK)?.[0] ?? null;
 }
 
-function shownBy({ column, quantity }: UnitColumn, unit: string): Issue {
-  const { label } = QUANTITY_RULES[quantity];
-  return issue(
-    'note',
-    'unit-from-positions',
-    `Column "${column.header}" (${label}) names no unit: the positions show that it is ${unit}.`,
-  );
+function shownBy(column: UnitColumn, unit: string): Issue {
+  const message = `${withoutUnit(column)}: the positions show that it is ${unit}.`;
+  return logIssue('unit-from-positions', message);
 }
 
-function stillAssumed({ column, quantity }: UnitColumn, unit: string): Issue {
+function stillAssumed(column: UnitColumn, unit: string): Issue {
+  const { header, unitText } = column.column;
+  const tip =
+    unitText === null
+      ? `Name the unit in the header, such as "${header} (${unit})", or set it for this column.`
+      : 'Set a unit of the right kind for this column.';
+  return logIssue('unit-assumed', `${withoutUnit(column)}: taken as ${unit}.`, { tip });
+}
+
+function withoutUnit({ column, quantity }: UnitColumn): string {
   const { label } = QUANTITY_RULES[quantity];
-  return issue(
-    'caution',
-    'unit-assumed',
-    `Column "${column.header}" (${label}) names no unit: taken as ${unit}.`,
-    {
-      tip: `Name the unit in the header, such as "${column.header} (${unit})", or set it for this column.`,
-    },
-  );
+  const { header, unitText } = column;
+  const named = unitText === null ? 'names no unit' : `names a unit that does not fit ("${unitText}")`;
+  return `Column "${header}" (${label}) ${named}`;
 }

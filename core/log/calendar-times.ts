@@ -1,4 +1,3 @@
-import { issue } from '../issue/issue.ts';
 import type { Issue } from '../issue/issue.ts';
 import { readClock } from './clock-text.ts';
 import type { Clock } from './clock-text.ts';
@@ -6,6 +5,7 @@ import { dayOf, decideOrder } from './date-order.ts';
 import type { DateOrder } from './date-order.ts';
 import { readDate } from './date-text.ts';
 import type { DateText } from './date-text.ts';
+import { logIssue } from './log-issue.ts';
 import { NumberColumn } from './number-column.ts';
 import { ownText } from './own-text.ts';
 import { NO_ZONE } from './resolved-times.ts';
@@ -100,13 +100,17 @@ export class CalendarTimes {
     const decided = decideOrder(dates, order);
     const timeS = this.#seconds.take();
     let previousS = -Infinity;
+    let previousClockS = -Infinity;
     for (const [i, run] of this.#runs.entries()) {
       const end = this.#runs[i + 1]?.fromRow ?? timeS.length;
       const dayS = (run.date === null ? (startDay ?? 0) : dayOf(run.date, decided.order)) * DAY_S;
       for (let row = run.fromRow; row < end; row++) {
         let atS = dayS + timeS[row]!;
         // Without dates, a clock that falls by more than half a day has passed midnight.
-        if (run.date === null) while (atS < previousS - DAY_S / 2) atS += DAY_S;
+        if (run.date === null) {
+          while (atS < previousClockS - DAY_S / 2) atS += DAY_S;
+          previousClockS = atS;
+        }
         if (zone !== null && !run.inUtc) atS = utcOfLocal(atS, zone, previousS);
         timeS[row] = atS;
         if (!Number.isNaN(atS)) previousS = atS;
@@ -121,8 +125,7 @@ export class CalendarTimes {
   }
 }
 
-const NO_DATE = issue(
-  'caution',
+const NO_DATE = logIssue(
   'time-without-date',
   'The file has times of day but no date: its first day is shown as 1970-01-01.',
 );
@@ -131,8 +134,7 @@ function orderGuessed(date: DateText, order: string): Issue {
   const text = [date.first, date.second, date.third].join(date.separator);
   const words =
     order === 'ymd' ? 'year, month, day' : order === 'dmy' ? 'day, month, year' : 'month, day, year';
-  return issue(
-    'caution',
+  return logIssue(
     'date-order-assumed',
     `Dates such as ${text} can be read in more than one order: taken as ${words}.`,
     {

@@ -27,12 +27,13 @@ function candidateColumn(
 ): CsvColumn {
   const { names, otherNames, units } = layout.header;
   const header = names[index]!;
-  const unitCell = settings.units?.[header] ?? units[index] ?? '';
+  const saidUnit = ownValue(settings.units, header);
+  const unitCell = saidUnit ?? units[index] ?? '';
   const words = better(recogniseColumn(header, unitCell, common), otherNames[index], unitCell, common);
   const { unit, unitText, terms } = words;
-  const said = settings.columns ?? {};
-  const isSaid = Object.hasOwn(said, header);
-  const role = isSaid ? said[header]! : roleOf(words, index, layout);
+  const said = ownValue(settings.columns, header);
+  const isSaid = said !== undefined;
+  const role = isSaid ? said : roleOf(words, index, layout);
   const why =
     role === null && words.meaning !== null ? `${words.why}, but its values are no such thing` : words.why;
   const confidence = role === null ? 0 : words.confidence;
@@ -40,12 +41,17 @@ function candidateColumn(
     index,
     header,
     unit,
-    unitText,
+    unitText: unitText ?? saidUnit ?? null,
     terms,
     role,
     confidence: isSaid ? 1 : confidence,
     why: isSaid ? 'the user said so' : why,
   };
+}
+
+/** What a record says under a header; headers come from strangers and may be called "constructor". */
+function ownValue<T>(record: Readonly<Record<string, T>> | undefined, header: string): T | undefined {
+  return record !== undefined && Object.hasOwn(record, header) ? record[header] : undefined;
 }
 
 function better(

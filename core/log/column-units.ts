@@ -2,7 +2,7 @@ import type { CsvColumn } from './choose-columns.ts';
 import type { Quantity } from './log.ts';
 import { parseNumber } from './parse-number.ts';
 import type { DecimalMark } from './parse-number.ts';
-import { QUANTITY_RULES } from './quantity-rules.ts';
+import { QUANTITY_RULES, unitFits } from './quantity-rules.ts';
 import { isQuantity } from './recognise-column.ts';
 import { UNITS } from './unit-words.ts';
 import type { Unit } from './unit-words.ts';
@@ -12,13 +12,13 @@ export interface UnitColumn {
   readonly column: CsvColumn;
   readonly quantity: Quantity;
   readonly unit: Unit;
-  /** Nothing in the file's head told the unit, and a wrong one would spoil the answer. */
+  /** Nothing in the file's head told the unit, and a wrong one would spoil the answer; or the unit named does not fit. */
   readonly assumed: boolean;
 }
 
 /**
- * Settles the unit of each column that is read, position and time apart: the one it names, else that of its
- * siblings, else the usual one.
+ * Settles the unit of each column that is read, position and time apart: the one it names if that fits, else that of
+ * its siblings, else the usual one.
  */
 export function columnUnits(
   settled: readonly CsvColumn[],
@@ -31,20 +31,19 @@ export function columnUnits(
       quantity !== null && isQuantity(quantity) && quantity !== 'latDeg' && quantity !== 'lonDeg';
     return isValue ? [{ column, quantity }] : [];
   });
-  const named = used.map(({ column }) => column.unit?.name).filter((name) => name !== undefined);
+  const named = used.flatMap(({ column: { unit }, quantity }) =>
+    unit !== null && unitFits(unit, quantity) ? unit.name : [],
+  );
   return used.map(({ column, quantity }) => {
-    if (column.unit !== null) return { column, quantity, unit: column.unit, assumed: false };
+    const { unit, unitText } = column;
+    if (unit !== null && unitFits(unit, quantity)) return { column, quantity, unit, assumed: false };
     const { usualUnit, unitMatters } = QUANTITY_RULES[quantity];
     if (quantity === 'altimeterSettingHpa') {
       return { column, quantity, unit: pressureBySize(column, samples, mark), assumed: false };
     }
     const sibling = siblingUnit(quantity, named);
-    return {
-      column,
-      quantity,
-      unit: unitNamed(sibling ?? usualUnit),
-      assumed: sibling === null && unitMatters,
-    };
+    const assumed = unitText !== null || (sibling === null && unitMatters);
+    return { column, quantity, unit: unitNamed(sibling ?? usualUnit), assumed };
   });
 }
 

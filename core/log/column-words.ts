@@ -312,7 +312,6 @@ export const COLUMN_MEANINGS: readonly (readonly [Meaning, number, ...string[]])
 /** Terms that a column is known by but that no quantity here explains, and what such a column is. */
 export const NOT_USED: ReadonlyMap<string, string> = new Map([
   ['wind', 'a value of the wind, not of the aircraft'],
-  ['cabin altitude', 'kabinenhohe kabinenhoehe'],
   ['density', 'density altitude is computed for performance; it is no height that was flown'],
   ['radar', 'a height above what lay under the aircraft, not above the sea'],
   ['ground', 'a height above the ground, not above the sea'],

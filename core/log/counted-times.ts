@@ -1,4 +1,4 @@
-import { issue } from '../issue/issue.ts';
+import { logIssue } from './log-issue.ts';
 import { NumberColumn } from './number-column.ts';
 import { parseNumber } from './parse-number.ts';
 import type { DecimalMark } from './parse-number.ts';
@@ -61,8 +61,7 @@ export class CountedTimes {
   }
 }
 
-const START_UNKNOWN = issue(
-  'caution',
+const START_UNKNOWN = logIssue(
   'time-elapsed',
   'The file counts time from its own start and does not say when that was: its clock begins at 1970-01-01.',
   { tip: 'Set the start of the log.' },

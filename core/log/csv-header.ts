@@ -37,7 +37,6 @@ const WEIGHTS: Readonly<Partial<Record<string, number>>> = {
 
 /** Padding, NULs and a leading comment sign off a cell of a header. */
 export function cleanName(cell: string, first: boolean): string {
-  // eslint-disable-next-line no-control-regex
   const bare = cell.replaceAll('\0', '').trim();
   return first ? bare.replace(/^(?:#|\/\/|%|!)+\s*/, '') : bare;
 }

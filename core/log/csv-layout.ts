@@ -48,7 +48,6 @@ export function findLayout(head: string, settings: LogSettings): CsvLayout | nul
 function layoutOf(shape: CsvShape, header: CsvHeader, rows: readonly HeadRow[]): CsvLayout {
   const samples = rows
     .filter((row) => row.line >= header.dataLine && row.cells.length > 1 && !isComment(row.cells))
-
     .map((row) => row.cells);
   const preamble = rows.filter((row) => row.line < Math.min(header.line, header.unitsLine ?? header.line));
   return { shape, header, mark: markOf(samples), preamble, samples, usualCells: usualLength(samples) };

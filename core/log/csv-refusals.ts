@@ -1,8 +1,12 @@
-import { refused } from '../issue/issue.ts';
 import type { Issue, Outcome } from '../issue/issue.ts';
+import type { UnitColumn } from './column-units.ts';
 import type { CsvLayout } from './csv-layout.ts';
+import type { LogRefusalCode } from './issue-codes.ts';
+import { logRefused } from './log-issue.ts';
 import type { LogColumn } from './log.ts';
+import type { FinishedTable } from './fix-table.ts';
 import type { PositionReader } from './position-reader.ts';
+import { isHeight } from './quantity-rules.ts';
 import { LINE_MAX_CHARS } from './row-splitter.ts';
 import type { SettledColumns } from './settle-columns.ts';
 
@@ -13,7 +17,7 @@ const MAP_BY_HAND = 'If a column holds it under another name, say which one.';
 
 /** Text with delimiters, but no line of it names a column that is known. */
 export function noHeader(name: string): Refusal {
-  return refused(
+  return logRefused(
     'not-a-track-log',
     `${name} is no track log: no line of it names columns such as latitude, longitude, time and altitude.`,
     {
@@ -31,7 +35,7 @@ export function missingColumn(
   const { line, names } = layout.header;
   const at = `${name}, line ${line}`;
   if (layout.samples.length === 0) {
-    return refused('no-rows', `${name} has a header on line ${line} but no rows of data under it.`, {
+    return logRefused('no-rows', `${name} has a header on line ${line} but no rows of data under it.`, {
       firstLine: line,
     });
   }
@@ -40,15 +44,16 @@ export function missingColumn(
     found.slice(0, NAMES_SHOWN).join(', ') +
     (found.length > NAMES_SHOWN ? ` and ${found.length - NAMES_SHOWN} more` : '');
   const roles = new Set<string | null>(columns.map((column) => column.role));
-  const refuse = (code: string, what: string): Refusal =>
-    refused(code, `${at}: no column holds ${what}; the columns are ${list}.`, {
+  const refuse = (code: LogRefusalCode, what: string): Refusal =>
+    logRefused(code, `${at}: no column holds ${what}; the columns are ${list}.`, {
       firstLine: line,
       tip: MAP_BY_HAND,
     });
   if (!roles.has('latDeg') || !roles.has('lonDeg'))
     return refuse('no-position', 'the position (latitude and longitude)');
   if (time === null) return refuse('no-time', 'the time');
-  if (![...roles].some((role) => role?.startsWith('altitude'))) return refuse('no-altitude', 'an altitude');
+  if (![...roles].some((role) => role !== null && isHeight(role)))
+    return refuse('no-altitude', 'an altitude');
   return null;
 }
 
@@ -63,15 +68,32 @@ export function unusableRows(
   if (position.swapped * 2 > rows.seen) return swapped(name, columns, position);
   if (rows.used > 0) return null;
   const main = issues.toSorted((a, b) => b.count - a.count)[0];
-  if (main === undefined) return refused('no-rows', `${name} has a header but no rows of data under it.`);
+  if (main === undefined) return logRefused('no-rows', `${name} has a header but no rows of data under it.`);
   const message = `${name}: none of the ${rows.seen} rows can be used. ${main.message}`;
-  return refused('no-usable-rows', message, { firstLine: main.firstLine, tip: main.tip }, issues);
+  return logRefused('no-usable-rows', message, { firstLine: main.firstLine, tip: main.tip }, issues);
+}
+
+/** Columns are named as heights, but no row holds one; null when one does. */
+export function missingHeight(
+  name: string,
+  line: number,
+  read: readonly UnitColumn[],
+  { values }: FinishedTable,
+  issues: readonly Issue[],
+): Refusal | null {
+  if (Object.keys(values).some((quantity) => isHeight(quantity))) return null;
+  const headers = read
+    .filter(({ quantity }) => isHeight(quantity))
+    .map(({ column }) => `"${column.header}"`)
+    .join(' or ');
+  const message = `${name}, line ${line}: no row holds a usable altitude in column ${headers}.`;
+  return logRefused('no-altitude', message, { firstLine: line, tip: MAP_BY_HAND }, issues);
 }
 
 function swapped(name: string, columns: readonly LogColumn[], position: PositionReader): Refusal {
   const header = (role: string): string => columns.find((column) => column.role === role)!.header;
   const { swappedLine, swapped } = position;
-  return refused(
+  return logRefused(
     'position-swapped',
     `${name}, line ${swappedLine}: latitude and longitude look swapped: "${header('latDeg')}" goes beyond 90 and "${header('lonDeg')}" does not.`,
     { count: swapped, firstLine: swappedLine, tip: 'Map the two columns the other way round.' },
@@ -79,7 +101,7 @@ function swapped(name: string, columns: readonly LogColumn[], position: Position
 }
 
 export function lineTooLong(name: string, line: number): Refusal {
-  return refused(
+  return logRefused(
     'line-too-long',
     `${name}, line ${line} is longer than ${LINE_MAX_CHARS} characters: no track log has such lines.`,
     {

@@ -1,8 +1,9 @@
-import { issue } from '../issue/issue.ts';
 import type { Issue } from '../issue/issue.ts';
 import type { FinishedTable } from './fix-table.ts';
 import type { Log, LogColumn, Quantity } from './log.ts';
+import { logIssue } from './log-issue.ts';
 import { needleScale } from './needle-scale.ts';
+import { scaleBy } from './scale-by.ts';
 import type { Unit } from './unit-words.ts';
 
 type About = Pick<Log, 'name' | 'sha256' | 'kind' | 'recognised' | 'timeReference' | 'rowsSeen'>;
@@ -29,6 +30,9 @@ export function finishLog(
   const issues = [...found];
   const values: { -readonly [Q in keyof Log['values']]: Log['values'][Q] } = { ...table.values };
   const unused = new Map<number, string>();
+  for (const { column, quantity } of read) {
+    if (values[quantity] === undefined) unused.set(column.index, 'no row holds a value of it');
+  }
   for (const [axis, quantity] of NEEDLES) {
     const from = read.find((column) => column.quantity === quantity)?.column;
     const raw = values[quantity];
@@ -38,10 +42,11 @@ export function finishLog(
     if (scale.factor === null) {
       delete values[quantity];
       unused.set(from.index, 'the scale of its values is not known');
-    } else values[quantity] = raw.map((value) => value * scale.factor!);
+    } else scaleBy(raw, scale.factor);
   }
   const altitude = read.find((column) => column.quantity === 'altitudeUnnamedFt');
-  if (altitude !== undefined) issues.push(kindAssumed(altitude.column.header));
+  if (altitude !== undefined && values.altitudeUnnamedFt !== undefined)
+    issues.push(kindAssumed(altitude.column.header));
   return {
     ...about,
     columns: columns.map((column) => plainColumn(column, unused.get(column.index))),
@@ -63,8 +68,7 @@ function plainColumn(
 }
 
 function kindAssumed(header: string): Issue {
-  return issue(
-    'caution',
+  return logIssue(
     'altitude-kind-assumed',
     `Column "${header}" does not say which altitude it is: taken as height above mean sea level.`,
     {

@@ -1,7 +1,7 @@
 import type { Log, Quantity } from './log.ts';
 import { NumberColumn } from './number-column.ts';
 
-/** What remains of a table once its times are known: rows without a usable time are out. */
+/** What remains of a table once its times are known: rows without a usable time and columns without a value are out. */
 export interface FinishedTable {
   readonly timeS: Float64Array;
   readonly line: Uint32Array;
@@ -48,7 +48,10 @@ export class FixTable {
       keep === null ? all : Float64Array.from(keep, (row) => all[row]!);
     const firstLost = timeS.findIndex((time) => Number.isNaN(time));
     const values: { [Q in Quantity]?: Float64Array } = {};
-    for (const [quantity, column] of this.#columns) values[quantity] = pick(column.take());
+    for (const [quantity, column] of this.#columns) {
+      if (column.length > 0 && column.isVoid) continue;
+      values[quantity] = pick(column.take());
+    }
     return {
       timeS: pick(timeS),
       line: new Uint32Array(pick(lines)),

@@ -1,11 +1,12 @@
-import { refused } from '../issue/issue.ts';
 import type { Outcome } from '../issue/issue.ts';
+import type { LogRefusalCode } from './issue-codes.ts';
+import { logRefused } from './log-issue.ts';
 
 const EXPORT_AGAIN = 'Export the flight as CSV or as GPX.';
 const SAVE_AS_CSV = 'Open it in the spreadsheet program and save the sheet with the fixes as CSV.';
 
 /** What files that are no track logs begin with, once decoded as text: bytes above 127 came out as Windows-1252. */
-const SIGNATURES: readonly (readonly [start: RegExp, code: string, what: string, tip: string])[] = [
+const SIGNATURES: readonly (readonly [start: RegExp, code: LogRefusalCode, what: string, tip: string])[] = [
   [
     /^(?:\u2030PNG|\ufffdPNG|\u00ff\u00d8\u00ff|GIF8|BM.{0,2}\0|II\*\0|MM\0\*|RIFF.{4}WEBP)/s,
     'file-is-picture',
@@ -45,14 +46,14 @@ const SIGNATURES: readonly (readonly [start: RegExp, code: string, what: string,
 /** The refusal for a file that is known to be something else, or empty; null when it may be a log. */
 export function foreignContent(name: string, head: string): Outcome<never> | null {
   if (/^[\s\0]*$/.test(head))
-    return refused('file-empty', `${name} is empty.`, { tip: 'Export or copy the log again.' });
+    return logRefused('file-empty', `${name} is empty.`, { tip: 'Export or copy the log again.' });
   const found = SIGNATURES.find(([start]) => start.test(head));
   if (found !== undefined) {
     const [, code, what, tip] = found;
-    return refused(code, `${name} is ${what}, no track log.`, { tip });
+    return logRefused(code, `${name} is ${what}, no track log.`, { tip });
   }
   if (isWideText(head)) {
-    return refused('file-encoding', `${name} is text in UTF-16 without a mark that says so.`, {
+    return logRefused('file-encoding', `${name} is text in UTF-16 without a mark that says so.`, {
       tip: 'Save it as UTF-8.',
     });
   }

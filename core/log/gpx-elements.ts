@@ -1,7 +1,10 @@
 import { GPX_WORDS } from './gpx-words.ts';
-import type { LogColumn, LogSettings, Quantity } from './log.ts';
+import { unitNamed } from './column-units.ts';
+import { wordsOf } from './header-tokens.ts';
+import type { Log, LogColumn, LogSettings, Quantity } from './log.ts';
+import { QUANTITY_RULES, unitFits } from './quantity-rules.ts';
 import { isQuantity } from './recognise-column.ts';
-import { UNITS } from './unit-words.ts';
+import { unitOf } from './unit-words.ts';
 import type { Unit } from './unit-words.ts';
 
 /** What is read from track points for one quantity. */
@@ -15,25 +18,51 @@ export interface GpxElement {
   readonly saidByUser: boolean;
 }
 
-/** The elements to look for, the user's wishes applied. */
+/**
+ * The elements to look for. A name that the user speaks of takes the place of the usual names of its quantity, and
+ * may be one that nothing here knows.
+ */
 export function gpxElements(settings: LogSettings): GpxElement[] {
-  const wishes = new Map(
-    Object.entries(settings.columns ?? {}).map(([header, role]) => [header.toLowerCase(), role]),
-  );
+  const roles = byName(settings.columns);
+  const units = byName(settings.units);
+  const spokenOf = new Set<Quantity>();
   const byQuantity = new Map<Quantity, GpxElement>();
-  for (const [name, [usual, unitName]] of GPX_WORDS) {
-    const role = wishes.has(name) ? wishes.get(name)! : usual;
-    if (role === null || !isQuantity(role)) continue;
-    const names = [...(byQuantity.get(role)?.names ?? []), name];
-    const unit = UNITS.find((candidate) => candidate.name === unitName)!;
-    const saidByUser = wishes.has(name);
-    byQuantity.set(role, { quantity: role, names, header: names.join(' or '), unit, saidByUser });
+  for (const name of new Set([...GPX_WORDS.keys(), ...roles.keys()])) {
+    const [usualRole, usualUnit] = GPX_WORDS.get(name) ?? [null, null];
+    const saidByUser = roles.has(name);
+    const quantity = saidByUser ? roles.get(name)! : usualRole;
+    if (quantity === null || !isQuantity(quantity) || isPosition(quantity) || spokenOf.has(quantity))
+      continue;
+    const isSpokenOf = saidByUser || units.has(name);
+    if (isSpokenOf) spokenOf.add(quantity);
+    const names = isSpokenOf ? [name] : [...(byQuantity.get(quantity)?.names ?? []), name];
+    const unit = unitFor(quantity, units.get(name), usualUnit);
+    byQuantity.set(quantity, { quantity, names, header: names.join(' or '), unit, saidByUser });
   }
   return [...byQuantity.values()];
 }
 
+function byName<T>(settings: Readonly<Record<string, T>> | undefined): Map<string, T> {
+  return new Map(Object.entries(settings ?? {}).map(([header, value]) => [header.toLowerCase(), value]));
+}
+
+function isPosition(quantity: Quantity): boolean {
+  return quantity === 'latDeg' || quantity === 'lonDeg';
+}
+
+/** The first unit that fits: the user's, the element's, the metric one that GPX keeps to, else the trade's. */
+function unitFor(quantity: Quantity, said: string | undefined, usual: string | null): Unit {
+  const named = [usual, 'm', 'm/s', QUANTITY_RULES[quantity].usualUnit].flatMap((name) => name ?? []);
+  const units = [unitOf(wordsOf(said ?? '').join(' ')) ?? [], named.map((name) => unitNamed(name))].flat();
+  return units.find((unit) => unitFits(unit, quantity))!;
+}
+
 /** The columns as a person sees them: position, time, then the elements that were met. */
-export function gpxColumns(elements: readonly GpxElement[], met: ReadonlySet<string>): LogColumn[] {
+export function gpxColumns(
+  elements: readonly GpxElement[],
+  met: ReadonlySet<string>,
+  values: Log['values'],
+): LogColumn[] {
   const columns: LogColumn[] = [];
   const add = (header: string, unitText: string | null, role: LogColumn['role'], why: string): void => {
     columns.push({ index: columns.length, header, unitText, role, confidence: role === null ? 0 : 1, why });
@@ -44,6 +73,8 @@ export function gpxColumns(elements: readonly GpxElement[], met: ReadonlySet<str
   for (const name of met) {
     const element = elements.find(({ names }) => names.includes(name));
     if (element === undefined) add(name, null, null, 'nothing in this program uses an element of this name');
+    else if (values[element.quantity] === undefined)
+      add(name, element.unit.name, null, 'no point holds a value of it');
     else
       add(
         name,

@@ -1,5 +1,5 @@
-import { issue } from '../issue/issue.ts';
 import type { Issue } from '../issue/issue.ts';
+import { logIssue } from './log-issue.ts';
 import type { Unit } from './unit-words.ts';
 
 /** DDM at full scale (14 CFR 171.253 localizer, 171.267 glidepath; published). */
@@ -30,7 +30,7 @@ export function needleScale(
     const message = `Column "${header}" reaches ${largest}, which is no known needle scale: it is not used.`;
     return {
       factor: null,
-      issue: issue('caution', 'needle-scale-unknown', message, {
+      issue: logIssue('needle-scale-unknown', message, {
         tip: 'Set the unit of the column: full scale, dots of 2, dots of 5, DDM or µA.',
       }),
     };
@@ -40,7 +40,7 @@ export function needleScale(
   const message = `Column "${header}" is in dots but never reaches the stop (largest ${largest}): taken as 2 dots for full scale.`;
   return {
     factor: 1 / 2,
-    issue: issue('caution', 'needle-scale-assumed', message, {
+    issue: logIssue('needle-scale-assumed', message, {
       tip: 'Set the unit of the column to "dots of 5" if full scale is 5 dots.',
     }),
   };

@@ -1,6 +1,6 @@
 import { HECTOPASCALS_PER_INCH_OF_MERCURY, METRES_PER_FOOT, METRES_PER_NM } from '../units/units.ts';
 import type { Quantity } from './log.ts';
-import type { Dimension } from './unit-words.ts';
+import type { Dimension, Unit } from './unit-words.ts';
 
 export interface QuantityRule {
   /** What a person calls it. */
@@ -29,7 +29,7 @@ const rule = (
 
 const KNOT = METRES_PER_NM / 3600;
 const altitude = (label: string): QuantityRule =>
-  rule(label, 'length', METRES_PER_FOOT, 'ft', -2000, 100_000, true);
+  rule(label, 'length', METRES_PER_FOOT, 'ft', -2000, 90_000, true);
 const speed = (label: string): QuantityRule => rule(label, 'speed', KNOT, 'kt', 0, 990, true);
 const bearing = (label: string): QuantityRule => rule(label, 'angle', 1, 'deg', -180, 360);
 const accuracy = (label: string): QuantityRule => rule(label, 'length', 1, 'm', 0, 100_000);
@@ -83,3 +83,14 @@ export const QUANTITY_RULES: Readonly<Record<Quantity, QuantityRule>> = {
   flapDeg: rule('flaps', 'angle', 1, 'deg', -10, 90),
   gearDown: rule('landing gear', 'other', 1, 'other', 0, 1),
 };
+
+/** Whether values of a quantity can be in a unit; needles also come in percent of full scale. */
+export function unitFits(unit: Unit, quantity: Quantity): boolean {
+  const { dimension } = QUANTITY_RULES[quantity];
+  return unit.dimension === dimension || (dimension === 'needle' && unit.dimension === 'percent');
+}
+
+/** Whether a role is a height of the aircraft itself: the cabin's tells nothing about where it was. */
+export function isHeight(role: string): boolean {
+  return role.startsWith('altitude') && role !== 'altitudeCabinFt';
+}

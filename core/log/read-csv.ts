@@ -9,7 +9,7 @@ import { CsvFixes } from './csv-fixes.ts';
 import type { CsvReaders } from './csv-fixes.ts';
 import { DELIMITERS, findLayout } from './csv-layout.ts';
 import type { CsvLayout } from './csv-layout.ts';
-import { lineTooLong, missingColumn, noHeader, unusableRows } from './csv-refusals.ts';
+import { lineTooLong, missingColumn, missingHeight, noHeader, unusableRows } from './csv-refusals.ts';
 import { finishLog } from './finish-log.ts';
 import { FixTable } from './fix-table.ts';
 import type { LogReader } from './log-reader.ts';
@@ -92,9 +92,11 @@ function conclude(desk: Desk, source: LogSource, settings: LogSettings): Outcome
   faults.add('row-without-time', finished.lost.firstLine, finished.lost.count);
   const rows = { seen: desk.fixes.rowsSeen, used: finished.timeS.length };
   const issues = [...faults.issues(), ...times.issues];
-  const unusable = unusableRows(source.name, settled.columns, rows, position, issues);
+  const unusable =
+    unusableRows(source.name, settled.columns, rows, position, issues) ??
+    missingHeight(source.name, layout.header.line, units, finished, issues);
   if (unusable !== null) return unusable;
-  const certain = settleAssumed(finished, units);
+  const assumed = settleAssumed(finished, units);
   const { name } = source;
   const about = {
     name,
@@ -103,10 +105,9 @@ function conclude(desk: Desk, source: LogSource, settings: LogSettings): Outcome
     timeReference: times.reference,
     rowsSeen: rows.seen,
   } as const;
-  const table = { ...finished, values: certain.values };
-  const log = finishLog({ ...about, sha256: source.sha256() }, table, units, settled.columns, [
+  const log = finishLog({ ...about, sha256: source.sha256() }, finished, units, settled.columns, [
     ...issues,
-    ...certain.issues,
+    ...assumed,
   ]);
   return usable(log);
 }

@@ -1,4 +1,4 @@
-import { issue, refused, usable } from '../issue/issue.ts';
+import { usable } from '../issue/issue.ts';
 import type { Issue, Outcome } from '../issue/issue.ts';
 import { countOf } from './count-of.ts';
 import { finishLog } from './finish-log.ts';
@@ -7,8 +7,11 @@ import type { GpxElement } from './gpx-elements.ts';
 import { GpxFixes } from './gpx-fixes.ts';
 import { GuardedXml } from './guarded-xml.ts';
 import type { XmlStop } from './guarded-xml.ts';
+import type { LogRefusalCode } from './issue-codes.ts';
+import { logIssue, logRefused } from './log-issue.ts';
 import type { LogReader } from './log-reader.ts';
 import type { Log, LogSettings, LogSource } from './log.ts';
+import { isHeight } from './quantity-rules.ts';
 import { RowFaults } from './row-faults.ts';
 import type { TextStream } from './text-stream.ts';
 
@@ -48,14 +51,10 @@ function conclude({ elements, faults, fixes, stop }: Desk, source: LogSource): O
   const issues = [...faults.issues(), ...times.issues];
   if (stop !== null) issues.push(brokenOff(source.name, stop, finished.timeS.length));
   if (finished.timeS.length === 0) return noPoints(source.name, fixes, stop, issues);
-  const met = elements.filter(({ names }) => names.some((name) => fixes.met.has(name)));
-  if (!met.some(({ quantity }) => quantity.startsWith('altitude'))) return noAltitude(source.name, issues);
-  const ele = met.find(({ names }) => names.includes('ele'));
-  if (ele !== undefined && !ele.saidByUser) issues.push(ELE_ASSUMED);
-  const kept = new Set<string>(['latDeg', 'lonDeg', ...met.map(({ quantity }) => quantity)]);
-  const values = Object.fromEntries(
-    Object.entries(finished.values).filter(([quantity]) => kept.has(quantity)),
-  ) as unknown as Log['values'];
+  const { values } = finished;
+  if (!Object.keys(values).some((quantity) => isHeight(quantity))) return noAltitude(source.name, issues);
+  const ele = elements.find(({ names }) => names.includes('ele'));
+  if (ele !== undefined && values[ele.quantity] !== undefined && !ele.saidByUser) issues.push(ELE_ASSUMED);
   const about = {
     name: source.name,
     sha256: source.sha256(),
@@ -64,15 +63,14 @@ function conclude({ elements, faults, fixes, stop }: Desk, source: LogSource): O
     timeReference: 'utc',
     rowsSeen: fixes.pointsSeen,
   } as const;
-  return usable(finishLog(about, { ...finished, values }, [], gpxColumns(elements, fixes.met), issues));
+  return usable(finishLog(about, finished, [], gpxColumns(elements, fixes.met, values), issues));
 }
 
 function isOther(fixes: GpxFixes): boolean {
   return fixes.root !== '' && fixes.root !== 'gpx';
 }
 
-const ELE_ASSUMED = issue(
-  'note',
+const ELE_ASSUMED = logIssue(
   'gpx-ele-assumed-msl',
   'GPX does not say whether "ele" is height above sea level or above the ellipsoid: taken as above sea level.',
   {
@@ -81,7 +79,7 @@ const ELE_ASSUMED = issue(
 );
 
 function wrongRoot(name: string, root: string): Outcome<never> {
-  return refused(
+  return logRefused(
     'not-a-track-log',
     `${name} is XML of another kind (its outermost element is "${root.slice(0, 40)}"), no GPX.`,
     {
@@ -90,7 +88,7 @@ function wrongRoot(name: string, root: string): Outcome<never> {
   );
 }
 
-const FORBIDDEN: Readonly<Record<string, readonly [code: string, what: string]>> = {
+const FORBIDDEN: Readonly<Record<string, readonly [code: LogRefusalCode, what: string]>> = {
   doctype: ['xml-doctype', 'has a document type declaration'],
   'too-deep': ['xml-too-deep', 'is nested more than 32 levels deep'],
   'text-too-long': ['xml-text-too-long', 'holds a text longer than 64 kB'],
@@ -98,7 +96,7 @@ const FORBIDDEN: Readonly<Record<string, readonly [code: string, what: string]>>
 
 function forbidden(name: string, stop: XmlStop): Outcome<never> {
   const [code, what] = FORBIDDEN[stop.kind]!;
-  return refused(
+  return logRefused(
     code,
     `${name} ${what} at line ${stop.line}, column ${stop.column}: no track log has that, and it is not read.`,
     {
@@ -110,8 +108,7 @@ function forbidden(name: string, stop: XmlStop): Outcome<never> {
 
 function brokenOff(name: string, stop: XmlStop, fixes: number): Issue {
   const place = `line ${stop.line}, column ${stop.column}`;
-  return issue(
-    'warning',
+  return logIssue(
     'xml-not-well-formed',
     `${name} is damaged at ${place} (${stop.message}): only the ${fixes} fixes before it are used.`,
     {
@@ -129,8 +126,8 @@ function noPoints(
 ): Outcome<never> {
   if (stop !== null) {
     const message = `${name} is damaged at line ${stop.line}, column ${stop.column} (${stop.message}), before the first fix.`;
-    return refused(
-      'xml-not-well-formed',
+    return logRefused(
+      'xml-damaged-at-start',
       message,
       { firstLine: stop.line, tip: 'Export or copy the log again.' },
       issues,
@@ -139,17 +136,17 @@ function noPoints(
   const main = issues.toSorted((a, b) => b.count - a.count)[0];
   if (main !== undefined) {
     const message = `${name}: none of the ${fixes.pointsSeen} track points can be used. ${main.message}`;
-    return refused('no-usable-rows', message, { firstLine: main.firstLine }, issues);
+    return logRefused('no-usable-rows', message, { firstLine: main.firstLine }, issues);
   }
   const instead =
     fixes.otherPoints > 0 ? `only ${fixes.otherPoints} points of routes or waypoints` : 'no track points';
-  return refused('no-rows', `${name} holds ${instead}: a route is not a flown track.`, {
+  return logRefused('no-rows', `${name} holds ${instead}: a route is not a flown track.`, {
     tip: 'Export the recorded track.',
   });
 }
 
 function noAltitude(name: string, issues: readonly Issue[]): Outcome<never> {
-  return refused(
+  return logRefused(
     'no-altitude',
     `${name}: no track point has an altitude (element "ele").`,
     { tip: 'Export the track with altitudes.' },

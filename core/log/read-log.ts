@@ -1,6 +1,6 @@
-import { refused } from '../issue/issue.ts';
 import type { Outcome } from '../issue/issue.ts';
 import { foreignContent } from './foreign-content.ts';
+import { logRefused } from './log-issue.ts';
 import type { LogReader } from './log-reader.ts';
 import type { Job, Log, LogSettings, LogSource } from './log.ts';
 import { csvReader } from './read-csv.ts';
@@ -34,7 +34,7 @@ async function readText(text: TextStream, source: LogSource, settings: LogSettin
   if (foreign !== null) return foreign;
   const reader = READERS.find((candidate) => candidate.recognises(text.head));
   if (reader !== undefined) return reader.read(text, source, settings);
-  return refused(
+  return logRefused(
     'not-a-track-log',
     `${source.name} is no track log: it is neither a table of values nor GPX.`,
     {
@@ -44,11 +44,11 @@ async function readText(text: TextStream, source: LogSource, settings: LogSettin
 }
 
 function cancelled(name: string): Outcome<never> {
-  return refused('cancelled', `Reading ${name} was stopped.`);
+  return logRefused('cancelled', `Reading ${name} was stopped.`);
 }
 
 function zoneInvalid(timeZone: string): Outcome<never> {
-  return refused('time-zone-invalid', `"${timeZone}" is no time zone that is known.`, {
+  return logRefused('time-zone-invalid', `"${timeZone}" is no time zone that is known.`, {
     tip: 'Give an offset such as +02:00, or the name of a zone such as "UTC".',
   });
 }

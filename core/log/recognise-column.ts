@@ -3,7 +3,7 @@ import type { Meaning } from './column-words.ts';
 import { headerReadings } from './header-tokens.ts';
 import type { HeaderTokens } from './header-tokens.ts';
 import type { Quantity } from './log.ts';
-import { QUANTITY_RULES } from './quantity-rules.ts';
+import { QUANTITY_RULES, unitFits } from './quantity-rules.ts';
 import type { Unit } from './unit-words.ts';
 
 /** What the words of a header say, before the values are looked at and before columns compete. */
@@ -54,8 +54,7 @@ function fits(meaning: Meaning, sure: number, unit: Unit | null): boolean {
   // Degrees and decimal minutes, not a difference of modulation.
   if (unit.name === 'DDM' && (meaning === 'latDeg' || meaning === 'lonDeg')) return true;
   if (!isQuantity(meaning)) return unit.dimension === 'time';
-  const { dimension } = QUANTITY_RULES[meaning];
-  return unit.dimension === dimension || (dimension === 'needle' && unit.dimension === 'percent');
+  return unitFits(unit, meaning);
 }
 
 export function isQuantity(role: string): role is Quantity {

@@ -1,5 +1,5 @@
-import { issue } from '../issue/issue.ts';
 import type { Issue } from '../issue/issue.ts';
+import { logIssue } from './log-issue.ts';
 import type { Log } from './log.ts';
 
 /** The times of all rows of a log, once the whole of it was seen. */
@@ -10,8 +10,7 @@ export interface ResolvedTimes {
   readonly issues: readonly Issue[];
 }
 
-export const NO_ZONE = issue(
-  'caution',
+export const NO_ZONE = logIssue(
   'time-zone-unknown',
   'The times do not say how far they are from UTC: they are taken as UTC.',
   { tip: 'Set the time zone of the log, such as +02:00 or the zone of the place.' },

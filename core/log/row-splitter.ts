@@ -6,7 +6,7 @@ export interface CsvShape {
   readonly newline: '\n' | '\r';
 }
 
-/** No line of a track log is longer; a file without line ends must not fill the memory. */
+/** No line of a track log is longer, nor a row over several lines; a file without line ends must not fill the memory. */
 export const LINE_MAX_CHARS = 1 << 20;
 /** Physical lines that one quoted cell may run over. */
 const QUOTED_LINES_MAX = 16;
@@ -69,7 +69,8 @@ export class RowSplitter {
     let at = 0;
     while (at < text.length) {
       const end = this.#lineEnd(text, at);
-      if (end === text.length && !last) break;
+      this.tooLong = end - at > LINE_MAX_CHARS;
+      if (this.tooLong || (end === text.length && !last)) break;
       const line = text.slice(at, end);
       if (line.includes(quote)) {
         const next = this.#quotedRow(text, at, last);
@@ -95,8 +96,10 @@ export class RowSplitter {
       end = this.#lineEnd(text, start);
       closed = isOdd(text, this.#shape.quote, start, end);
     }
-    if (end === text.length && !last) return null;
-    const row = this.#parseRow(text.slice(at, end));
+    // More text would only be waited for while it may still make a row.
+    const isTooLong = end - at > LINE_MAX_CHARS;
+    if (end === text.length && !last && !isTooLong) return null;
+    const row = isTooLong ? null : this.#parseRow(text.slice(at, end));
     const believed = Array.isArray(row) && (this.#cellsExpected === 0 || row.length === this.#cellsExpected);
     return believed ? this.#taken(row, lines, end, text.length) : this.#taken(null, 1, firstEnd, text.length);
   }

@@ -21,7 +21,8 @@ export interface TimeReader {
 export function timeReader(plan: TimePlan, mark: DecimalMark, expectedRows: number): TimeReader {
   if (plan.kind === 'epoch' || plan.kind === 'elapsed') {
     const { index, unit } = plan.count;
-    const times = new CountedTimes(plan.kind === 'elapsed', unit?.factor ?? null, mark, expectedRows);
+    const unitS = unit?.dimension === 'time' ? unit.factor : null;
+    const times = new CountedTimes(plan.kind === 'elapsed', unitS, mark, expectedRows);
     return {
       add: (cells) => times.add(textAt(cells, index)),
       resolve: ({ startS }, stated) =>

@@ -11,6 +11,9 @@ const ABSENT = /^(?:|nan|null|none|nil|n\/?a|-+|_+|\?+|inf|invalid|undefined|\*+
 const ON = /^(?:1|true|yes|on|down|dn|extended|locked|ausgefahren|unten|sorti|abajo)$/i;
 const OFF = /^(?:0|false|no|off|up|retracted|eingefahren|oben|rentre|arriba)$/i;
 
+/** Some recorders write this where they know no speed, whatever the unit: in km/h and m/s it would be possible. */
+const SPEED_MARK = 999;
+
 /** Reads one column: text to the quantity's own unit, NaN for whatever is no possible value, counting those. */
 export class ValueReader {
   readonly index: number;
@@ -20,6 +23,7 @@ export class ValueReader {
   readonly #mark: DecimalMark;
   readonly #min: number;
   readonly #max: number;
+  readonly #invalid: number;
   readonly #into: NumberColumn;
   readonly #isSwitch: boolean;
   #unreadable = 0;
@@ -43,6 +47,7 @@ export class ValueReader {
     this.#mark = mark;
     this.#min = rule.min;
     this.#max = rule.max;
+    this.#invalid = rule.dimension === 'speed' && rule.min === 0 ? SPEED_MARK : NaN;
     this.#into = into;
     this.#isSwitch = quantity === 'gearDown';
   }
@@ -52,8 +57,9 @@ export class ValueReader {
     let value = text === undefined ? NaN : parseNumber(text, this.#mark);
     if (Number.isNaN(value)) value = this.#unusual(text ?? '', line);
     else {
-      value = (value + this.#shift) * this.#factor;
-      if (value < this.#min || value > this.#max) {
+      const recorded = value;
+      value = (recorded + this.#shift) * this.#factor;
+      if (value < this.#min || value > this.#max || recorded === this.#invalid) {
         if (this.#marked++ === 0) this.#markedLine = line;
         value = NaN;
       }
@@ -62,7 +68,6 @@ export class ValueReader {
   }
 
   #unusual(text: string, line: number): number {
-    // eslint-disable-next-line no-control-regex
     const word = text.replaceAll('\0', '').trim();
     if (ABSENT.test(word)) return NaN;
     if (this.#isSwitch && ON.test(word)) return 1;

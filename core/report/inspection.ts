@@ -1,4 +1,5 @@
 import type { Issue } from '../issue/issue.ts';
+import { headerKey } from '../log/header-key.ts';
 import type { Log, LogColumn } from '../log/log.ts';
 import type { Track } from '../track/track.ts';
 import { utcText } from '../units/utc.ts';
@@ -21,6 +22,8 @@ export interface Inspection {
   readonly altitudeFt: { readonly lowest: number; readonly highest: number };
   readonly derived: Track['derived'];
   readonly columns: readonly LogColumn[];
+  /** The same for every log with these headers, so that a host can remember a mapping of the columns for it. */
+  readonly headerKey: string;
   readonly issues: readonly Issue[];
 }
 
@@ -49,6 +52,7 @@ export function inspection(log: Log, track: Track): Inspection {
     altitudeFt: range(track.altitudeFt),
     derived: track.derived,
     columns: log.columns,
+    headerKey: headerKey(log.columns),
     issues: [...log.issues, ...track.issues],
   };
 }

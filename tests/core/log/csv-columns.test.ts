@@ -65,6 +65,37 @@ describe('columns', () => {
     ]);
   });
 
+  it('headers that JavaScript knows are names like any other', async () => {
+    const log = await readUsable(
+      'Time,Lat,Lon,AltMSL (ft),constructor,toString,__proto__\n2024-05-01T10:00:00Z,1,2,3,4,5,6',
+      { columns: {}, units: {} },
+    );
+    expect(log.columns.slice(4).map(({ header, role }) => [header, role])).toEqual([
+      ['constructor', null],
+      ['toString', null],
+      ['__proto__', null],
+    ]);
+  });
+
+  it('a column that no row has a value of is not used, so that nothing waits for it', async () => {
+    const log = await readUsable('Time,Lat,Lon,Alt,GPS alt (ft),VS\n2024-05-01T10:00:00Z,1,2,,3,');
+    expect(Object.keys(log.values).toSorted()).toEqual(['altitudeGeometricFt', 'latDeg', 'lonDeg']);
+    expect(log.columns.filter(({ role }) => role === null).map(({ header, why }) => [header, why])).toEqual([
+      ['Alt', 'no row holds a value of it'],
+      ['VS', 'no row holds a value of it'],
+    ]);
+    expect(log.issues).toEqual([]);
+  });
+
+  it('a value that comes late in the file is in its row', async () => {
+    const rows = Array.from({ length: 10_000 }, (_, i) => `${START_S + i},1,2,3,${i === 9998 ? 90 : ''}`);
+    const log = await readUsable(`Epoch,Lat,Lon,AltMSL (ft),GS (kt)\n${rows.join('\n')}`);
+    expect([...log.values.groundspeedKt!].flatMap((kt, i) => (Number.isNaN(kt) ? [] : [[i, kt]]))).toEqual([
+      [9998, 90],
+    ]);
+    expect(log.values.groundspeedKt!.length).toBe(10_000);
+  });
+
   it('switches are read as words or figures', async () => {
     const log = await readUsable(
       'Time,Lat,Lon,AltMSL (ft),Gear\n2024-05-01T10:00:00Z,1,2,3,DOWN\n2024-05-01T10:00:01Z,1,2,3,up\n2024-05-01T10:00:02Z,1,2,3,1\n2024-05-01T10:00:03Z,1,2,3,transit',
@@ -128,6 +159,34 @@ describe('units that the file does not name', () => {
     );
     expect(log.values.altitudeGeometricFt![0]).toBe(1000);
     expect(codes(log)).toEqual(['unit-assumed']);
+  });
+
+  it.each([
+    ['Foo (km/h)', undefined, 'km/h'],
+    ['Foo', 'km/h', 'km/h'],
+    ['Foo', 'parsec', 'parsec'],
+  ])(
+    'one that does not fit what the user makes of %s is not taken, and that is said',
+    async (header, unit, named) => {
+      const log = await readUsable(`Time,Lat,Lon,${header}\n2024-05-01T10:00:00Z,1,2,1000`, {
+        columns: { [header]: 'altitudeIndicatedFt' },
+        ...(unit === undefined ? {} : { units: { [header]: unit } }),
+      });
+      expect([...log.values.altitudeIndicatedFt!]).toEqual([1000]);
+      expect(log.issues.map(({ code, message }) => [code, message])).toEqual([
+        [
+          'unit-assumed',
+          `Column "${header}" (indicated altitude) names a unit that does not fit ("${named}"): taken as ft.`,
+        ],
+      ]);
+    },
+  );
+
+  it('a unit of no time leaves a count in seconds', async () => {
+    const log = await readUsable('Foo (km),Lat,Lon,AltMSL (ft)\n0,1,2,3\n2,1,2,3', {
+      columns: { 'Foo (km)': 'elapsed' },
+    });
+    expect([...log.timeS]).toEqual([0, 2]);
   });
 
   it('metres beside a speed without a unit leave its unit open', async () => {

@@ -62,12 +62,28 @@ describe('numbers', () => {
     ]);
   });
 
+  it('999 is a mark for an unknown speed in every unit, and 99999 for an unknown height', async () => {
+    const log = await readUsable(
+      'Time,Lat,Lon,AltMSL (ft),GS (km/h),IAS (m/s),VS (m/s)\n2024-05-01T10:00:00Z,47,8,99999,999,999,99.9\n2024-05-01T10:00:01Z,47,8,45000,998,99,-1',
+    );
+    expect([...log.values.altitudeGeometricFt!]).toEqual([NaN, 45000]);
+    expect(log.values.groundspeedKt![0]).toBeNaN();
+    expect(log.values.groundspeedKt![1]).toBeCloseTo(538.877, 3);
+    expect(log.values.airspeedIndicatedKt![0]).toBeNaN();
+    expect(log.values.verticalSpeedFpm![0]).toBeCloseTo(19665.354, 3);
+    expect(log.issues.map(({ code, count }) => [code, count])).toEqual([
+      ['value-marked-invalid', 1],
+      ['value-marked-invalid', 1],
+      ['value-marked-invalid', 1],
+    ]);
+  });
+
   it('empty cells and words for nothing are unknown and no fault; other text is counted by column', async () => {
     const log = await readUsable(
-      'Time,Lat,Lon,AltMSL (ft),GS (kt)\n2024-05-01T10:00:00Z,47.1,8.1,,NaN\n2024-05-01T10:00:01Z,47.1,8.1,---,n/a\n2024-05-01T10:00:02Z,47.1,8.1,3x,80\n2024-05-01T10:00:03Z,47.1,8.1,0x10,Infinity',
+      'Time,Lat,Lon,AltMSL (ft),GS (kt)\n2024-05-01T10:00:00Z,47.1,8.1,,NaN\n2024-05-01T10:00:01Z,47.1,8.1,---,n/a\n2024-05-01T10:00:02Z,47.1,8.1,3x,80\n2024-05-01T10:00:03Z,47.1,8.1,0x10,Infinity\n2024-05-01T10:00:04Z,47.1,8.1,7,',
     );
-    expect([...log.values.altitudeGeometricFt!]).toEqual([NaN, NaN, NaN, NaN]);
-    expect([...log.values.groundspeedKt!]).toEqual([NaN, NaN, 80, NaN]);
+    expect([...log.values.altitudeGeometricFt!]).toEqual([NaN, NaN, NaN, NaN, 7]);
+    expect([...log.values.groundspeedKt!]).toEqual([NaN, NaN, 80, NaN, NaN]);
     const faults = log.issues.filter((issue) => issue.code === 'value-unreadable');
     expect(
       faults.map(({ message, count, firstLine }) => [message.includes('"AltMSL (ft)"'), count, firstLine]),

@@ -97,6 +97,71 @@ describe('GPX', () => {
     expect(log.columns[4]).toMatchObject({ header: 'speed', role: null });
   });
 
+  it('an element that every point leaves empty or unreadable is not used, and its column says so', async () => {
+    const log = await readUsable(gpx(point(0, '<ele>1</ele><speed>fast</speed><course> </course>')));
+    expect(Object.keys(log.values).toSorted()).toEqual(['altitudeGeometricFt', 'latDeg', 'lonDeg']);
+    expect(log.columns[4]).toMatchObject({
+      header: 'speed',
+      role: null,
+      why: 'no point holds a value of it',
+    });
+    expect(log.columns.length).toBe(5);
+    expect(issueOf(log, 'value-unreadable')).toMatchObject({ count: 1, firstLine: 5 });
+  });
+
+  it('the user may map an element that nobody knows, in its own unit or the metric one', async () => {
+    const inside = '<ele>1</ele><IAS>50</IAS><Alt2>100</Alt2><QNH>1013</QNH>';
+    const columns = {
+      ias: 'airspeedIndicatedKt',
+      Alt2: 'altitudePressureFt',
+      qnh: 'altimeterSettingHpa',
+    } as const;
+    const log = await readUsable(gpx(point(0, inside)), { columns, units: { QNH: 'hPa' } });
+    expect(log.values.airspeedIndicatedKt![0]).toBeCloseTo((50 * 3600) / 1852, 9);
+    expect(log.values.altitudePressureFt![0]).toBeCloseTo(100 * FT_PER_M, 9);
+    expect([...log.values.altimeterSettingHpa!]).toEqual([1013]);
+    expect(
+      log.columns.slice(4).map(({ header, role, unitText, why }) => [header, role, unitText, why]),
+    ).toEqual([
+      ['ias', 'airspeedIndicatedKt', 'm/s', 'the user said so'],
+      ['alt2', 'altitudePressureFt', 'm', 'the user said so'],
+      ['qnh', 'altimeterSettingHpa', 'hPa', 'the user said so'],
+    ]);
+  });
+
+  it("the user may say an element's unit; one that cannot be is not taken", async () => {
+    const text = gpx(point(0, '<ele>100</ele><speed>36</speed>'));
+    const said = await readUsable(text, { units: { speed: 'km/h', ele: 'ft' } });
+    expect(said.values.groundspeedKt![0]).toBeCloseTo(36 / 1.852, 9);
+    expect(said.values.altitudeGeometricFt![0]).toBe(100);
+    expect([said.columns[4]!.why, codes(said)]).toEqual([
+      'the element of that name',
+      ['gpx-ele-assumed-msl'],
+    ]);
+    const wrong = await readUsable(text, { units: { speed: 'hPa', ele: 'parsec' } });
+    expect(wrong.values.groundspeedKt![0]).toBeCloseTo((36 * 3600) / 1852, 9);
+    expect(wrong.values.altitudeGeometricFt![0]).toBeCloseTo(100 * FT_PER_M, 9);
+  });
+
+  it('a name that the user speaks of takes the place of the usual ones, the first of two stays', async () => {
+    const text = gpx(point(0, '<ele>1</ele><course>10</course><bearing>20</bearing><way>30</way>'));
+    const mapped = await readUsable(text, { columns: { way: 'courseTrueDeg', road: 'courseTrueDeg' } });
+    const inUnit = await readUsable(text, { units: { bearing: 'deg' } });
+    expect([[...mapped.values.courseTrueDeg!], [...inUnit.values.courseTrueDeg!]]).toEqual([[30], [20]]);
+    expect(mapped.columns.map(({ header, role }) => [header, role]).slice(4)).toEqual([
+      ['course', null],
+      ['bearing', null],
+      ['way', 'courseTrueDeg'],
+    ]);
+  });
+
+  it('the position stays the attributes, whatever an element is mapped to', async () => {
+    const log = await readUsable(gpx(point(0, '<ele>1</ele><y>9</y>')), {
+      columns: { y: 'latDeg', t: 'epoch' },
+    });
+    expect([[...log.values.latDeg], [...log.timeS]]).toEqual([[47], [T0]]);
+  });
+
   it('times with an offset become UTC; times without one are UTC by the schema', async () => {
     const times = ['2024-05-01T12:00:00+02:00', '2024-05-01T10:00:01', '2024-05-01T10:00:02.5Z'];
     const points = times
@@ -141,9 +206,11 @@ describe('GPX', () => {
   });
 
   it('an unreadable or impossible value is unknown and counted', async () => {
-    const log = await readUsable(gpx(point(0, '<ele>high</ele><speed>-1</speed>') + point(1)));
+    const log = await readUsable(
+      gpx(point(0, '<ele>high</ele><speed>-1</speed>') + point(1, '<ele>1</ele><speed>0</speed>')),
+    );
     expect(log.values.altitudeGeometricFt![0]).toBeNaN();
-    expect(log.values.groundspeedKt![0]).toBeNaN();
+    expect([...log.values.groundspeedKt!]).toEqual([NaN, 0]);
     expect(codes(log)).toEqual(['value-unreadable', 'value-marked-invalid', 'gpx-ele-assumed-msl']);
   });
 
@@ -174,7 +241,7 @@ describe('GPX that is damaged', () => {
 
   it('an error before the first fix leaves nothing to use', async () => {
     expect(await readRefused('<gpx>\n<trk></gpx>')).toMatchObject({
-      code: 'xml-not-well-formed',
+      code: 'xml-damaged-at-start',
       firstLine: 2,
     });
   });

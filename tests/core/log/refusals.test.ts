@@ -101,6 +101,22 @@ describe('tables that lack something', () => {
     );
   });
 
+  it('an altitude of the cabin alone', async () => {
+    expect(
+      await readRefused('Time,Latitude,Longitude,Cabin altitude (ft)\n2024-05-01T10:00:00Z,47,8,1'),
+    ).toMatchObject({ code: 'no-altitude', firstLine: 1 });
+  });
+
+  it('altitudes that no row holds, by the names of their columns', async () => {
+    const refusal = await readRefused(
+      'x\nTime,Latitude,Longitude,GPS alt (ft),Pressure altitude (ft)\n2024-05-01T10:00:00Z,47,8,,-9999',
+    );
+    expect(refusal).toMatchObject({ code: 'no-altitude', firstLine: 2 });
+    expect(refusal.message).toBe(
+      'flight, line 2: no row holds a usable altitude in column "GPS alt (ft)" or "Pressure altitude (ft)".',
+    );
+  });
+
   it('of many columns only the first are listed', async () => {
     const names = Array.from({ length: 20 }, (_, i) => `x${i}`);
     const { message } = await readRefused(`Latitude,Longitude,${names.join(',')}\n${'1,'.repeat(21)}1`);
@@ -169,6 +185,29 @@ describe('lines without an end', () => {
     const outcome = await readLog(source, {}, idle);
     expect(!outcome.ok && outcome.refusal).toMatchObject({ code: 'line-too-long', firstLine: 3 });
     expect(asked.chunks).toBeLessThan(30);
+  });
+
+  it('so is a line of 200 MB inside a quote that was opened on the line before', async () => {
+    const start = `${HEADER},Note\n${`${ROW},\n`.repeat(40_000)}${ROW},"open\n`;
+    const { asked, source } = endless(start, 'x'.repeat(100_000), 2000);
+    const outcome = await readLog(source, {}, idle);
+    expect(!outcome.ok && outcome.refusal).toMatchObject({ code: 'line-too-long', firstLine: 40_003 });
+    expect(asked.chunks).toBeLessThan(30);
+  });
+
+  it('a row over several lines is given up when together they are too long, however it is cut', async () => {
+    const rest = (1 << 20) - `${ROW},"`.length - 1;
+    const text = (length: number) =>
+      `${HEADER},Note\n${ROW},\n${ROW},"\n${'x'.repeat(length - 1)}"\n${ROW},\n`;
+    for (const chunkSize of [50_001, 99_999, 1 << 24]) {
+      expect((await readUsable(text(rest), {}, chunkSize)).issues).toEqual([]);
+      const log = await readUsable(text(rest + 1), {}, chunkSize);
+      expect([...log.line]).toEqual([2, 5]);
+      expect(log.issues.map(({ code, count, firstLine }) => [code, count, firstLine])).toEqual([
+        ['quote-unclosed', 1, 3],
+        ['row-too-short', 1, 4],
+      ]);
+    }
   });
 
   it('a first line of 200 MB is refused too', async () => {

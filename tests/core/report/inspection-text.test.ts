@@ -24,6 +24,7 @@ const FOUND: Inspection = {
     { index: 1, header: 'Alt', unitText: null, role: 'altitudeUnnamedFt', confidence: 0.7, why: '' },
     { index: 2, header: 'X', unitText: null, role: 'pitchDeg', confidence: 0.4, why: '' },
   ],
+  headerKey: '',
   issues: [],
 };
 const text = (changes: Partial<Inspection> = {}) =>
