@@ -73,6 +73,21 @@ describe('the table of issues', () => {
     },
   );
 
+  it('warns of what may change the answer, notes what needs no deed, and cautions for the rest', () => {
+    const of = (severity: string) =>
+      Object.entries(LOG_ISSUES).flatMap(([code, [its]]) => (its === severity ? code : []));
+    expect(of('warning')).toEqual(['xml-not-well-formed', 'row-under-other-header']);
+    expect(of('note')).toEqual([
+      'value-marked-invalid',
+      'height-of-2d-fix',
+      'longitude-wrapped',
+      'gpx-ele-assumed-msl',
+      'unit-from-positions',
+    ]);
+    expect(of('caution').length).toBe(15);
+    expect(of('refusal').length).toBe(21);
+  });
+
   it('holds every code that a text here brings about, "cancelled", and no other', async () => {
     expect([...Object.keys(SAID), 'cancelled'].toSorted()).toEqual(Object.keys(LOG_ISSUES).toSorted());
     const outcome = await readLog(

@@ -210,6 +210,13 @@ describe('lines without an end', () => {
     }
   });
 
+  it('a line too long behind a quote left open is refused, however it is cut', async () => {
+    const text = `${HEADER},Note\n${ROW},\n${ROW},"open\n${'x'.repeat((1 << 20) + 1)}\n${ROW},\n`;
+    for (const chunkSize of [40_000, 50_001, 99_999, 1 << 24]) {
+      expect(await readRefused(text, {}, chunkSize)).toMatchObject({ code: 'line-too-long', firstLine: 4 });
+    }
+  });
+
   it('a first line of 200 MB is refused too', async () => {
     const { asked, source } = endless('', 'Time,Latitude,'.repeat(10_000), 2000);
     const outcome = await readLog(source, {}, idle);
