@@ -2,7 +2,7 @@ import type { Issue } from '../issue/issue.ts';
 import { approachEvents, type Moments } from './approach-events.ts';
 import { missedApproachStartS } from './climb.ts';
 import { after, findCapture } from './established.ts';
-import { decisionOf, findFinalBegin, type Decision } from './final.ts';
+import { decisionOf, findFinalBegin, type Decision, type FinalBegin } from './final.ts';
 import { at, type Flown } from './flown.ts';
 import type { FlownApproach } from './flown-approach.ts';
 import { findGlidepathIntercept, glidepathAliveS } from './glidepath-intercept.ts';
@@ -36,7 +36,7 @@ export function findApproaches(flown: Flown, gateDatumFt: number): FoundApproach
     else if (verdict.kind === 'none') notes.push(passNote(flown, pass, verdict.why));
     else {
       const why = verdict.kind === 'approach' ? null : verdict.why;
-      approaches.push(describe(flown, pass, gateDatumFt, { kind: verdict.kind, why }));
+      approaches.push(describe(flown, pass, begin, gateDatumFt, { kind: verdict.kind, why }));
     }
   }
   const nothing = approaches.length === 0 && notes.length === 0;
@@ -46,10 +46,10 @@ export function findApproaches(flown: Flown, gateDatumFt: number): FoundApproach
 function describe(
   flown: Flown,
   pass: Pass,
+  { aliveS, fixS, beganS }: FinalBegin,
   gateDatumFt: number,
   verdict: Pick<FlownApproach, 'kind' | 'why'>,
 ): FlownApproach {
-  const { aliveS, fixS, beganS } = findFinalBegin(flown, pass);
   const decision = decisionOf(flown);
   const untilS = flown.track.timeS[pass.until]!;
   const ending = findEnding(flown, pass, beganS ?? aliveS, decision.altitudeFt);

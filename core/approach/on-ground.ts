@@ -2,13 +2,9 @@ import { median } from '../numeric/median.ts';
 import { FEET_PER_NM } from '../units/units.ts';
 import { after } from './established.ts';
 import { at, type Flown } from './flown.ts';
+import { POSITION_ERROR_FT } from './position-error.ts';
 import { firstCrossing, firstHold, type Margin, type Stretch } from './hold.ts';
 
-/**
- * How far beside the runway's edge a fix may lie and still be on it: the position error of a plain receiver
- * (8 m, GPS SPS Performance Standard 2020, table 3.8-3, second-hand) twice over, until each log brings its own.
- */
-const POSITION_ERROR_FT = 50;
 /** The threshold is crossed below this height above it; higher it is only passed abeam (design, section 7). */
 export const THRESHOLD_CROSSING_BELOW_FT = 200;
 const ROLLING_KT = 40;

@@ -1,5 +1,6 @@
 import type { Flown } from './flown.ts';
 import { median } from '../numeric/median.ts';
+import { POSITION_ERROR_FT } from './position-error.ts';
 import { isInbound, type Pass } from './passes.ts';
 
 /** A pass that ends below this, this far beside the centreline, was flown to another runway (design, section 7). */
@@ -7,7 +8,6 @@ const ENDS_BELOW_FT = 500;
 const BESIDE_FT = 400;
 /** … when its offset kept within this of one value while it was within full scale. */
 const STEADY_FT = 400;
-const POSITION_ERROR_FT = 50;
 /** Looked at from here in: before, an intercept still changes the offset. Ours. */
 const STEADY_INSIDE_NM = 6;
 /** How long after the localizer's scale was left the threshold may be passed. Ours. */

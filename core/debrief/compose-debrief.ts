@@ -42,6 +42,7 @@ export function composeDebrief(material: Material): Debrief {
       fixes: track.count,
       startUtc: utcText(track.timeS[0]!)!,
       endUtc: utcText(track.timeS[track.count - 1]!)!,
+      timeReference: log.timeReference,
       medianIntervalS: track.medianIntervalS,
       altitudeReference: track.altitudeSource,
       issues: [...log.issues, ...track.issues],

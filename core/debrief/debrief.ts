@@ -26,6 +26,8 @@ export interface Debrief {
     readonly fixes: number;
     readonly startUtc: string;
     readonly endUtc: string;
+    /** `elapsed`: times count from the log's own start, and their date means nothing. */
+    readonly timeReference: 'utc' | 'local' | 'elapsed';
     readonly medianIntervalS: number;
     readonly altitudeReference: string;
     readonly issues: readonly Issue[];

@@ -11,13 +11,22 @@ export const LOCALIZER_SIDES: Sides = ['right', 'left'];
 export const GLIDEPATH_SIDES: Sides = ['high', 'low'];
 
 const NOTHING_RECORDED = 'Nothing of this needle was recorded here.';
+/** A log slower than this shows no turns of a needle (design, section 9). */
+const SLOWEST_FOR_TURNS_S = 3;
+const TOO_SLOW = 'Fixes are more than 3 s apart: too few to see a needle turn.';
 const NO_LIMIT = 'The standard sets no limit for this needle here.';
 
 /** How one needle stood over a segment; `limit` null where the standard sets none. */
-export function needleDebrief(parts: readonly Polyline[], limit: number | null, sides: Sides): DebriefNeedle {
+export function needleDebrief(
+  parts: readonly Polyline[],
+  limit: number | null,
+  sides: Sides,
+  medianIntervalS: number,
+): DebriefNeedle {
   const measures = needleMeasures(parts);
   if (!measures) return silentNeedle();
   const { spread, insideS, reversalsPerMinute } = measures;
+  const isSlow = medianIntervalS > SLOWEST_FOR_TURNS_S;
   const excursions = limit === null ? [] : needleExcursions(parts, limit);
   return {
     meanFullScale: spread.mean,
@@ -27,10 +36,13 @@ export function needleDebrief(parts: readonly Polyline[], limit: number | null, 
     maxAbsUtc: utcText(spread.peakS),
     insideS: inside(insideS),
     insideShare: inside(insideS.map((s) => s / spread.durationS)),
-    reversalsPerMinute,
+    reversalsPerMinute: isSlow ? null : reversalsPerMinute,
     timeOutsideS: limit === null ? null : threeEqual(timeOutsideS(excursions)),
     excursions: excursions.map((excursion) => excursionDebrief(excursion, sides)),
-    unknown: limit === null ? { timeOutsideS: NO_LIMIT } : {},
+    unknown: {
+      ...(limit === null && { timeOutsideS: NO_LIMIT }),
+      ...(isSlow && { reversalsPerMinute: TOO_SLOW }),
+    },
   };
 }
 

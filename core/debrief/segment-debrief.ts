@@ -23,10 +23,20 @@ export function segmentDebrief(flown: Flown, segment: ApproachSegment): DebriefS
   const limits = limitsOn(kind);
   const values = {
     localizer: onNeedles
-      ? needleDebrief(parts(deviations.localizerFullScale), limits.localizer, LOCALIZER_SIDES)
+      ? needleDebrief(
+          parts(deviations.localizerFullScale),
+          limits.localizer,
+          LOCALIZER_SIDES,
+          track.medianIntervalS,
+        )
       : null,
     glidepath: onNeedles
-      ? needleDebrief(parts(deviations.glidepathFullScale), limits.glidepath, GLIDEPATH_SIDES)
+      ? needleDebrief(
+          parts(deviations.glidepathFullScale),
+          limits.glidepath,
+          GLIDEPATH_SIDES,
+          track.medianIntervalS,
+        )
       : null,
     centrelineOffsetFt: isVisual ? spreadDebrief(parts(deviations.centrelineOffsetFt)) : null,
     heightAboveGlidepathFt: isVisual ? spreadDebrief(parts(deviations.heightAboveGlidepathFt)) : null,

@@ -7,7 +7,8 @@ import { localizerContradictions } from './localizer-contradictions.ts';
 import { runwayContradictions } from './runway-contradictions.ts';
 import { unusualValues } from './unusual-values.ts';
 import { magneticVariation, variationContradictions } from './variation.ts';
-import { decimal, whole } from './wording.ts';
+import { decimal } from './wording.ts';
+import { whole } from '../units/whole.ts';
 
 /**
  * Everything in a facility that contradicts something else in it, or that looks like a slip, as warnings; and
@@ -37,5 +38,5 @@ function glidepathContradictions(geometry: FacilityGeometry): Issue[] {
   const message = `From its antenna the glidepath crosses the threshold at ${whole(impliedFt)} ft, but glidepath.thresholdCrossingHeightFt is ${decimal(givenFt)}; the antenna is not used`;
   const tip =
     'Check glidepath.antenna, its elevation above all. On sloping ground the published crossing height is right: leave the antenna out.';
-  return [issue('warning', 'facility-crossing-height-disagrees', message, { tip })];
+  return [issue('warning', 'facility-crossing-height-disagrees', `${message}.`, { tip })];
 }

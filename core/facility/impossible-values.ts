@@ -4,7 +4,8 @@ import type { JsonPath } from './json-text.ts';
 import { localizerBeam } from './localizer-beam.ts';
 import type { FacilityProblem } from './problem.ts';
 import { placeOnAxis, runwayAxis, type RunwayAxis } from './runway-axis.ts';
-import { bearingWords, decimal, whole } from './wording.ts';
+import { bearingWords, decimal } from './wording.ts';
+import { whole } from '../units/whole.ts';
 
 /** More than any aerodrome's slope between two of its points (our own choice): a slip of the pen. */
 const MAX_ELEVATION_SPREAD_FT = 500;
@@ -67,7 +68,7 @@ function impossibleHeights(facility: Facility): FacilityProblem[] {
 
 function elevationFarOff(path: JsonPath, elevationFt: number | undefined, thresholdFt: number) {
   if (elevationFt === undefined || Math.abs(elevationFt - thresholdFt) <= MAX_ELEVATION_SPREAD_FT) return [];
-  const says = `is ${whole(elevationFt)}: the threshold lies at ${whole(thresholdFt)} ft, and one aerodrome's elevations lie within ${MAX_ELEVATION_SPREAD_FT} ft`;
+  const says = `is ${decimal(elevationFt)}: the threshold lies at ${whole(thresholdFt)} ft, and one aerodrome's elevations lie within ${MAX_ELEVATION_SPREAD_FT} ft`;
   return [impossible(path, says, 'Compare it with runway.threshold.elevationFt: one of them is mistyped.')];
 }
 

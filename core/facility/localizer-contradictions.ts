@@ -5,7 +5,8 @@ import type { Facility } from './facility-schema.ts';
 import { OFFSET_LOCALIZER_DEG } from './impossible-values.ts';
 import { placeOnAxis } from './runway-axis.ts';
 import { trueFromMagnetic, variationWords, type MagneticVariation } from './variation.ts';
-import { bearingWords, decimal, whole } from './wording.ts';
+import { bearingWords, decimal } from './wording.ts';
+import { whole } from '../units/whole.ts';
 
 /** Charts give whole degrees. */
 const MAGNETIC_COURSE_SLACK_DEG = 1;
@@ -42,7 +43,7 @@ function magneticCourse(
   const tip = given
     ? 'Check both courses and magneticVariationDeg.'
     : 'Is the localizer offset? Then give localizer.courseTrueDeg and localizer.antenna. If not, check courseMagneticDeg and magneticVariationDeg.';
-  return [issue('warning', 'facility-magnetic-course-disagrees', message, { tip })];
+  return [issue('warning', 'facility-magnetic-course-disagrees', `${message}.`, { tip })];
 }
 
 function antennaOffCentreline(facility: Facility, geometry: FacilityGeometry): Issue[] {
@@ -54,7 +55,7 @@ function antennaOffCentreline(facility: Facility, geometry: FacilityGeometry): I
   const side = rightFt < 0 ? 'left' : 'right';
   const message = `localizer.antenna stands ${whole(Math.abs(rightFt))} ft ${side} of the extended centreline, ${decimal(offDeg)} degrees seen from the threshold, and no course is given; the runway's bearing is used`;
   const tip = 'Is the localizer offset? Then give localizer.courseTrueDeg. If not, check localizer.antenna.';
-  return [issue('warning', 'facility-antenna-off-centreline', message, { tip })];
+  return [issue('warning', 'facility-antenna-off-centreline', `${message}.`, { tip })];
 }
 
 function offsetCourse({ courseOffsetDeg, courseTrueDeg }: FacilityGeometry): Issue[] {
@@ -64,12 +65,12 @@ function offsetCourse({ courseOffsetDeg, courseTrueDeg }: FacilityGeometry): Iss
   const tip = 'Check localizer.courseTrueDeg: is it perhaps magnetic?';
   if (offDeg > ICAO_OFFSET_LIMIT_DEG) {
     const message = `${start}: outside ICAO's rule for an ILS (${ICAO_OFFSET_LIMIT_DEG}) and FAA's (${FAA_OFFSET_LIMIT_DEG})`;
-    return [issue('warning', 'facility-offset-beyond-icao', message, { tip })];
+    return [issue('warning', 'facility-offset-beyond-icao', `${message}.`, { tip })];
   }
   if (offDeg > FAA_OFFSET_LIMIT_DEG) {
     const message = `${start}: outside FAA's rule for an ILS (${FAA_OFFSET_LIMIT_DEG}), inside ICAO's (${ICAO_OFFSET_LIMIT_DEG})`;
-    return [issue('warning', 'facility-offset-beyond-faa', message, { tip })];
+    return [issue('warning', 'facility-offset-beyond-faa', `${message}.`, { tip })];
   }
   const message = `${start}: the needle is judged to decision altitude, never the line-up with the runway`;
-  return [issue('note', 'facility-offset', message)];
+  return [issue('note', 'facility-offset', `${message}.`)];
 }

@@ -15,7 +15,7 @@ const MAX_CHARACTERS = 200_000;
 export function parseFacility(text: string, fileName: string): Outcome<Facility> {
   if (text.length > MAX_CHARACTERS) {
     const message = `${fileName} is no facility file: it has more than ${MAX_CHARACTERS} characters`;
-    return refused('facility-too-large', message, { tip: 'Is it a track log?' });
+    return refused('facility-too-large', `${message}.`, { tip: 'Is it a track log?' });
   }
   const json = readJson(text);
   if (!json.ok) return notJson(json, fileName);
@@ -30,7 +30,7 @@ export function parseFacility(text: string, fileName: string): Outcome<Facility>
 
 function notJson(json: JsonReading & { ok: false }, fileName: string): Outcome<never> {
   const message = `${fileName}, line ${json.line}, column ${json.column}: ${json.problem}`;
-  return refused('facility-not-json', message, {
+  return refused('facility-not-json', `${message}.`, {
     firstLine: json.line,
     tip: 'A facility file is JSON: keys and text in double quotes, commas between, none after the last, decimals with a point.',
   });
@@ -48,7 +48,7 @@ function unusable(
   const issues = problems.map(({ code, path, says, tip }): Issue => {
     const line = lineOf(path);
     const key = path.length === 0 ? 'the file' : path.join('.');
-    return issue('refusal', code, `${fileName}, line ${line}: ${key} ${says}`, { firstLine: line, tip });
+    return issue('refusal', code, `${fileName}, line ${line}: ${key} ${says}.`, { firstLine: line, tip });
   });
   return { ok: false, refusal: issues[0]!, issues };
 }

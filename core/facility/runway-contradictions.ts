@@ -3,7 +3,8 @@ import { wrap180 } from '../units/units.ts';
 import type { FacilityGeometry } from './derive-geometry.ts';
 import type { Facility } from './facility-schema.ts';
 import { magneticFromTrue, type MagneticVariation } from './variation.ts';
-import { bearingWords, decimal, whole } from './wording.ts';
+import { bearingWords, decimal } from './wording.ts';
+import { whole } from '../units/whole.ts';
 
 /** How far a designator may lie from the runway's bearing (our own choice). */
 const DESIGNATOR_SLACK_DEG = 10;
@@ -50,7 +51,7 @@ function designatorAgainstBearing(
   const tip = reversed
     ? 'Are the ends exchanged? runway.threshold is the one that is landed over.'
     : 'Check runway.designator, the positions of both ends or runway.trueBearingDeg, and magneticVariationDeg.';
-  return [issue('warning', 'facility-designator-disagrees', message, { tip })];
+  return [issue('warning', 'facility-designator-disagrees', `${message}.`, { tip })];
 }
 
 function lengthAgainstEnds({ runway }: Facility, { lengthFt: measuredFt }: FacilityGeometry): Issue[] {
@@ -61,7 +62,7 @@ function lengthAgainstEnds({ runway }: Facility, { lengthFt: measuredFt }: Facil
     givenFt > measuredFt
       ? 'Is the threshold displaced, and lengthFt that of the whole runway? If not, check the positions.'
       : 'Check runway.lengthFt, and the positions of runway.threshold and runway.farEnd.';
-  return [issue('warning', 'facility-length-disagrees', message, { tip })];
+  return [issue('warning', 'facility-length-disagrees', `${message}.`, { tip })];
 }
 
 function bearingAgainstEnds({ runway }: Facility, { trueBearingDeg }: FacilityGeometry): Issue[] {
@@ -69,5 +70,5 @@ function bearingAgainstEnds({ runway }: Facility, { trueBearingDeg }: FacilityGe
   if (givenDeg === undefined || Math.abs(wrap180(givenDeg - trueBearingDeg)) <= BEARING_SLACK_DEG) return [];
   const message = `From end to end the runway lies ${bearingWords(trueBearingDeg, 2)} true, but runway.trueBearingDeg is ${decimal(givenDeg, 2)}; the ends are used`;
   const tip = 'Is the given bearing magnetic? If not, check the positions of both ends.';
-  return [issue('warning', 'facility-bearing-disagrees', message, { tip })];
+  return [issue('warning', 'facility-bearing-disagrees', `${message}.`, { tip })];
 }

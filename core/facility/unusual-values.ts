@@ -1,7 +1,8 @@
 import { issue, type Issue } from '../issue/issue.ts';
 import type { FacilityGeometry } from './derive-geometry.ts';
 import type { Facility } from './facility-schema.ts';
-import { decimal, whole } from './wording.ts';
+import { decimal } from './wording.ts';
+import { whole } from '../units/whole.ts';
 
 /** A course is 3 to 6 degrees wide, full left to full right (FAA handbooks; second-hand). */
 const USUAL_WIDTH_DEG = { min: 3, max: 6 } as const;
@@ -32,7 +33,7 @@ function courseWidth({ localizer }: Facility): Issue[] {
   const message = `localizer.courseWidthDeg is ${decimal(widthDeg, 2)}, but courses are ${USUAL_WIDTH_DEG.min} to ${USUAL_WIDTH_DEG.max} degrees wide from full left to full right`;
   const tip =
     widthDeg < USUAL_WIDTH_DEG.min ? 'Is it one side only? The width is both sides together.' : null;
-  return [issue('warning', 'facility-course-width-unusual', message, { tip })];
+  return [issue('warning', 'facility-course-width-unusual', `${message}.`, { tip })];
 }
 
 function glidepathFullScale({ glidepath }: Facility): Issue[] {
@@ -44,13 +45,15 @@ function glidepathFullScale({ glidepath }: Facility): Issue[] {
     fullScaleDeg / angleDeg > USUAL_FULL_SCALE_SHARE.max
       ? 'Is it the whole beam, full up to full down? Full scale is one side.'
       : 'Is it the value of one dot? Full scale is two dots of two, or five of five.';
-  return [issue('warning', 'facility-full-scale-unusual', message, { tip })];
+  return [issue('warning', 'facility-full-scale-unusual', `${message}.`, { tip })];
 }
 
 function glidepathAngle({ glidepath: { angleDeg } }: Facility): Issue[] {
   if (!isOutside(angleDeg, USUAL_ANGLE_DEG)) return [];
   const message = `A glidepath of ${decimal(angleDeg, 2)} degrees is outside the usual ${USUAL_ANGLE_DEG.min} to ${USUAL_ANGLE_DEG.max}`;
-  return [issue('note', 'facility-glidepath-angle-unusual', message, { tip: 'Check glidepath.angleDeg.' })];
+  return [
+    issue('note', 'facility-glidepath-angle-unusual', `${message}.`, { tip: 'Check glidepath.angleDeg.' }),
+  ];
 }
 
 function decisionHeight({ decisionAltitudeFt, touchdownZoneElevationFt }: FacilityGeometry): Issue[] {
@@ -60,7 +63,7 @@ function decisionHeight({ decisionAltitudeFt, touchdownZoneElevationFt }: Facili
   const message = `minimums.decisionAltitudeFt is ${whole(decisionAltitudeFt)}, ${whole(heightFt)} ft above the touchdown zone at ${whole(touchdownZoneElevationFt)}`;
   const tip =
     'A decision altitude counts from sea level, and is mostly 200 ft or more above the touchdown zone.';
-  return [issue('warning', 'facility-decision-altitude-unusual', message, { tip })];
+  return [issue('warning', 'facility-decision-altitude-unusual', `${message}.`, { tip })];
 }
 
 /** Localizers have odd tenths, with or without 50 kHz more; even tenths are VORs (ICAO Annex 10 Vol V; from memory). */
@@ -70,5 +73,5 @@ function frequency({ frequencyMHz }: Facility): Issue[] {
   const onStep = Math.abs(frequencyMHz * 20 - steps) < 1e-6;
   if (onStep && Math.floor(steps / 2) % 2 === 1) return [];
   const message = `frequencyMHz is ${decimal(frequencyMHz, 3)}, which is no localizer channel: those have an odd first decimal, as 110.30 or 110.35`;
-  return [issue('warning', 'facility-frequency-unusual', message, { tip: 'Check frequencyMHz.' })];
+  return [issue('warning', 'facility-frequency-unusual', `${message}.`, { tip: 'Check frequencyMHz.' })];
 }

@@ -33,7 +33,7 @@ export function variationContradictions(facility: Facility, variation: MagneticV
     const message =
       'The magnetic variation is not known, so the runway designator is checked roughly and the magnetic course not at all';
     const tip = 'Give magneticVariationDeg, east positive.';
-    return [issue('caution', 'facility-variation-unknown', message, { tip })];
+    return [issue('caution', 'facility-variation-unknown', `${message}.`, { tip })];
   }
   if (givenDeg === undefined || modelDeg === null) return [];
   if (Math.abs(wrap180(givenDeg - modelDeg)) <= MAX_OFF_MODEL_DEG) return [];
@@ -42,7 +42,7 @@ export function variationContradictions(facility: Facility, variation: MagneticV
   const tip = turned
     ? 'Is its sign turned round? East is positive, west negative.'
     : 'Check magneticVariationDeg, and the position of runway.threshold.';
-  return [issue('warning', 'facility-variation-disagrees', message, { tip })];
+  return [issue('warning', 'facility-variation-disagrees', `${message}.`, { tip })];
 }
 
 export function trueFromMagnetic(bearingMagneticDeg: number, variationDeg: number): number {

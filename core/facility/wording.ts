@@ -1,11 +1,3 @@
-/** Numbers as the room's sentences write them: rounded once, thousands parted, no locale asked. */
-
-export function whole(value: number): string {
-  const digits = Math.abs(Math.round(value)).toString();
-  const parted = digits.replace(/\B(?=(\d{3})+$)/g, ',');
-  return value < 0 && digits !== '0' ? `-${parted}` : parted;
-}
-
 /** "12", "11.6": at most so many decimals, and none that say nothing. */
 export function decimal(value: number, decimals = 1): string {
   return String(Number(value.toFixed(decimals)));

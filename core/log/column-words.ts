@@ -79,7 +79,7 @@ const WORDS: readonly (readonly [string, string])[] = [
   ['vertical', 'vertical vert vertikal vertikale verticale'],
   [
     'vertical speed',
-    'vs vsi vspd vspeed vvi roc rocd climbrate vario variometer steigrate sinkrate vertspd vertspeed verticalspeed variometre variometro vz',
+    'vs vsi vspd vspeed vvi roc rocd climbrate vario variometer steigrate sinkrate vertspd vertspeed verticalspeed vertikalgeschwindigkeit variometre variometro vz',
   ],
   ['climb', 'climb steig steigen montee ascenso sink'],
   ['rate', 'rate tasa taux regimen'],

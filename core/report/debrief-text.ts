@@ -8,7 +8,8 @@ import type {
   DebriefNeedle,
   DebriefSegment,
 } from '../debrief/debrief.ts';
-import { dayAndClock, duration, whole } from './plain-words.ts';
+import { dayAndClock, duration } from './plain-words.ts';
+import { whole } from '../units/whole.ts';
 import { sided } from './sided.ts';
 import { textLines } from './text-rows.ts';
 
@@ -45,9 +46,9 @@ const SEGMENTS: Readonly<Record<SegmentKind, string>> = {
 export function debriefText(debrief: Debrief): string {
   const several = debrief.approaches.length > 1;
   const blocks = [
-    ...debrief.approaches.flatMap((approach) => approachBlocks(approach, several)),
+    ...debrief.approaches.flatMap((approach) => approachBlocks(approach, debrief, several)),
     debrief.issues.flatMap(({ message, tip }) => lines(tip ? `${message} ${tip}` : message)),
-    lines(`From ${debrief.log.file} at ${debrief.facility.name}, judged by ${debrief.standard.source}.`),
+    lines(sourceSentence(debrief)),
     toCheck(debrief),
     debrief.cautions.flatMap((caution) => lines(`Caution: ${caution}`)),
   ];
@@ -57,23 +58,47 @@ export function debriefText(debrief: Debrief): string {
     .join('\n\n')}\n`;
 }
 
+/** Where no approach was flown nothing was judged either. */
+function sourceSentence({ log, facility, standard, approaches }: Debrief): string {
+  const judged = approaches.some(({ criteria }) => criteria.length > 0)
+    ? `, judged by ${standard.source}`
+    : '';
+  return `From ${log.file} at ${facility.name}${judged}.`;
+}
+
 function lines(text: string): string[] {
   return textLines(text, PAGE_WIDTH);
 }
 
-function approachBlocks(approach: ApproachDebrief, several: boolean): string[][] {
+function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: boolean): string[][] {
   const { index, kind, startUtc, summary, criteria, events, segments, measures } = approach;
   const { day, clock } = dayAndClock(startUtc);
-  const heading = `${KINDS[kind]} ${index}, ${day}, ${clock} UTC`;
+  const moment =
+    log.timeReference === 'elapsed' ? `${clock} into the log` : `${day}, ${clock} ${zoneOf(log)}`;
+  const heading = `${KINDS[kind]} ${index}, ${moment}`;
   return [
     ...(several ? [[heading, '-'.repeat(heading.length)]] : []),
     lines(summary),
     criteria.flatMap(criterionLines),
-    ['What happened (UTC)', ...events.map((event) => `  ${eventLine(event)}`)],
+    [
+      `What happened (${zoneOf(log)}; ${altitudeWords(events)})`,
+      ...events.map((event) => `  ${eventLine(event)}`),
+    ],
     segments.flatMap(segmentLines),
     measureLines(measures),
     lines(`${approach.notGradedBecause[0]!.toUpperCase()}${approach.notGradedBecause.slice(1)}.`),
   ];
+}
+
+function zoneOf({ timeReference }: Debrief['log']): string {
+  return { utc: 'UTC', local: 'times as written', elapsed: 'from the start of the log' }[timeReference];
+}
+
+/** Which altitude the moments are told by: a pilot flies by the altimeter, so the other kind is named for what it is. */
+function altitudeWords([event]: readonly DebriefEvent[]): string {
+  return event?.altitudeSource === 'indicated'
+    ? 'indicated altitudes'
+    : 'heights from the log, your altimeter decides';
 }
 
 function criterionLines({ title, measured, why, verdict }: DebriefCriterion): string[] {
@@ -125,7 +150,7 @@ function needleLines(name: string, needle: DebriefNeedle): string[] {
   return [
     `  ${name.padEnd(20)} RMS ${rmsFullScale.toFixed(2)}, largest ${maxAbsFullScale!.toFixed(2)}; within ¼ ` +
       `${share(insideShare.quarter)}, ½ ${share(insideShare.half)}, ¾ ${share(insideShare.threeQuarters)}; ` +
-      `${reversalsPerMinute!.toFixed(1)} turns a minute`,
+      (reversalsPerMinute === null ? 'turns not told' : `${reversalsPerMinute.toFixed(1)} turns a minute`),
     ...excursions.map(({ startUtc, endUtc, side, peakFullScale }) => {
       const [from, to] = [dayAndClock(startUtc).clock, dayAndClock(endUtc).clock];
       return `    ${from} to ${to}: beyond ¾ scale, ${side} ${Math.abs(peakFullScale).toFixed(2)} at most`;
@@ -148,7 +173,7 @@ function measureLines(measures: DebriefMeasures): string[] {
     );
   if (correctionsOnFinal && correctionsOnFinal.count > 0)
     found.push(
-      `${correctionsOnFinal.count} changes of track on final of 2° or more, ` +
+      `${changes(correctionsOnFinal.count)} of track on final of 2° or more, ` +
         `${whole(correctionsOnFinal.meanDeg!)}° on average and ${whole(correctionsOnFinal.largestDeg!)}° at most.`,
     );
   if (windOnFinal) found.push(windSentence(windOnFinal));
@@ -162,6 +187,10 @@ function measureLines(measures: DebriefMeasures): string[] {
   return found.flatMap(lines);
 }
 
+function changes(count: number): string {
+  return count === 1 ? '1 change' : `${count} changes`;
+}
+
 function windSentence(wind: NonNullable<DebriefMeasures['windOnFinal']>): string {
   const { fromTrueDeg, speedKt, headwindKt, crosswindFromRightKt } = wind;
   const along = `${whole(Math.abs(headwindKt))} kt ${headwindKt < 0 ? 'tailwind' : 'headwind'}`;
@@ -171,8 +200,9 @@ function windSentence(wind: NonNullable<DebriefMeasures['windOnFinal']>): string
 }
 
 function thresholdSentence({ heightFt, offsetFt }: NonNullable<DebriefMeasures['threshold']>): string {
-  const side = offsetFt < 0 ? 'left' : 'right';
-  return `Crossed the threshold at ${whole(heightFt)} ft, ${whole(Math.abs(offsetFt))} ft ${side} of the centreline.`;
+  const feet = whole(Math.abs(offsetFt));
+  const where = feet === '0' ? 'on' : `${feet} ft ${offsetFt < 0 ? 'left' : 'right'} of`;
+  return `Crossed the threshold at ${whole(heightFt)} ft, ${where} the centreline.`;
 }
 
 function toCheck({ log, facility }: Debrief): string[] {

@@ -3,7 +3,8 @@ import { gradientFtPerNm } from '../facility/descent-rate.ts';
 import type { FacilityGeometry, Origin } from '../facility/derive-geometry.ts';
 import type { Facility } from '../facility/facility-schema.ts';
 import { magneticFromTrue, variationWords } from '../facility/variation.ts';
-import { bearingWords, decimal, whole } from '../facility/wording.ts';
+import { bearingWords, decimal } from '../facility/wording.ts';
+import { whole } from '../units/whole.ts';
 import { FEET_PER_METRE } from '../units/units.ts';
 import { textLines, textRow } from './text-rows.ts';
 

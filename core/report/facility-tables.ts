@@ -2,7 +2,7 @@ import { descentRateFpm } from '../facility/descent-rate.ts';
 import type { FacilityGeometry } from '../facility/derive-geometry.ts';
 import { glidepathFeet, localizerFeet } from '../facility/needle-feet.ts';
 import { distanceAtGlidepathAltitudeNm, glidepathAltitudeFt } from '../facility/path-altitude.ts';
-import { whole } from '../facility/wording.ts';
+import { whole } from '../units/whole.ts';
 import { textCells, textRow } from './text-rows.ts';
 
 const NEEDLE_DISTANCES_NM = [0, 1, 3, 5] as const;

@@ -37,7 +37,7 @@ function heading({ name, ident, frequencyMHz }: Facility): string[] {
 function toCheck(issues: readonly Issue[]): string[] {
   if (issues.length === 0) return ['Nothing in this facility contradicts anything else in it.'];
   const entries = issues.flatMap(({ severity, message, tip }) => {
-    const [first = '', ...rest] = textLines(`${severity}: ${message}.`, PAGE_WIDTH - 2);
+    const [first = '', ...rest] = textLines(`${severity}: ${message}`, PAGE_WIDTH - 2);
     const tipLines = tip === null ? [] : textLines(tip, PAGE_WIDTH - 4);
     return [`  ${first}`, ...[...rest, ...tipLines].map((line) => `    ${line}`)];
   });

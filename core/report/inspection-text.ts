@@ -1,6 +1,7 @@
 import type { LogColumn } from '../log/log.ts';
 import type { Inspection } from './inspection.ts';
-import { dayAndClock, duration, whole } from './plain-words.ts';
+import { dayAndClock, duration } from './plain-words.ts';
+import { whole } from '../units/whole.ts';
 import { ROLE_WORDS } from './quantity-words.ts';
 import { textLines } from './text-rows.ts';
 
@@ -10,7 +11,7 @@ const SEVERITY_WORDS = { refusal: 'Cannot be used', warning: 'Warning', caution:
 /** What `inspect` prints: the log in sentences, then its columns, then what is worth knowing. */
 export function inspectionText(found: Inspection): string {
   const blocks = [
-    paragraph(`${found.file} is a ${found.kind.toUpperCase()} track log: ${found.recognised}.`),
+    paragraph(`${found.file} is a track log: ${found.recognised}.`),
     paragraph(`${fixesSentence(found)} ${rateSentence(found)} ${altitudeSentence(found)}`),
     usedColumns(found.columns),
     unusedColumns(found.columns),

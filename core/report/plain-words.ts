@@ -1,10 +1,3 @@
-/** 1234.5 as "1,235": whole, with thousands apart. */
-export function whole(value: number): string {
-  const digits = String(Math.abs(Math.round(value)));
-  const sign = Math.round(value) < 0 ? '−' : '';
-  return sign + digits.replace(/\B(?=(\d{3})+$)/g, ',');
-}
-
 /** A duration as a person says it: "48 s", "6 min 5 s", "1 h 2 min". */
 export function duration(seconds: number): string {
   const s = Math.round(seconds);

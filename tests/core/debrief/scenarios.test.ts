@@ -113,3 +113,41 @@ describe('what is no approach', () => {
     expect(debrief.approaches[0]!.notGradedBecause).toMatch(/joined the final \d\.\d NM out/);
   });
 });
+
+describe('the page is true to its log', () => {
+  const text = (recording: Parameters<typeof debriefTruth>[1] = {}) =>
+    debriefText(debriefTruth(fly(flown.straightInLanding(PETRELHOLM)), recording));
+
+  it('says which altitudes it tells, and that the altimeter decides over others', () => {
+    expect(text()).toContain('What happened (UTC; heights from the log, your altimeter decides)');
+    const indicated: Parameters<typeof debriefTruth>[1] = {
+      columns: ({ columns }, tenths) => ({ altitudeIndicatedFt: tenths.map((t) => columns.indicatedFt[t]!) }),
+    };
+    expect(text(indicated)).toContain('What happened (UTC; indicated altitudes)');
+  });
+
+  it('tells no turns of a needle from fixes five seconds apart, and why', () => {
+    const slow = { keep: (tenth: number) => tenth % 50 === 0 };
+    const [approach] = debriefTruth(fly(flown.straightInLanding(PETRELHOLM)), slow).approaches;
+    const { localizer } = approach!.segments.find(({ kind }) => kind === 'final')!;
+    expect(localizer!.reversalsPerMinute).toBeNull();
+    expect(localizer!.unknown.reversalsPerMinute).toContain('more than 3 s apart');
+    expect(text(slow)).toContain('turns not told');
+  });
+
+  it('claims no clock for a log that has none', () => {
+    const debrief = debriefTruth(fly(flown.touchAndGoThenLanding(PETRELHOLM)));
+    const elapsed = debriefText({ ...debrief, log: { ...debrief.log, timeReference: 'elapsed' } });
+    expect(elapsed).not.toContain('UTC');
+    expect(elapsed).toContain('What happened (from the start of the log; ');
+    expect(elapsed).toMatch(/^Approach 2, \d\d:\d\d:\d\d into the log$/m);
+    const local = debriefText({ ...debrief, log: { ...debrief.log, timeReference: 'local' } });
+    expect(local).toContain('What happened (times as written; ');
+  });
+
+  it('says nothing of a standard where nothing was judged', () => {
+    const debrief = debriefTruth(fly(none.overflight(PETRELHOLM)));
+    expect(debriefText(debrief)).not.toContain('judged by');
+    expect(text()).toContain('judged by FAA-S-ACS-8C');
+  });
+});

@@ -39,7 +39,7 @@ describe('the designator is held against the bearing', () => {
     const issue = onlyIssue(named('09', { 'runway.trueBearingDeg': 68.9 }));
     expect(issue).toMatchObject({ severity: 'warning', code: 'facility-designator-disagrees' });
     expect(issue.message).toBe(
-      'The designator 09 stands for 090, but the runway lies 080 magnetic (069 true)',
+      'The designator 09 stands for 090, but the runway lies 080 magnetic (069 true).',
     );
     expect(issue.tip).toContain('Check runway.designator');
   });
@@ -79,7 +79,7 @@ describe('length and bearing are held against the two ends', () => {
     const longer = onlyIssue(changed(FULL, { 'runway.lengthFt': 8500 }));
     expect(longer.code).toBe('facility-length-disagrees');
     expect(longer.message).toBe(
-      'The two ends of the runway lie 8,000 ft apart, but runway.lengthFt is 8,500; the ends are used',
+      'The two ends of the runway lie 8,000 ft apart, but runway.lengthFt is 8,500; the ends are used.',
     );
     expect(longer.tip).toContain('Is the threshold displaced');
     expect(onlyIssue(changed(FULL, { 'runway.lengthFt': 7900 })).tip).toContain('Check runway.lengthFt');
@@ -90,7 +90,7 @@ describe('length and bearing are held against the two ends', () => {
     const issue = onlyIssue(changed(FULL, { 'runway.trueBearingDeg': 82 }));
     expect(issue.code).toBe('facility-bearing-disagrees');
     expect(issue.message).toBe(
-      'From end to end the runway lies 071.00 true, but runway.trueBearingDeg is 82; the ends are used',
+      'From end to end the runway lies 071.00 true, but runway.trueBearingDeg is 82; the ends are used.',
     );
     expect(issue.tip).toContain('magnetic?');
   });
@@ -111,7 +111,7 @@ describe('the localizer is held against the runway', () => {
     const issue = onlyIssue(magnetic(84));
     expect(issue.code).toBe('facility-magnetic-course-disagrees');
     expect(issue.message).toBe(
-      'localizer.courseMagneticDeg is 84, with variation 11 west that is 073.0 true, but the runway lies 071.0 true: 2 degrees apart',
+      'localizer.courseMagneticDeg is 84, with variation 11 west that is 073.0 true, but the runway lies 071.0 true: 2 degrees apart.',
     );
     expect(issue.tip).toContain('Is the localizer offset?');
   });
@@ -165,7 +165,7 @@ describe('the glidepath antenna is held against the crossing height', () => {
     const issue = onlyIssue(changed(FULL, { 'glidepath.antenna.elevationFt': 114 }));
     expect(issue).toMatchObject({ severity: 'warning', code: 'facility-crossing-height-disagrees' });
     expect(issue.message).toBe(
-      'From its antenna the glidepath crosses the threshold at 66 ft, but glidepath.thresholdCrossingHeightFt is 55; the antenna is not used',
+      'From its antenna the glidepath crosses the threshold at 66 ft, but glidepath.thresholdCrossingHeightFt is 55; the antenna is not used.',
     );
     expect(issue.tip).toContain('elevation');
   });
@@ -183,7 +183,7 @@ describe('the fix is held against the path', () => {
     const issue = onlyIssue(changed(FULL, { 'finalApproachFix.distanceNm': 6.1 }));
     expect(issue.code).toBe('facility-fix-off-glidepath');
     expect(issue.message).toMatch(
-      /^At the fix, 6\.1 NM from the threshold, the glidepath is at 2,1\d\d ft, but finalApproachFix\.altitudeFt is 1,800, where the path is 5\.1 NM out$/,
+      /^At the fix, 6\.1 NM from the threshold, the glidepath is at 2,1\d\d ft, but finalApproachFix\.altitudeFt is 1,800, where the path is 5\.1 NM out\.$/,
     );
     expect(issue.tip).toContain('Is 6.1 a DME reading?');
     expect(codes(changed(FULL, { 'finalApproachFix.distanceNm': 4.7 }))).toEqual([
@@ -208,7 +208,7 @@ describe('the fix is held against the path', () => {
     const low = changed(FULL, { 'minimums.decisionAltitudeFt': 1000, 'finalApproachFix.altitudeFt': 1000 });
     expect(codes(low)).toEqual(['facility-fix-off-glidepath', 'facility-fix-below-minimum']);
     expect(issuesOf(low)[1]!.message).toBe(
-      'finalApproachFix.altitudeFt is 1,000, not above the decision altitude of 1,000',
+      'finalApproachFix.altitudeFt is 1,000, not above the decision altitude of 1,000.',
     );
   });
 });
@@ -219,7 +219,7 @@ describe('the variation is held against the magnetic model', () => {
       ({ code }) => code === 'facility-variation-disagrees',
     )!;
     expect(turned.message).toMatch(
-      /^magneticVariationDeg is 11 east, but the magnetic model gives 1\d(\.\d)? west there$/,
+      /^magneticVariationDeg is 11 east, but the magnetic model gives 1\d(\.\d)? west there\.$/,
     );
     expect(turned.tip).toContain('sign turned round?');
     const wrong = issuesOf(changed(FULL, { magneticVariationDeg: -31 })).find(
@@ -270,7 +270,7 @@ describe('values that are more often a slip are asked about', () => {
 
   it('a height written as an altitude is suspected', () => {
     expect(onlyIssue(changed(LEAST, { 'minimums.decisionAltitudeFt': 150 })).message).toBe(
-      'minimums.decisionAltitudeFt is 150, 50 ft above the touchdown zone at 100',
+      'minimums.decisionAltitudeFt is 150, 50 ft above the touchdown zone at 100.',
     );
   });
 });

@@ -86,63 +86,63 @@ describe('the sentence says what was found, where, and what would be right', () 
       'runway.threshold.latDeg',
       95,
       'facility-impossible-value',
-      'f.json, line 10: runway.threshold.latDeg is 95: a latitude lies between -90 and 90',
+      'f.json, line 10: runway.threshold.latDeg is 95: a latitude lies between -90 and 90.',
       null,
     ],
     [
       'runway.threshold.lonDeg',
       180,
       'facility-impossible-value',
-      'f.json, line 11: runway.threshold.lonDeg is 180: a longitude lies from -180 to below 180',
+      'f.json, line 11: runway.threshold.lonDeg is 180: a longitude lies from -180 to below 180.',
       null,
     ],
     [
       'glidepath.angleDeg',
       '3,0',
       'facility-wrong-type',
-      'f.json, line 36: glidepath.angleDeg is "3,0": a glidepath angle is a number',
+      'f.json, line 36: glidepath.angleDeg is "3,0": a glidepath angle is a number.',
       'Write numbers without quotes, and decimals with a point.',
     ],
     [
       'minimums.rvrFt',
       null,
       'facility-wrong-type',
-      'f.json, line 47: minimums.rvrFt is null: a runway visual range is a number',
+      'f.json, line 47: minimums.rvrFt is null: a runway visual range is a number.',
       'What is not known is left out, key and all; it is not written as null.',
     ],
     [
       'runway.designator',
       '37',
       'facility-impossible-value',
-      'f.json, line 8: runway.designator is "37": a runway designator is 01 to 36, with L, C or R where runways are parallel',
+      'f.json, line 8: runway.designator is "37": a runway designator is 01 to 36, with L, C or R where runways are parallel.',
       null,
     ],
     [
       'format',
       'halfdot-facility/2',
       'facility-wrong-format',
-      'f.json, line 2: format must be "halfdot-facility/1"',
+      'f.json, line 2: format must be "halfdot-facility/1".',
       'The file should begin { "format": "halfdot-facility/1", ...',
     ],
     [
       'glidepath',
       undefined,
       'facility-localizer-only',
-      'f.json, line 1: glidepath is missing: a glidepath (localizer-only approaches are not supported yet) is needed',
+      'f.json, line 1: glidepath is missing: a glidepath (localizer-only approaches are not supported yet) is needed.',
       null,
     ],
     [
       'minimums',
       [1],
       'facility-wrong-type',
-      'f.json, line 45: minimums is a list: minimums is a group in braces',
+      'f.json, line 45: minimums is a list: minimums is a group in braces.',
       null,
     ],
     [
       'ident',
       'IQLM-AND-MORE-AND-MORE-AND-MORE-AND-MORE-AND',
       'facility-impossible-value',
-      'f.json, line 4: ident is too long: an ident has at most 8 characters',
+      'f.json, line 4: ident is too long: an ident has at most 8 characters.',
       null,
     ],
   ])('%s: %j', (path, value, code, message, tip) => {
@@ -174,8 +174,8 @@ describe('the sentence says what was found, where, and what would be right', () 
     const text = JSON.stringify(LEAST).replace('{', '{"__proto__":{},"constructor":1,');
     const outcome = parseFacility(text, 'f.json');
     expect(outcome.issues.map(({ message }) => message)).toEqual([
-      'f.json, line 1: __proto__ is not a key of a facility file',
-      'f.json, line 1: constructor is not a key of a facility file',
+      'f.json, line 1: __proto__ is not a key of a facility file.',
+      'f.json, line 1: constructor is not a key of a facility file.',
     ]);
   });
 
@@ -211,7 +211,7 @@ describe('what is no facility file at all is refused in one sentence', () => {
       ok: false,
       refusal: {
         code: 'facility-not-json',
-        message: 'f.json, line 3, column 10: a value was expected, it has "Q"',
+        message: 'f.json, line 3, column 10: a value was expected, it has "Q".',
         firstLine: 3,
       },
       issues: [],
@@ -222,14 +222,14 @@ describe('what is no facility file at all is refused in one sentence', () => {
     const outcome = parseFacility(text, 'f.json');
     expect(outcome).toMatchObject({ ok: false, refusal: { code: 'facility-wrong-type' } });
     expect(!outcome.ok && outcome.refusal.message).toMatch(
-      /^f\.json, line 1: the file is .*a group in braces$/,
+      /^f\.json, line 1: the file is .*a group in braces\.$/,
     );
   });
 
   it('an empty group lacks everything that is needed', () => {
     const outcome = parseFacility('{}', 'f.json');
     expect(outcome.issues.map(({ message }) => message.split(': ')[1])).toEqual([
-      'format is missing',
+      'format is missing.',
       'name is missing',
       'runway is missing',
       'glidepath is missing',
@@ -250,7 +250,7 @@ describe('what is no facility file at all is refused in one sentence', () => {
     const text = JSON.stringify(LEAST).replace('"name"', '"name":"Other","name"');
     expect(parseFacility(text, 'f.json')).toMatchObject({
       ok: false,
-      refusal: { code: 'facility-repeated-key', message: 'f.json, line 1: name is given twice' },
+      refusal: { code: 'facility-repeated-key', message: 'f.json, line 1: name is given twice.' },
     });
   });
 });

@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { bearingWords, decimal, whole } from '../../../core/facility/wording.ts';
+import { bearingWords, decimal } from '../../../core/facility/wording.ts';
+import { whole } from '../../../core/units/whole.ts';
 
 describe('numbers are written as they are read', () => {
   it.each([
     [0, '0'],
     [-0.4, '0'],
     [999.5, '1,000'],
-    [-1234.4, '-1,234'],
+    [-1234.4, '−1,234'],
     [1234567, '1,234,567'],
   ])('%f in whole numbers is %s', (value, words) => {
     expect(whole(value)).toBe(words);

@@ -142,8 +142,8 @@ describe('the tables say what it means in flight', () => {
 describe('what is to be checked stands at the end', () => {
   it('each with its weight, its sentence and its tip', () => {
     const page = pageOf(LEAST, [
-      issue('warning', 'some-code', 'One thing contradicts another', { tip: 'Look at this field.' }),
-      issue('note', 'other-code', 'A thing worth knowing'),
+      issue('warning', 'some-code', 'One thing contradicts another.', { tip: 'Look at this field.' }),
+      issue('note', 'other-code', 'A thing worth knowing.'),
     ]);
     expect(page.split('To be checked\n')[1]).toBe(
       '  warning: One thing contradicts another.\n    Look at this field.\n  note: A thing worth knowing.\n',

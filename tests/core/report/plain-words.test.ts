@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { dayAndClock, duration, whole } from '../../../core/report/plain-words.ts';
+import { dayAndClock, duration } from '../../../core/report/plain-words.ts';
+import { whole } from '../../../core/units/whole.ts';
 import { sided } from '../../../core/report/sided.ts';
 import { utcText } from '../../../core/units/utc.ts';
 

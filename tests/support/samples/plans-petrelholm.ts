@@ -221,7 +221,7 @@ export const JOINED_LATE: FlightPlan = (() => {
   const { start, legs } = join({
     from: 'right',
     angleDeg: 35,
-    atNm: 4.6,
+    atNm: 4.3,
     altitudeFt: 1500,
     turnAtFullScale: 0.2,
     runNm: 3.5,
