@@ -3,9 +3,10 @@ import { METRES_PER_NM } from '../../core/units/units.ts';
 /** A facility for the benchmarks, invented: on the equator, landing east, so that the made track is easy to check. */
 export const BENCH_FACILITY = {
   format: 'halfdot-facility/1',
-  name: 'Bench 09',
+  name: 'Bench 10',
   runway: {
-    designator: '09',
+    // The magnetic model gives 14° west there.
+    designator: '10',
     threshold: { latDeg: 0.5, lonDeg: -25, elevationFt: 20 },
     trueBearingDeg: 90,
     lengthFt: 8000,

@@ -60,6 +60,12 @@ function assertDebrief(debrief: Debrief, fixes: number, perSecond: number): void
   assert((final?.glidepath?.maxAbsFullScale ?? NaN) < 0.75, 'the glidepath is off');
 }
 
+function timedRow(what: string, budget: number, result: Awaited<ReturnType<typeof sideBySide>>): Row {
+  const { ratio, pairs, work, reference } = result;
+  const detail = `${work.median.toFixed(0)} ms over ${reference.median.toFixed(0)} ms`;
+  return { what, budget, ratio, spread: pairs, detail };
+}
+
 /** Row 1: everything from text to debrief, over parsing the same text with PapaParse and keeping the result. */
 export async function pipelineOverParsing(): Promise<Row> {
   const fixes = 300_000;
@@ -77,13 +83,7 @@ export async function pipelineOverParsing(): Promise<Row> {
       assert(parsed.data.length === fixes + 1, 'PapaParse lost a row');
     },
   );
-  return {
-    what: 'whole pipeline on 300,000 fixes, over PapaParse with its result kept',
-    budget: 1.0,
-    ratio: result.ratio,
-    spread: result.pairs,
-    detail: `${result.work.median.toFixed(0)} ms over ${result.reference.median.toFixed(0)} ms`,
-  };
+  return timedRow('whole pipeline on 300,000 fixes, over PapaParse with its result kept', 1.0, result);
 }
 
 /** Row 2: from track to debrief on a million fixes, over filling four columns with sines. */
@@ -105,13 +105,11 @@ export async function numbersOverSines(): Promise<Row> {
       assert(Math.abs(columns[3]![1000]! - Math.sin(1)) < 1e-12, 'a sine is wrong');
     },
   );
-  return {
-    what: 'deviations, approaches and verdicts of 1,000,000 fixes, over four columns of sines',
-    budget: 8,
-    ratio: result.ratio,
-    spread: result.pairs,
-    detail: `${result.work.median.toFixed(0)} ms over ${result.reference.median.toFixed(0)} ms`,
-  };
+  return timedRow(
+    'deviations, approaches and verdicts of 1,000,000 fixes, over four columns of sines',
+    8,
+    result,
+  );
 }
 
 /** Row 3: the command on two hours at 1 Hz, over a Node.js that does nothing. */
@@ -138,13 +136,7 @@ export async function commandOverNothing(folder: string, command: string): Promi
     },
     () => assert(node('-e', '0').status === 0, 'node -e 0 failed'),
   );
-  return {
-    what: 'debrief command on a 2-hour 1 Hz log, over node -e 0',
-    budget: 2.5,
-    ratio: result.ratio,
-    spread: result.pairs,
-    detail: `${result.work.median.toFixed(0)} ms over ${result.reference.median.toFixed(0)} ms`,
-  };
+  return timedRow('debrief command on a 2-hour 1 Hz log, over node -e 0', 2.5, result);
 }
 
 /** Row 4: peak memory of the deviations command's work on a million fixes, over the size of the text. */
