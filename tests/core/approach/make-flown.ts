@@ -1,11 +1,10 @@
-import type { ApproachSegment, FlownApproach } from '../../../core/approach/flown-approach.ts';
 import type { Flown } from '../../../core/approach/flown.ts';
 import type { FacilityGeometry } from '../../../core/facility/derive-geometry.ts';
 import { gapsLongerThan } from '../../../core/track/gaps.ts';
 import type { ExtraQuantity, Track } from '../../../core/track/track.ts';
 
 /** A column of a made flight: one value, or a function of the seconds since its first fix. */
-export type Course = number | ((s: number) => number);
+type Course = number | ((s: number) => number);
 
 export interface Making {
   /** Times of the fixes; every second from 0 to `untilS` when not said. */
@@ -130,31 +129,4 @@ export function makeFlown(making: Making = {}): Flown {
 /** All fixes of a flight as one pass. */
 export function wholeOf({ track }: Flown): { first: number; last: number; until: number } {
   return { first: 0, last: track.count - 1, until: track.count - 1 };
-}
-
-/** An approach with the moments and stretches that a test writes by hand; seconds by kind. */
-export function makeApproach(
-  moments: Partial<Record<FlownApproach['events'][number]['kind'], number>>,
-  segments: readonly ApproachSegment[] = [],
-  rest: Partial<FlownApproach> = {},
-): FlownApproach {
-  const events = Object.entries(moments).map(([kind, timeS]) => ({
-    kind: kind as keyof typeof moments,
-    timeS,
-    remark: null,
-    heightCrossedFt: null,
-  }));
-  return {
-    kind: 'approach',
-    why: null,
-    startS: 0,
-    endS: 100,
-    outcome: 'landed',
-    events,
-    segments,
-    finalBeganS: null,
-    flownToDecision: true,
-    joinedInsideFix: false,
-    ...rest,
-  };
 }
