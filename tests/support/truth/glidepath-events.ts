@@ -1,0 +1,38 @@
+import { aliveS } from './localizer-events.ts';
+import type { Pass } from './passes.ts';
+import { firstWhere, placeOf, range, timeOfZero, type Holds, type Reach } from './searching.ts';
+import type { TrueEvent } from './true-approach.ts';
+import { RATE, type ViewedFlight } from './viewed-flight.ts';
+
+export function glidepathAliveS(view: ViewedFlight, pass: Pass): number | null {
+  const alive: Holds = (i) => 1 - Math.abs(view.glidepath[i]!);
+  const first = firstWhere(pass, (i) => view.onLocalizer[i] === 1 && alive(i) >= 0);
+  if (first === null) return null;
+  if (first === pass.first) return aliveS(view, pass);
+  return alive(first - 1) >= 0 ? view.timeS[first]! : timeOfZero(view, alive, first);
+}
+
+/** On both needles and sinking as the path asks, for 10 s. */
+export function glidepathIntercept(
+  view: ViewedFlight,
+  { first, last }: Reach,
+  establishedAtS: number | null,
+): TrueEvent | null {
+  const i = firstWhere({ first, last: Math.min(last, view.count - 1 - 10 * RATE) }, (k) => caught(view, k));
+  if (i === null) return null;
+  const lately = range(Math.max(first, i - 60 * RATE), i);
+  if (establishedAtS !== null && placeOf(view, establishedAtS) <= i) lately.push(placeOf(view, establishedAtS));
+  const above = lately.some((k) => view.glidepath[k]! > 0.5);
+  return { kind: 'glidepath-intercept', timeS: view.timeS[i]!, from: above ? 'above' : 'below' };
+}
+
+function caught(view: ViewedFlight, i: number): boolean {
+  if (view.inbound[i] === 0 || Math.abs(view.glidepath[i]!) > 0.5) return false;
+  const span = range(i, i + 10 * RATE);
+  const on = (k: number): boolean => Math.abs(view.localizer[k]!) <= 1 && Math.abs(view.glidepath[k]!) <= 0.5;
+  if (!span.every(on)) return false;
+  const sinkFpm = (view.heightFt[i]! - view.heightFt[i + 10 * RATE]!) * 6;
+  const meanKt = span.reduce((sum, k) => sum + view.groundspeedKt[k]!, 0) / span.length;
+  const neededFpm = meanKt * 101.27 * Math.tan((view.facility.glidepath.angleDeg * Math.PI) / 180);
+  return sinkFpm >= 0.5 * neededFpm && sinkFpm <= 1.5 * neededFpm;
+}

@@ -1,0 +1,45 @@
+import type { PlannedOutcome } from '../flight/flight-plan.ts';
+
+export type TrueEventKind =
+  | 'localizer-alive'
+  | 'localizer-established'
+  | 'localizer-lost'
+  | 'localizer-re-established'
+  | 'glidepath-alive'
+  | 'glidepath-intercept'
+  | 'final-approach-fix'
+  | 'gate-1000'
+  | 'gate-500'
+  | 'decision-altitude'
+  | 'missed-approach-start'
+  | 'lowest-point'
+  | 'threshold'
+  | 'abeam-threshold'
+  | 'touchdown';
+
+export interface TrueEvent {
+  readonly kind: TrueEventKind;
+  readonly timeS: number;
+  /** Of a glidepath-intercept. */
+  readonly from: 'above' | 'below' | null;
+}
+
+/** A needle over final, fractions of full scale. */
+export interface TrueNeedle {
+  readonly mean: number;
+  readonly rms: number;
+  readonly largest: number;
+  /** Beyond three quarters of full scale, either side. */
+  readonly outsideS: number;
+}
+
+/** What the program must find of one flown attempt, as the columns of the flight have it. */
+export interface TrueApproach {
+  readonly kind: 'approach' | 'visual-final' | 'localizer-pass';
+  readonly outcome: PlannedOutcome;
+  /** In order of time. */
+  readonly events: readonly TrueEvent[];
+  readonly final: { readonly startS: number; readonly endS: number } | null;
+  readonly localizer: TrueNeedle | null;
+  readonly glidepath: TrueNeedle | null;
+}

@@ -1,0 +1,103 @@
+import type { FlightTruth } from '../flight/flight-truth.ts';
+import { endingOf, type Ending } from './ending.ts';
+import { glidepathAliveS, glidepathIntercept } from './glidepath-events.ts';
+import { kindOfPass } from './kind-of-pass.ts';
+import { aliveS, establishedS, fixPassedS, lostAndFound } from './localizer-events.ts';
+import { passesOf, type Pass } from './passes.ts';
+import { firstFall, firstWhere, placeOf, timeOfZero } from './searching.ts';
+import type { TrueApproach, TrueEvent, TrueEventKind } from './true-approach.ts';
+import { trueNeedle } from './true-needle.ts';
+import { RATE, viewOf, type ViewedFlight } from './viewed-flight.ts';
+
+/**
+ * What the program must find in a flight, by the design's section 7 read anew and by brute force over the truth's
+ * columns: it shares no line with the program.
+ *
+ * @param by what gates and decision altitude are judged by: `height` for a log without an altimeter
+ */
+export function truthOf(flight: FlightTruth, by: 'indicated' | 'height' = 'indicated'): TrueApproach[] {
+  const view = viewOf(flight, by);
+  return passesOf(view).flatMap((pass) => truthOfPass(view, pass) ?? []);
+}
+
+function truthOfPass(view: ViewedFlight, pass: Pass): TrueApproach | null {
+  const fixS = fixPassedS(view, pass);
+  const settledS = establishedS(view, pass);
+  const intercept = glidepathIntercept(view, pass, settledS);
+  const kind = kindOfPass(view, pass, { establishedS: settledS, fixS, interceptS: intercept?.timeS ?? null });
+  if (kind === null) return null;
+  const finalStartS = fixS ?? aliveS(view, pass);
+  const ending = endingOf(view, pass, finalStartS);
+  const { endS } = ending;
+  const low = lowEvents(view, pass, finalStartS, ending);
+  const tooLate = kind === 'approach' && settledS !== null && view.distanceNm[placeOf(view, settledS)]! < 3;
+  const events = [
+    event('localizer-alive', aliveS(view, pass)),
+    ...(settledS === null || tooLate ? [] : [event('localizer-established', settledS)]),
+    ...(settledS === null ? [] : lostAndFound(view, settledS, endS)),
+    event('glidepath-alive', glidepathAliveS(view, pass)),
+    intercept,
+    event('final-approach-fix', fixS),
+    ...low,
+  ]
+    .filter((e): e is TrueEvent => e !== null && e.timeS <= endS)
+    .concat(aroundEvents(view, ending))
+    .toSorted((a, b) => a.timeS - b.timeS);
+  return { kind, outcome: ending.outcome, events, ...onFinal(view, finalStartS, endS, events) };
+}
+
+function event(kind: TrueEventKind, timeS: number | null): TrueEvent | null {
+  return timeS === null ? null : { kind, timeS, from: null };
+}
+
+/** Heights fallen through after final began, the threshold and the ground. */
+function lowEvents(view: ViewedFlight, pass: Pass, finalStartS: number, ending: Ending): (TrueEvent | null)[] {
+  const { runway, minimums } = view.facility;
+  const reach = { first: placeOf(view, finalStartS), last: placeOf(view, ending.endS) };
+  const fall = (altitudeFt: number): number | null =>
+    firstFall(view, reach, (i) => view.decidingFt[i]! - altitudeFt);
+  const across = firstWhere({ first: pass.first + 1, last: reach.last }, (i) => view.distanceNm[i]! <= 0);
+  const low = across !== null && view.heightFt[across]! < runway.threshold.elevationFt + 200;
+  return [
+    event('gate-1000', fall(runway.touchdownZoneElevationFt + 1000)),
+    event('gate-500', fall(runway.touchdownZoneElevationFt + 500)),
+    event('decision-altitude', fall(minimums.decisionAltitudeFt)),
+    event(
+      low ? 'threshold' : 'abeam-threshold',
+      across === null ? null : timeOfZero(view, (i) => view.distanceNm[i]!, across),
+    ),
+    event('touchdown', ending.touchdown === null ? null : view.timeS[ending.touchdown]!),
+  ];
+}
+
+function aroundEvents(view: ViewedFlight, { climb }: Ending): TrueEvent[] {
+  if (climb === null) return [];
+  const events = [event('lowest-point', view.timeS[climb.lowest]!), event('missed-approach-start', startS(view, climb.lowest))];
+  return events.filter((e) => e !== null);
+}
+
+/** Back from the lowest point, the last moment that still sank at half the mean of the 10 s before it. */
+function startS(view: ViewedFlight, lowest: number): number | null {
+  for (let i = lowest; i >= 10 * RATE; i--) {
+    const before = view.sinkFpm.subarray(i - 10 * RATE, i + 1);
+    const mean = before.reduce((sum, v) => sum + v, 0) / before.length;
+    if (mean > 0 && view.sinkFpm[i]! >= mean / 2) return view.timeS[i]!;
+  }
+  return null;
+}
+
+function onFinal(
+  view: ViewedFlight,
+  startFinalS: number,
+  endS: number,
+  events: readonly TrueEvent[],
+): Pick<TrueApproach, 'final' | 'localizer' | 'glidepath'> {
+  const ends = events.filter(({ kind }) => kind === 'decision-altitude' || kind === 'missed-approach-start');
+  const final = { startS: startFinalS, endS: Math.min(endS, ...ends.map(({ timeS }) => timeS)) };
+  if (final.endS <= final.startS) return { final: null, localizer: null, glidepath: null };
+  return {
+    final,
+    localizer: trueNeedle(view, view.localizer, final.startS, final.endS),
+    glidepath: trueNeedle(view, view.glidepath, final.startS, final.endS),
+  };
+}
