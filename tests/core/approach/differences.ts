@@ -5,6 +5,8 @@ import { needleOnFinal, type Found } from './found-in.ts';
 /** How far the program may be from the truth. */
 export interface Tolerances {
   readonly eventS: number;
+  /** For the start of a missed approach, which is told by fits over 6 s, of as many fixes as the log has. */
+  readonly fittedS: number;
   /** For moments that a log can only tell roughly: the wheels on the ground, and the catching of the glidepath. */
   readonly roughEventS: number;
   readonly rms: number;
@@ -14,6 +16,7 @@ export interface Tolerances {
 }
 
 const ROUGH = new Set<TrueEvent['kind']>(['touchdown', 'glidepath-intercept']);
+const ROUNDING_S = 0.001;
 
 /** Every difference between what was found and what is true, in a sentence each. */
 export function differences(found: Found, truth: readonly TrueApproach[], tolerances: Tolerances): string[] {
@@ -34,14 +37,28 @@ function eventDifferences(approach: FlownApproach, truth: TrueApproach, toleranc
     const true_ = truth.events.filter((event) => event.kind === kind);
     if (found.length !== true_.length)
       return [`${kind}: ${found.length} found (${times(found)}), ${true_.length} truly (${times(true_)})`];
-    const limitS = ROUGH.has(kind) ? tolerances.roughEventS : tolerances.eventS;
-    return true_.flatMap(({ timeS, from }, k) => {
-      const offS = found[k]!.timeS - timeS;
-      const wrong = Math.abs(offS) > limitS ? [`${kind}: ${offS.toFixed(2)} s late (truly ${times([true_[k]!])})`] : [];
-      const remark = from !== null && found[k]!.remark !== `from-${from}` ? [`${kind}: truly from ${from}`] : [];
+    const limitS = limitOf(kind, tolerances);
+    return true_.flatMap(({ timeS, from, lowS }, k) => {
+      const offS = outsideS(found[k]!.timeS, lowS ?? { fromS: timeS, toS: timeS });
+      const wrong =
+        Math.abs(offS) > limitS + ROUNDING_S
+          ? [`${kind}: ${offS.toFixed(2)} s late (truly ${times([true_[k]!])})`]
+          : [];
+      const remark =
+        from !== null && found[k]!.remark !== `from-${from}` ? [`${kind}: truly from ${from}`] : [];
       return [...wrong, ...remark];
     });
   });
+}
+
+function limitOf(kind: TrueEvent['kind'], { eventS, fittedS, roughEventS }: Tolerances): number {
+  if (kind === 'missed-approach-start') return fittedS;
+  return ROUGH.has(kind) ? roughEventS : eventS;
+}
+
+/** Seconds after a span, negative before it, 0 within. */
+function outsideS(timeS: number, { fromS, toS }: { fromS: number; toS: number }): number {
+  return Math.max(0, timeS - toS) + Math.min(0, timeS - fromS);
 }
 
 function needleDifferences(
@@ -52,7 +69,8 @@ function needleDifferences(
 ): string[] {
   const needle = (name: 'localizer' | 'glidepath', true_: TrueNeedle | null): string[] => {
     const has = needleOnFinal(found, approach, `${name}FullScale`);
-    if (has === null || true_ === null) return has === true_ ? [] : [`${name}: final ${has ? 'found' : 'not found'}`];
+    if (has === null || true_ === null)
+      return has === true_ ? [] : [`${name}: final ${has ? 'found' : 'not found'}`];
     const limitS = Math.max(tolerances.outsideS, tolerances.outsideShare * true_.outsideS);
     return [
       ...off(`${name} mean`, has.mean, true_.mean, tolerances.rms),

@@ -90,7 +90,7 @@ export const brokenOff: Scenario = (facility, settings) => {
 export const endsOnFinal: Scenario = (facility, settings) =>
   approach('ends-on-final', facility, [], ['incomplete'], settings, facility.airportElevationFt + 700);
 
-/** On the localizer and through the glidepath without ever sinking, then away. */
+/** On the localizer and through the glidepath without ever sinking, then away: settled, and no approach. */
 export const levelThroughGlidepath: Scenario = (facility, settings) => {
   const { join: how, fixFt } = heightsOf(facility);
   const { start, legs } = join(how);
@@ -101,13 +101,10 @@ export const levelThroughGlidepath: Scenario = (facility, settings) => {
     airspeedKt: 95,
     until: closerThan(2),
   };
-  return scene(
-    'level-through',
-    facility,
-    { start, legs: [...legs, through, ...breakOff(fixFt)] },
-    ['broken-off'],
-    settings,
-  );
+  return scene('level-through', facility, { start, legs: [...legs, through, ...breakOff(fixFt)] }, [], {
+    ungraded: ['localizer-pass'],
+    ...settings,
+  });
 };
 
 /** Two approaches in one log: a touch-and-go, round, and a full stop. */

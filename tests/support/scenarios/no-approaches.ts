@@ -79,10 +79,7 @@ export const circuits: Scenario = (facility, settings) => {
     ...again,
     ...rollOutAndExit('left'),
   ];
-  return scene('circuits', facility, { start, legs }, [], {
-    ungraded: ['visual-final', 'visual-final'],
-    ...settings,
-  });
+  return scene('circuits', facility, { start, legs }, [], settings);
 };
 
 function circuitLeg(facility: FacilityFile): Omit<Leg, 'name' | 'lateral' | 'until'> {

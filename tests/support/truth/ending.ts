@@ -46,9 +46,11 @@ function outcomeOf(
   const zoneFt = view.facility.runway.touchdownZoneElevationFt;
   if (touchdown !== null) return liftedOff(view, pass, touchdown) ? 'touch-and-go' : 'landed';
   if (climb) {
-    if (view.decidingFt[climb.lowest]! < view.facility.minimums.decisionAltitudeFt - 50) return 'low-approach';
+    if (view.decidingFt[climb.lowest]! < view.facility.minimums.decisionAltitudeFt - 50)
+      return 'low-approach';
     if (view.heightFt[climb.lowest]! < zoneFt + 1000) return 'missed-approach';
-    if (range(climb.lowest, climb.risen).every((i) => Math.abs(view.localizer[i]!) <= 1)) return 'missed-approach';
+    if (range(climb.lowest, climb.risen).every((i) => Math.abs(view.localizer[i]!) <= 1))
+      return 'missed-approach';
   }
   if (leftS === null) return 'incomplete';
   if (view.heightFt[placeOf(view, leftS)]! >= zoneFt + 1000) return 'broken-off';
@@ -90,5 +92,7 @@ function landedBeside(view: ViewedFlight, { until }: Pass, leftS: number): boole
   const down = firstWhere({ first: placeOf(view, leftS), last: until }, (i) => view.onGround[i] === 1);
   if (down === null) return false;
   const alongside = view.distanceNm[down]! < 0 && view.distanceNm[down]! > -lengthNm;
-  return alongside && Math.abs(view.centrelineFt[down]!) > outline && Math.abs(view.courseAngleDeg[down]!) <= 30;
+  return (
+    alongside && Math.abs(view.centrelineFt[down]!) > outline && Math.abs(view.courseAngleDeg[down]!) <= 30
+  );
 }

@@ -21,7 +21,8 @@ export function glidepathIntercept(
   const i = firstWhere({ first, last: Math.min(last, view.count - 1 - 10 * RATE) }, (k) => caught(view, k));
   if (i === null) return null;
   const lately = range(Math.max(first, i - 60 * RATE), i);
-  if (establishedAtS !== null && placeOf(view, establishedAtS) <= i) lately.push(placeOf(view, establishedAtS));
+  if (establishedAtS !== null && placeOf(view, establishedAtS) <= i)
+    lately.push(placeOf(view, establishedAtS));
   const above = lately.some((k) => view.glidepath[k]! > 0.5);
   return { kind: 'glidepath-intercept', timeS: view.timeS[i]!, from: above ? 'above' : 'below' };
 }

@@ -14,7 +14,7 @@ export function kindOfPass(
   pass: Pass,
   found: { establishedS: number | null; fixS: number | null; interceptS: number | null },
 ): TrueApproach['kind'] | null {
-  if (belongsBeside(view, pass, found.establishedS)) return null;
+  if (belongsBeside(view, pass)) return null;
   const joinedNm = found.establishedS === null ? NaN : view.distanceNm[placeOf(view, found.establishedS)]!;
   if (joinedNm >= LATEST_NM)
     return cameDown(view, pass) && carriedOn(view, pass, found) ? 'approach' : 'localizer-pass';
@@ -49,21 +49,20 @@ function carriedOn(
   );
 }
 
-/** Lined up all the way with another runway, and low beside this one. */
-function belongsBeside(view: ViewedFlight, pass: Pass, establishedS: number | null): boolean {
+/**
+ * Low beside this runway, and so far aside already all the way from the fix while within full scale. Farther out the
+ * turn onto the other runway's line is still being flown.
+ */
+function belongsBeside(view: ViewedFlight, pass: Pass): boolean {
   const abeam = firstWhere({ first: pass.first, last: pass.until }, (i) => view.distanceNm[i]! <= 0);
   if (abeam === null) return false;
-  const { touchdownZoneElevationFt, widthFt } = view.facility.runway;
+  const { runway, finalApproachFix } = view.facility;
   const besideFt = Math.abs(view.centrelineFt[abeam]!);
-  const low = view.heightFt[abeam]! < touchdownZoneElevationFt + 500;
-  if (!low || besideFt <= Math.max(400, widthFt / 2) || Math.abs(view.courseAngleDeg[abeam]!) > 45) return false;
-  const settled =
-    establishedS === null
-      ? firstWhere(pass, (i) => Math.abs(view.courseAngleDeg[i]!) <= 10)
-      : placeOf(view, establishedS);
-  if (settled === null) return false;
-  const asides = range(settled, pass.last)
-    .filter((i) => view.onLocalizer[i] === 1)
-    .map((i) => view.rightOfCourseFt[i]!);
-  return asides.reduce((a, b) => Math.max(a, b), -Infinity) - asides.reduce((a, b) => Math.min(a, b), Infinity) <= 800;
+  const low = view.heightFt[abeam]! < runway.touchdownZoneElevationFt + 500;
+  if (!low || besideFt <= Math.max(400, runway.widthFt / 2) || Math.abs(view.courseAngleDeg[abeam]!) > 45)
+    return false;
+  const onFinal = range(pass.first, pass.last).filter(
+    (i) => view.onLocalizer[i] === 1 && view.distanceNm[i]! <= finalApproachFix.distanceNm,
+  );
+  return onFinal.every((i) => Math.abs(view.centrelineFt[i]! - view.centrelineFt[abeam]!) <= 400);
 }

@@ -44,7 +44,7 @@ export function lostAndFound(view: ViewedFlight, establishedAtS: number, endS: n
   const events: TrueEvent[] = [];
   const last = placeOf(view, endS);
   const conditions: Holds[] = [(i) => view.distanceNm[i]!, (i) => Math.abs(view.localizer[i]!) - 1];
-  for (let fromS = establishedAtS; ; ) {
+  for (let fromS = establishedAtS; ;) {
     const lostS = firstHeld(view, { first: placeOf(view, fromS), last }, conditions, 3);
     if (lostS === null || lostS >= endS) return events;
     events.push({ kind: 'localizer-lost', timeS: lostS, from: null });

@@ -16,7 +16,12 @@ export function firstWhere({ first, last }: Reach, is: (i: number) => boolean): 
 }
 
 /** The first time from which all conditions hold together for so many seconds. */
-export function firstHeld(view: ViewedFlight, reach: Reach, conditions: readonly Holds[], seconds: number): number | null {
+export function firstHeld(
+  view: ViewedFlight,
+  reach: Reach,
+  conditions: readonly Holds[],
+  seconds: number,
+): number | null {
   const length = Math.round(seconds * RATE);
   let since = reach.first;
   for (let i = reach.first; i <= Math.min(reach.last + length, view.count - 1); i++) {

@@ -22,6 +22,8 @@ export interface TrueEvent {
   readonly timeS: number;
   /** Of a glidepath-intercept. */
   readonly from: 'above' | 'below' | null;
+  /** Of a lowest-point: while the height is within 0.3 ft of it, so that any of these moments is as right. */
+  readonly lowS?: { readonly fromS: number; readonly toS: number };
 }
 
 /** A needle over final, fractions of full scale. */

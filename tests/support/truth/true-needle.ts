@@ -5,7 +5,12 @@ import type { ViewedFlight } from './viewed-flight.ts';
 const LIMIT = 0.75;
 
 /** A needle over a span; every tenth of a second counts alike. */
-export function trueNeedle(view: ViewedFlight, needle: Float64Array, startS: number, endS: number): TrueNeedle {
+export function trueNeedle(
+  view: ViewedFlight,
+  needle: Float64Array,
+  startS: number,
+  endS: number,
+): TrueNeedle {
   const values = range(placeOf(view, startS) + 1, placeOf(view, endS)).map((i) => needle[i]!);
   const mean = (of: readonly number[]): number => of.reduce((sum, v) => sum + v, 0) / of.length;
   return {

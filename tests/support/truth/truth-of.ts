@@ -26,7 +26,7 @@ function truthOfPass(view: ViewedFlight, pass: Pass): TrueApproach | null {
   const intercept = glidepathIntercept(view, pass, settledS);
   const kind = kindOfPass(view, pass, { establishedS: settledS, fixS, interceptS: intercept?.timeS ?? null });
   if (kind === null) return null;
-  const finalStartS = fixS ?? aliveS(view, pass);
+  const finalStartS = fixS ?? joinedInsideS(view, pass);
   const ending = endingOf(view, pass, finalStartS);
   const { endS } = ending;
   const low = lowEvents(view, pass, finalStartS, ending);
@@ -46,14 +46,25 @@ function truthOfPass(view: ViewedFlight, pass: Pass): TrueApproach | null {
   return { kind, outcome: ending.outcome, events, ...onFinal(view, finalStartS, endS, events) };
 }
 
+/** Final of one who comes onto the localizer inside the fix begins there; of one who never comes so near, never. */
+function joinedInsideS(view: ViewedFlight, pass: Pass): number | null {
+  const inside = view.distanceNm[pass.first]! <= view.facility.finalApproachFix.distanceNm;
+  return inside ? aliveS(view, pass) : null;
+}
+
 function event(kind: TrueEventKind, timeS: number | null): TrueEvent | null {
   return timeS === null ? null : { kind, timeS, from: null };
 }
 
 /** Heights fallen through after final began, the threshold and the ground. */
-function lowEvents(view: ViewedFlight, pass: Pass, finalStartS: number, ending: Ending): (TrueEvent | null)[] {
+function lowEvents(
+  view: ViewedFlight,
+  pass: Pass,
+  finalStartS: number | null,
+  ending: Ending,
+): (TrueEvent | null)[] {
   const { runway, minimums } = view.facility;
-  const reach = { first: placeOf(view, finalStartS), last: placeOf(view, ending.endS) };
+  const reach = { first: placeOf(view, finalStartS ?? Infinity), last: placeOf(view, ending.endS) };
   const fall = (altitudeFt: number): number | null =>
     firstFall(view, reach, (i) => view.decidingFt[i]! - altitudeFt);
   const across = firstWhere({ first: pass.first + 1, last: reach.last }, (i) => view.distanceNm[i]! <= 0);
@@ -72,8 +83,24 @@ function lowEvents(view: ViewedFlight, pass: Pass, finalStartS: number, ending: 
 
 function aroundEvents(view: ViewedFlight, { climb }: Ending): TrueEvent[] {
   if (climb === null) return [];
-  const events = [event('lowest-point', view.timeS[climb.lowest]!), event('missed-approach-start', startS(view, climb.lowest))];
+  const { lowest } = climb;
+  const low: TrueEvent = {
+    kind: 'lowest-point',
+    timeS: view.timeS[lowest]!,
+    from: null,
+    lowS: lowS(view, lowest),
+  };
+  const events = [low, event('missed-approach-start', startS(view, lowest))];
   return events.filter((e) => e !== null);
+}
+
+/** Around the lowest point, as long as the height is the same to what a log's rounding leaves of it. */
+function lowS(view: ViewedFlight, lowest: number): { fromS: number; toS: number } {
+  const low = (i: number): boolean => view.heightFt[i]! <= view.heightFt[lowest]! + 0.3;
+  let [from, to] = [lowest, lowest];
+  while (from > 0 && low(from - 1)) from--;
+  while (to < view.count - 1 && low(to + 1)) to++;
+  return { fromS: view.timeS[from]!, toS: view.timeS[to]! };
 }
 
 /** Back from the lowest point, the last moment that still sank at half the mean of the 10 s before it. */
@@ -88,10 +115,11 @@ function startS(view: ViewedFlight, lowest: number): number | null {
 
 function onFinal(
   view: ViewedFlight,
-  startFinalS: number,
+  startFinalS: number | null,
   endS: number,
   events: readonly TrueEvent[],
 ): Pick<TrueApproach, 'final' | 'localizer' | 'glidepath'> {
+  if (startFinalS === null) return { final: null, localizer: null, glidepath: null };
   const ends = events.filter(({ kind }) => kind === 'decision-altitude' || kind === 'missed-approach-start');
   const final = { startS: startFinalS, endS: Math.min(endS, ...ends.map(({ timeS }) => timeS)) };
   if (final.endS <= final.startS) return { final: null, localizer: null, glidepath: null };

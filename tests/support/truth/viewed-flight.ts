@@ -9,7 +9,6 @@ export const RATE = 10;
 const HALF_TRACK = 2.5 * RATE;
 const HALF_FIT = 3 * RATE;
 const FARTHEST_M = 25 * 1852;
-const FEET_PER_M = 1 / METRES_PER_FOOT;
 
 /** A flight as the rules of approaches look at it; columns of one length, ten moments a second. */
 export interface ViewedFlight {
@@ -20,8 +19,6 @@ export interface ViewedFlight {
   readonly localizer: Float64Array;
   readonly glidepath: Float64Array;
   readonly centrelineFt: Float64Array;
-  /** Right of the course line, wherever the course points. */
-  readonly rightOfCourseFt: Float64Array;
   readonly heightFt: Float64Array;
   /** What gates and decision altitude are judged by. */
   readonly decidingFt: Float64Array;
@@ -50,7 +47,8 @@ export function viewOf({ plan, columns, beam }: FlightTruth, by: 'indicated' | '
       }),
     ),
   );
-  const column = (value: (i: number) => number): Float64Array => Float64Array.from({ length: count }, (_, i) => value(i));
+  const column = (value: (i: number) => number): Float64Array =>
+    Float64Array.from({ length: count }, (_, i) => value(i));
   const courseAngleDeg = column((i) => {
     const from = seen[Math.max(0, i - HALF_TRACK)]!;
     const to = seen[Math.min(count - 1, i + HALF_TRACK)]!;
@@ -71,10 +69,6 @@ export function viewOf({ plan, columns, beam }: FlightTruth, by: 'indicated' | '
     localizer: beam.localizerFullScale,
     glidepath: beam.glidepathFullScale,
     centrelineFt: beam.centrelineOffsetFt,
-    rightOfCourseFt: column((i) => {
-      const range = Math.hypot(seen[i]!.eastM, seen[i]!.northM) * FEET_PER_M;
-      return range * Math.sin((beam.localizerDeg[i]! * Math.PI) / 180);
-    }),
     heightFt: columns.heightFt,
     decidingFt: by === 'indicated' ? columns.indicatedFt : columns.heightFt,
     groundspeedKt: columns.groundspeedKt,
