@@ -1,7 +1,7 @@
 import { firstAfter } from '../numeric/polyline.ts';
 import { FPM_PER_METRE_PER_SECOND, KNOTS_PER_METRE_PER_SECOND, RADIANS_PER_DEGREE } from '../units/units.ts';
 import { at, type Flown } from './flown.ts';
-import { beforeThreshold, withinLocalizer } from './established.ts';
+import { inbound, withinLocalizer } from './established.ts';
 import { firstHold, type Margin, type Stretch } from './hold.ts';
 
 /** The glidepath is held within half scale for 10 s, sinking as it asks (design, section 7). */
@@ -24,7 +24,7 @@ function withinGlidepath({ deviations }: Flown, fullScale: number): Margin {
 
 /** First moment on the scale of both needles, inbound. */
 export function glidepathAliveS(flown: Flown, stretch: Stretch): number | null {
-  return firstHold(flown.track, stretch, [...needles(flown, 1), beforeThreshold(flown)], 0);
+  return firstHold(flown.track, stretch, [...needles(flown, 1), ...inbound(flown)], 0);
 }
 
 function needles(flown: Flown, glidepathFullScale: number): readonly Margin[] {
@@ -45,7 +45,7 @@ export function findGlidepathIntercept(
   stretch: Stretch,
   establishedS: number | null,
 ): GlidepathIntercept | null {
-  const margins = [...needles(flown, HELD_FULL_SCALE), beforeThreshold(flown)];
+  const margins = [...needles(flown, HELD_FULL_SCALE), ...inbound(flown)];
   let rest = stretch;
   for (;;) {
     const holdS = firstHold(flown.track, rest, margins, HOLD_S);
@@ -79,7 +79,9 @@ function cameFrom(flown: Flown, interceptS: number, establishedS: number | null)
   const { timeS } = flown.track;
   const { glidepathFullScale } = flown.deviations;
   const aboveAt = (value: number) => value > HELD_FULL_SCALE;
-  if (establishedS !== null && aboveAt(at(flown, glidepathFullScale, establishedS))) return 'above';
+  // Settling on the localizer after the intercept says nothing of where it came from.
+  const settledBefore = establishedS !== null && establishedS <= interceptS;
+  if (settledBefore && aboveAt(at(flown, glidepathFullScale, establishedS))) return 'above';
   for (let i = firstAfter(timeS, interceptS - FROM_ABOVE_S); i < timeS.length && timeS[i]! <= interceptS; i++)
     if (aboveAt(glidepathFullScale[i]!)) return 'above';
   return 'below';
