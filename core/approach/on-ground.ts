@@ -54,7 +54,7 @@ function withinOutline({ deviations, facility }: Flown): Margin {
   };
 }
 
-/** The landing after a threshold crossed low; null when the aircraft never was on this runway. */
+/** The landing after the threshold; null when the aircraft never was on this runway. */
 export function findLanding(flown: Flown, passage: ThresholdPassage, last: number): Landing | null {
   const beyond = after(flown, { first: 0, last }, passage.timeS);
   const roll = findRoll(flown, passage, beyond);
@@ -85,12 +85,15 @@ function findRoll(flown: Flown, passage: ThresholdPassage, stretch: Stretch): St
 }
 
 function touchdown(flown: Flown, passage: ThresholdPassage, roll: Stretch) {
+  // Of its middle half: a float before it and a lift-off after it are level enough to be taken for a roll.
+  const quarter = Math.floor((roll.last - roll.first) / 4);
   const heights: number[] = [];
-  for (let i = roll.first; i <= roll.last; i++) heights.push(heightAboveRunwayFt(flown, i));
+  for (let i = roll.first + quarter; i <= roll.last - quarter; i++)
+    heights.push(heightAboveRunwayFt(flown, i));
   const spreadFt = Math.max(...heights) - Math.min(...heights);
   if (spreadFt < FLAT_FT)
     return { touchdownS: settledS(flown, passage, roll, median(heights)), estimated: false };
-  return { touchdownS: brakingS(flown, passage, roll) ?? flown.track.timeS[roll.first]!, estimated: true };
+  return { touchdownS: brakingS(flown, roll) ?? flown.track.timeS[roll.first]!, estimated: true };
 }
 
 /** First moment after the threshold at which the height comes within 3 ft of the roll's. */
@@ -100,11 +103,10 @@ function settledS(flown: Flown, passage: ThresholdPassage, roll: Stretch, median
   return firstHold(flown.track, stretch, [near], 0) ?? flown.track.timeS[roll.first]!;
 }
 
-/** Where the groundspeed first falls by 1 kt/s or more over ± 2 s. */
-function brakingS(flown: Flown, passage: ThresholdPassage, roll: Stretch): number | null {
+/** Where the groundspeed of the roll first falls by 1 kt/s or more over ± 2 s: it may fall so in the air, before. */
+function brakingS(flown: Flown, roll: Stretch): number | null {
   const { timeS, groundspeedKt } = flown.track;
-  const { first } = after(flown, { first: 0, last: roll.last }, passage.timeS);
-  for (let i = first; i <= roll.last; i++) {
+  for (let i = roll.first; i <= roll.last; i++) {
     const beforeKt = at(flown, groundspeedKt, timeS[i]! - BRAKING_HALF_S);
     const afterKt = at(flown, groundspeedKt, timeS[i]! + BRAKING_HALF_S);
     if (beforeKt - afterKt >= BRAKING_KT_PER_S * 2 * BRAKING_HALF_S) return timeS[i]!;

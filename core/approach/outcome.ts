@@ -3,13 +3,7 @@ import { findClimb, type Climb } from './climb.ts';
 import { after } from './established.ts';
 import type { Flown } from './flown.ts';
 import { leavingS } from './leaving.ts';
-import {
-  findLanding,
-  THRESHOLD_CROSSING_BELOW_FT,
-  thresholdPassage,
-  type Landing,
-  type ThresholdPassage,
-} from './on-ground.ts';
+import { findLanding, thresholdPassage, type Landing, type ThresholdPassage } from './on-ground.ts';
 import type { Pass } from './passes.ts';
 
 export type Outcome =
@@ -50,8 +44,8 @@ export function findEnding(flown: Flown, pass: Pass, finalS: number, decisionFt:
   const stretch = { first, last: pass.until };
   const leftS = leavingS(flown, pass);
   const passage = leftS === null ? thresholdPassage(flown, stretch) : null;
-  const crossedLow = passage !== null && passage.heightFt < THRESHOLD_CROSSING_BELOW_FT;
-  const landing = crossedLow ? findLanding(flown, passage, pass.until) : null;
+  // However high it crossed: one who dives at the far half of the runway lands all the same.
+  const landing = passage ? findLanding(flown, passage, pass.until) : null;
   const climb = climbOf(flown, stretch, leftS);
   const facts = { leftS, passage, landing, climb };
   return { ...facts, outcome: outcomeOf(flown, pass, facts, decisionFt) };
