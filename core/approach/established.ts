@@ -18,6 +18,9 @@ export interface Capture {
   readonly reEstablishedS: readonly number[];
 }
 
+/** Of one who never settled where it counts. */
+export const NEVER_SETTLED: Capture = { establishedS: null, lostS: [], reEstablishedS: [] };
+
 export function beforeThreshold({ deviations }: Flown): Margin {
   // Just short of it: the threshold itself is not before the threshold.
   return (i) => deviations.distanceToThresholdNm[i]! - Number.MIN_VALUE;

@@ -1,13 +1,13 @@
 import type { Issue } from '../issue/issue.ts';
 import { approachEvents, type Moments } from './approach-events.ts';
 import { missedApproachStartS } from './climb.ts';
-import { after, findCapture } from './established.ts';
+import { after, findCapture, NEVER_SETTLED } from './established.ts';
 import { decisionOf, findFinalBegin, type Decision, type FinalBegin } from './final.ts';
 import { at, type Flown } from './flown.ts';
 import type { FlownApproach } from './flown-approach.ts';
 import { findGlidepathIntercept, glidepathAliveS } from './glidepath-intercept.ts';
 import { firstCrossing } from './hold.ts';
-import { kindOf } from './kind.ts';
+import { kindOf, settledInTime } from './kind.ts';
 import { nothingFound, otherRunwayNote, passNote } from './notes.ts';
 import { otherRunwayFt } from './other-runway.ts';
 import { findEnding, type Ending } from './outcome.ts';
@@ -56,7 +56,7 @@ function describe(
   const missed = beganS !== null && isMissed(ending);
   const endS = endOf(ending, missed, untilS);
   const moments: Moments = {
-    ...momentsOnNeedles(flown, pass, endS),
+    ...momentsOnNeedles(flown, pass, endS, verdict.kind),
     aliveS,
     fixS,
     fixAssumed: flown.facility.origins.finalApproachFix === 'assumed',
@@ -90,9 +90,11 @@ function endOf({ landing, climb, leftS }: Ending, missed: boolean, untilS: numbe
   return Math.min(landing?.touchdownS ?? Infinity, leftS ?? Infinity, untilS);
 }
 
-function momentsOnNeedles(flown: Flown, pass: Pass, endS: number) {
+function momentsOnNeedles(flown: Flown, pass: Pass, endS: number, kind: FlownApproach['kind']) {
   const stretch = { first: Math.max(0, pass.first - 1), last: pass.until };
-  const capture = findCapture(flown, stretch, endS);
+  const settled = findCapture(flown, stretch, endS);
+  const capture =
+    kind === 'approach' && !settledInTime(flown, settled.establishedS) ? NEVER_SETTLED : settled;
   return {
     capture,
     glidepathAliveS: glidepathAliveS(flown, stretch),

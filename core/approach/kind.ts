@@ -22,9 +22,8 @@ export type Verdict =
 /** Tells approaches from passes (design, section 7). */
 export function kindOf(flown: Flown, pass: Pass, fixS: number | null): Verdict {
   const { establishedS } = findCapture(flown, pass, Infinity);
-  const establishedNm =
-    establishedS === null ? null : at(flown, flown.deviations.distanceToThresholdNm, establishedS);
-  const inTime = establishedNm !== null && establishedNm >= ESTABLISHED_BEYOND_NM;
+  const establishedNm = establishedS === null ? null : distanceNmAt(flown, establishedS);
+  const inTime = settledInTime(flown, establishedS);
   if (!descended(flown, pass)) {
     const why = 'it did not descend along the glidepath';
     return { kind: inTime ? 'localizer-pass' : 'none', why };
@@ -39,6 +38,15 @@ export function kindOf(flown: Flown, pass: Pass, fixS: number | null): Verdict {
   const joined = `it joined the final ${establishedNm.toFixed(1)} NM out`;
   if (establishedNm >= SHORTEST_FINAL_NM) return { kind: 'visual-final', why: joined };
   return { kind: 'none', why: `${joined}, as a circuit does` };
+}
+
+/** Settled far enough out for the moment to count as established on an approach. */
+export function settledInTime(flown: Flown, establishedS: number | null): boolean {
+  return establishedS !== null && distanceNmAt(flown, establishedS) >= ESTABLISHED_BEYOND_NM;
+}
+
+function distanceNmAt(flown: Flown, momentS: number): number {
+  return at(flown, flown.deviations.distanceToThresholdNm, momentS);
 }
 
 /** Within half scale at or inside 4 NM, after settling on the localizer. */
