@@ -1,6 +1,6 @@
 import type { FlownApproach } from '../../../core/approach/flown-approach.ts';
 import type { TrueApproach, TrueEvent, TrueNeedle } from '../../support/truth/true-approach.ts';
-import { needleOnFinal, type Found } from './found-in.ts';
+import { needleOver, type Found } from './found-in.ts';
 
 /** How far the program may be from the truth. */
 export interface Tolerances {
@@ -26,7 +26,7 @@ export function differences(found: Found, truth: readonly TrueApproach[], tolera
     return [`found ${list(found.approaches)}; truly ${list(truth)}`];
   return found.approaches.flatMap((approach, i) => [
     ...eventDifferences(approach, truth[i]!, tolerances),
-    ...needleDifferences(found, approach, truth[i]!, tolerances),
+    ...finalDifferences(found, approach, truth[i]!, tolerances),
   ]);
 }
 
@@ -34,18 +34,21 @@ function eventDifferences(approach: FlownApproach, truth: TrueApproach, toleranc
   const kinds = new Set([...approach.events, ...truth.events].map(({ kind }) => kind));
   return [...kinds].flatMap((kind) => {
     const found = approach.events.filter((event) => event.kind === kind);
-    const true_ = truth.events.filter((event) => event.kind === kind);
+    const likely = truth.events.filter((event) => event.kind === kind);
+    const true_ = found.length === 0 ? likely.filter(({ doubtful }) => !doubtful) : likely;
     if (found.length !== true_.length)
       return [`${kind}: ${found.length} found (${times(found)}), ${true_.length} truly (${times(true_)})`];
     const limitS = limitOf(kind, tolerances);
-    return true_.flatMap(({ timeS, from, lowS }, k) => {
-      const offS = outsideS(found[k]!.timeS, lowS ?? { fromS: timeS, toS: timeS });
+    return true_.flatMap(({ timeS, from, betweenS }, k) => {
+      const offS = outsideS(found[k]!.timeS, betweenS ?? { fromS: timeS, toS: timeS });
       const wrong =
         Math.abs(offS) > limitS + ROUNDING_S
           ? [`${kind}: ${offS.toFixed(2)} s late (truly ${times([true_[k]!])})`]
           : [];
       const remark =
-        from !== null && found[k]!.remark !== `from-${from}` ? [`${kind}: truly from ${from}`] : [];
+        from !== null && from !== 'either' && found[k]!.remark !== `from-${from}`
+          ? [`${kind}: truly from ${from}`]
+          : [];
       return [...wrong, ...remark];
     });
   });
@@ -61,24 +64,42 @@ function outsideS(timeS: number, { fromS, toS }: { fromS: number; toS: number })
   return Math.max(0, timeS - toS) + Math.min(0, timeS - fromS);
 }
 
-function needleDifferences(
+/** The limits of final, and both needles over the true one: a second at its end is for the events to tell. */
+function finalDifferences(
   found: Found,
   approach: FlownApproach,
-  truth: TrueApproach,
+  { final, localizer, glidepath }: TrueApproach,
   tolerances: Tolerances,
 ): string[] {
-  const needle = (name: 'localizer' | 'glidepath', true_: TrueNeedle | null): string[] => {
-    const has = needleOnFinal(found, approach, `${name}FullScale`);
-    if (has === null || true_ === null)
-      return has === true_ ? [] : [`${name}: final ${has ? 'found' : 'not found'}`];
-    const limitS = Math.max(tolerances.outsideS, tolerances.outsideShare * true_.outsideS);
-    return [
-      ...off(`${name} mean`, has.mean, true_.mean, tolerances.rms),
-      ...off(`${name} rms`, has.rms, true_.rms, tolerances.rms),
-      ...off(`${name} time outside`, has.outsideS, true_.outsideS, limitS),
-    ];
-  };
-  return [...needle('localizer', truth.localizer), ...needle('glidepath', truth.glidepath)];
+  const has = approach.segments.find(({ kind }) => kind === 'final');
+  if (!has || final === null) return !has && final === null ? [] : [`final: ${has ? 'found' : 'not found'}`];
+  return [
+    ...off('final start', has.startS, final.startS, tolerances.eventS + ROUNDING_S),
+    ...off('final end', has.endS, final.endS, tolerances.fittedS + ROUNDING_S),
+    ...needleDifferences('localizer', needleOver(found, 'localizerFullScale', final), localizer!, tolerances),
+    ...needleDifferences('glidepath', needleOver(found, 'glidepathFullScale', final), glidepath!, tolerances),
+  ];
+}
+
+function needleDifferences(
+  name: string,
+  has: TrueNeedle,
+  truth: TrueNeedle,
+  { rms, outsideS, outsideShare }: Tolerances,
+): string[] {
+  // Over the threshold the glidepath's scale is feet wide, and a needle many scales off: a share of it then.
+  const near = Math.max(rms, 0.01 * truth.rms);
+  return [
+    ...off(`${name} mean`, has.mean, truth.mean, near),
+    ...off(`${name} rms`, has.rms, truth.rms, near),
+    ...off(`${name} largest`, has.largest, truth.largest, Math.max(0.03, 0.03 * truth.largest)),
+    ...off(
+      `${name} time outside`,
+      has.outsideS,
+      truth.outsideS,
+      Math.max(outsideS, outsideShare * truth.outsideS),
+    ),
+  ];
 }
 
 function off(name: string, has: number, true_: number, limit: number): string[] {

@@ -6,7 +6,7 @@ import type { FlownApproach } from '../../../core/approach/flown-approach.ts';
 import { spreadOf } from '../../../core/approach/spread.ts';
 import { projectTrack } from '../../../core/deviation/project-track.ts';
 import type { Issue } from '../../../core/issue/issue.ts';
-import { clip } from '../../../core/numeric/polyline.ts';
+import { clip, type Span } from '../../../core/numeric/polyline.ts';
 import type { FacilityFile } from '../../support/flight/facility-file.ts';
 import { chunksOf, idle } from '../log/reading.ts';
 
@@ -30,16 +30,14 @@ export async function foundIn(text: string, file: FacilityFile): Promise<Found> 
   return { flown, ...findApproaches(flown, file.runway.touchdownZoneElevationFt) };
 }
 
-/** A needle over the final that was found: fractions of full scale, and seconds beyond three quarters. */
-export function needleOnFinal(
+/** A needle over a span: fractions of full scale, and seconds beyond three quarters. */
+export function needleOver(
   { flown }: Found,
-  approach: FlownApproach,
   needle: 'localizerFullScale' | 'glidepathFullScale',
-): { mean: number; rms: number; largest: number; outsideS: number } | null {
-  const final = approach.segments.find(({ kind }) => kind === 'final');
-  if (!final) return null;
+  span: Span,
+): { mean: number; rms: number; largest: number; outsideS: number } {
   const { timeS, gapLimitS } = flown.track;
-  const parts = clip(timeS, flown.deviations[needle], final, gapLimitS);
+  const parts = clip(timeS, flown.deviations[needle], span, gapLimitS);
   const { mean, rms, peak } = spreadOf(parts)!;
   const outside = findExcursions(parts, { lower: -0.75, upper: 0.75 }, 0.05);
   return { mean, rms, largest: Math.abs(peak), outsideS: timeOutsideS(outside) };

@@ -57,12 +57,16 @@ function outcomeOf(
   return landedBeside(view, pass, leftS) ? 'sidestepped' : 'circled';
 }
 
-/** On the wheels within the runway's outline, seen from where the pass ended. */
+/** When the wheels touched of a landing that was at some time within the runway's outline. */
 function touchdownOf(view: ViewedFlight, { last, until }: Pass): number | null {
   const outline = view.facility.runway.widthFt / 2;
-  return firstWhere({ first: last, last: until }, (i) => {
+  const rolling = firstWhere({ first: last, last: until }, (i) => {
     return view.onGround[i] === 1 && view.distanceNm[i]! <= 0 && Math.abs(view.centrelineFt[i]!) <= outline;
   });
+  if (rolling === null) return null;
+  let touched = rolling;
+  while (view.onGround[touched - 1] === 1) touched--;
+  return touched;
 }
 
 /** Up again by 300 ft within two minutes of the runway, never slower than 20 kt on it. */

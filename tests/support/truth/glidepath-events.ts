@@ -12,22 +12,38 @@ export function glidepathAliveS(view: ViewedFlight, pass: Pass): number | null {
   return alive(first - 1) >= 0 ? view.timeS[first]! : timeOfZero(view, alive, first);
 }
 
+/** How much the sink limits may be moved where a hair decides. */
+const HAIR = 0.03;
+
 /** On both needles and sinking as the path asks, for 10 s. */
 export function glidepathIntercept(
   view: ViewedFlight,
   { first, last }: Reach,
   establishedAtS: number | null,
 ): TrueEvent | null {
-  const i = firstWhere({ first, last: Math.min(last, view.count - 1 - 10 * RATE) }, (k) => caught(view, k));
-  if (i === null) return null;
-  const lately = range(Math.max(first, i - 60 * RATE), i);
-  if (establishedAtS !== null && placeOf(view, establishedAtS) <= i)
+  const reach = { first, last: Math.min(last, view.count - 1 - 10 * RATE) };
+  const caughtAt = (hair: number): number | null => firstWhere(reach, (k) => caught(view, k, hair));
+  const [early, i, late] = [caughtAt(HAIR), caughtAt(0), caughtAt(-HAIR)];
+  if (early === null) return null;
+  const lately = range(Math.max(first, (i ?? early) - 60 * RATE), i ?? early);
+  if (establishedAtS !== null && placeOf(view, establishedAtS) <= (i ?? early))
     lately.push(placeOf(view, establishedAtS));
-  const above = lately.some((k) => view.glidepath[k]! > 0.5);
-  return { kind: 'glidepath-intercept', timeS: view.timeS[i]!, from: above ? 'above' : 'below' };
+  return {
+    kind: 'glidepath-intercept',
+    timeS: view.timeS[i ?? early]!,
+    from: sideOf(lately.reduce((most, k) => Math.max(most, view.glidepath[k]!), -Infinity)),
+    doubtful: i === null || late === null,
+    betweenS: { fromS: view.timeS[early]!, toS: late === null ? Infinity : view.timeS[late]! },
+  };
 }
 
-function caught(view: ViewedFlight, i: number): boolean {
+/** Exactly half a scale above for a moment, and either answer is right. */
+function sideOf(highest: number): 'above' | 'below' | 'either' {
+  if (Math.abs(highest - 0.5) < HAIR) return 'either';
+  return highest > 0.5 ? 'above' : 'below';
+}
+
+function caught(view: ViewedFlight, i: number, hair: number): boolean {
   if (view.inbound[i] === 0 || Math.abs(view.glidepath[i]!) > 0.5) return false;
   const span = range(i, i + 10 * RATE);
   const on = (k: number): boolean => Math.abs(view.localizer[k]!) <= 1 && Math.abs(view.glidepath[k]!) <= 0.5;
@@ -35,5 +51,5 @@ function caught(view: ViewedFlight, i: number): boolean {
   const sinkFpm = (view.heightFt[i]! - view.heightFt[i + 10 * RATE]!) * 6;
   const meanKt = span.reduce((sum, k) => sum + view.groundspeedKt[k]!, 0) / span.length;
   const neededFpm = meanKt * 101.27 * Math.tan((view.facility.glidepath.angleDeg * Math.PI) / 180);
-  return sinkFpm >= 0.5 * neededFpm && sinkFpm <= 1.5 * neededFpm;
+  return sinkFpm >= (0.5 - hair) * neededFpm && sinkFpm <= (1.5 + hair) * neededFpm;
 }

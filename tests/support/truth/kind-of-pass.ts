@@ -64,5 +64,8 @@ function belongsBeside(view: ViewedFlight, pass: Pass): boolean {
   const onFinal = range(pass.first, pass.last).filter(
     (i) => view.onLocalizer[i] === 1 && view.distanceNm[i]! <= finalApproachFix.distanceNm,
   );
-  return onFinal.every((i) => Math.abs(view.centrelineFt[i]! - view.centrelineFt[abeam]!) <= 400);
+  const besideCourseFt = view.rightOfCourseFt[abeam]!;
+  return (
+    onFinal.length > 0 && onFinal.every((i) => Math.abs(view.rightOfCourseFt[i]! - besideCourseFt) <= 400)
+  );
 }

@@ -21,9 +21,14 @@ export interface TrueEvent {
   readonly kind: TrueEventKind;
   readonly timeS: number;
   /** Of a glidepath-intercept. */
-  readonly from: 'above' | 'below' | null;
-  /** Of a lowest-point: while the height is within 0.3 ft of it, so that any of these moments is as right. */
-  readonly lowS?: { readonly fromS: number; readonly toS: number };
+  readonly from: 'above' | 'below' | 'either' | null;
+  /** A hair decides whether it happened at all: a height sunk to and no lower, a sink rate at its limit. */
+  readonly doubtful?: boolean;
+  /**
+   * Where a hair decides and any of these moments is as right: of a lowest-point while the height is within 0.3 ft of
+   * it, of a glidepath-intercept from sink limits 3 % wider to 3 % narrower.
+   */
+  readonly betweenS?: { readonly fromS: number; readonly toS: number };
 }
 
 /** A needle over final, fractions of full scale. */

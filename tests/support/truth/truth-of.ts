@@ -4,7 +4,7 @@ import { glidepathAliveS, glidepathIntercept } from './glidepath-events.ts';
 import { kindOfPass } from './kind-of-pass.ts';
 import { aliveS, establishedS, fixPassedS, lostAndFound } from './localizer-events.ts';
 import { passesOf, type Pass } from './passes.ts';
-import { firstFall, firstWhere, placeOf, timeOfZero } from './searching.ts';
+import { firstFall, firstWhere, placeOf, range, timeOfZero } from './searching.ts';
 import type { TrueApproach, TrueEvent, TrueEventKind } from './true-approach.ts';
 import { trueNeedle } from './true-needle.ts';
 import { RATE, viewOf, type ViewedFlight } from './viewed-flight.ts';
@@ -34,7 +34,7 @@ function truthOfPass(view: ViewedFlight, pass: Pass): TrueApproach | null {
   const events = [
     event('localizer-alive', aliveS(view, pass)),
     ...(settledS === null || tooLate ? [] : [event('localizer-established', settledS)]),
-    ...(settledS === null ? [] : lostAndFound(view, settledS, endS)),
+    ...(settledS === null || tooLate ? [] : lostAndFound(view, settledS, endS)),
     event('glidepath-alive', glidepathAliveS(view, pass)),
     intercept,
     event('final-approach-fix', fixS),
@@ -56,6 +56,9 @@ function event(kind: TrueEventKind, timeS: number | null): TrueEvent | null {
   return timeS === null ? null : { kind, timeS, from: null };
 }
 
+/** A log may round an altitude by as much. */
+const STEP_FT = 0.6;
+
 /** Heights fallen through after final began, the threshold and the ground. */
 function lowEvents(
   view: ViewedFlight,
@@ -65,14 +68,21 @@ function lowEvents(
 ): (TrueEvent | null)[] {
   const { runway, minimums } = view.facility;
   const reach = { first: placeOf(view, finalStartS ?? Infinity), last: placeOf(view, ending.endS) };
-  const fall = (altitudeFt: number): number | null =>
-    firstFall(view, reach, (i) => view.decidingFt[i]! - altitudeFt);
+  const lowestFt = range(reach.first, reach.last).reduce(
+    (low, i) => Math.min(low, view.decidingFt[i]!),
+    Infinity,
+  );
+  const fall = (kind: TrueEventKind, altitudeFt: number): TrueEvent | null => {
+    const doubtful = Math.abs(lowestFt - altitudeFt) < STEP_FT;
+    const timeS = firstFall(view, reach, (i) => view.decidingFt[i]! - altitudeFt - (doubtful ? STEP_FT : 0));
+    return timeS === null ? null : { kind, timeS, from: null, doubtful };
+  };
   const across = firstWhere({ first: pass.first + 1, last: reach.last }, (i) => view.distanceNm[i]! <= 0);
   const low = across !== null && view.heightFt[across]! < runway.threshold.elevationFt + 200;
   return [
-    event('gate-1000', fall(runway.touchdownZoneElevationFt + 1000)),
-    event('gate-500', fall(runway.touchdownZoneElevationFt + 500)),
-    event('decision-altitude', fall(minimums.decisionAltitudeFt)),
+    fall('gate-1000', runway.touchdownZoneElevationFt + 1000),
+    fall('gate-500', runway.touchdownZoneElevationFt + 500),
+    fall('decision-altitude', minimums.decisionAltitudeFt),
     event(
       low ? 'threshold' : 'abeam-threshold',
       across === null ? null : timeOfZero(view, (i) => view.distanceNm[i]!, across),
@@ -88,14 +98,14 @@ function aroundEvents(view: ViewedFlight, { climb }: Ending): TrueEvent[] {
     kind: 'lowest-point',
     timeS: view.timeS[lowest]!,
     from: null,
-    lowS: lowS(view, lowest),
+    betweenS: nearlyLowestS(view, lowest),
   };
   const events = [low, event('missed-approach-start', startS(view, lowest))];
   return events.filter((e) => e !== null);
 }
 
 /** Around the lowest point, as long as the height is the same to what a log's rounding leaves of it. */
-function lowS(view: ViewedFlight, lowest: number): { fromS: number; toS: number } {
+function nearlyLowestS(view: ViewedFlight, lowest: number): { fromS: number; toS: number } {
   const low = (i: number): boolean => view.heightFt[i]! <= view.heightFt[lowest]! + 0.3;
   let [from, to] = [lowest, lowest];
   while (from > 0 && low(from - 1)) from--;

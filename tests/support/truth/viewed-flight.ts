@@ -19,6 +19,8 @@ export interface ViewedFlight {
   readonly localizer: Float64Array;
   readonly glidepath: Float64Array;
   readonly centrelineFt: Float64Array;
+  /** Right of the course line, wherever the course points. */
+  readonly rightOfCourseFt: Float64Array;
   readonly heightFt: Float64Array;
   /** What gates and decision altitude are judged by. */
   readonly decidingFt: Float64Array;
@@ -69,6 +71,10 @@ export function viewOf({ plan, columns, beam }: FlightTruth, by: 'indicated' | '
     localizer: beam.localizerFullScale,
     glidepath: beam.glidepathFullScale,
     centrelineFt: beam.centrelineOffsetFt,
+    rightOfCourseFt: column((i) => {
+      const rangeFt = Math.hypot(seen[i]!.eastM, seen[i]!.northM) / METRES_PER_FOOT;
+      return rangeFt * Math.sin((beam.localizerDeg[i]! * Math.PI) / 180);
+    }),
     heightFt: columns.heightFt,
     decidingFt: by === 'indicated' ? columns.indicatedFt : columns.heightFt,
     groundspeedKt: columns.groundspeedKt,
