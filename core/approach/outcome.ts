@@ -94,7 +94,10 @@ function stayedOnLocalizer({ track, deviations }: Flown, climb: Climb): boolean 
   return true;
 }
 
-/** On the ground beside this runway's outline, with the track within 30° of the course. */
+/**
+ * First on the ground beside this runway's outline, with the track within 30° of the course. What is taxied afterwards
+ * says nothing, and standing still the track is the receiver's noise.
+ */
 function landedBeside(
   { track, deviations, facility, courseAngleDeg }: Flown,
   pass: Pass,
@@ -105,7 +108,7 @@ function landedBeside(
     const beside = Math.abs(deviations.centrelineOffsetFt[i]!) > facility.widthFt / 2;
     const onGround =
       deviations.heightAboveThresholdFt[i]! < BESIDE_BELOW_FT && track.groundspeedKt[i]! < ROLLING_KT;
-    if (beside && onGround && Math.abs(courseAngleDeg[i]!) <= SIDESTEP_DEG) return true;
+    if (onGround) return beside && Math.abs(courseAngleDeg[i]!) <= SIDESTEP_DEG;
   }
   return false;
 }
