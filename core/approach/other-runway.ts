@@ -8,8 +8,8 @@ const ENDS_BELOW_FT = 500;
 const BESIDE_FT = 400;
 /** … when its offset kept within this of one value while it was within full scale. */
 const STEADY_FT = 400;
-/** How long after the localizer's scale was left the threshold may be passed. Ours. */
-const FOLLOWED_S = 180;
+/** How long after the localizer's scale was left the threshold may be passed: five miles at 60 kt. Ours. */
+const FOLLOWED_S = 300;
 
 /**
  * The offset in feet (right positive) of the runway that a pass was flown to, when it was not this one; null when it
