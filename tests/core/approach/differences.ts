@@ -92,7 +92,7 @@ function needleDifferences(
   return [
     ...off(`${name} mean`, has.mean, truth.mean, near),
     ...off(`${name} rms`, has.rms, truth.rms, near),
-    ...off(`${name} largest`, has.largest, truth.largest, Math.max(0.03, 0.03 * truth.largest)),
+    ...off(`${name} largest`, has.largest, truth.largest, Math.max(3 * rms, 0.03 * truth.largest)),
     ...off(
       `${name} time outside`,
       has.outsideS,

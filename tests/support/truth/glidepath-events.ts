@@ -25,20 +25,27 @@ export function glidepathIntercept(
   const caughtAt = (hair: number): number | null => firstWhere(reach, (k) => caught(view, k, hair));
   const [early, i, late] = [caughtAt(HAIR), caughtAt(0), caughtAt(-HAIR)];
   if (early === null) return null;
-  const lately = range(Math.max(first, (i ?? early) - 60 * RATE), i ?? early);
-  if (establishedAtS !== null && placeOf(view, establishedAtS) <= (i ?? early))
-    lately.push(placeOf(view, establishedAtS));
+  const sides = [early, i ?? early, late ?? last].map((k) => sideBefore(view, first, k, establishedAtS));
   return {
     kind: 'glidepath-intercept',
     timeS: view.timeS[i ?? early]!,
-    from: sideOf(lately.reduce((most, k) => Math.max(most, view.glidepath[k]!), -Infinity)),
+    from: sides.every((side) => side === sides[0]) ? sides[0]! : 'either',
     doubtful: i === null || late === null,
     betweenS: { fromS: view.timeS[early]!, toS: late === null ? Infinity : view.timeS[late]! },
   };
 }
 
-/** Exactly half a scale above for a moment, and either answer is right. */
-function sideOf(highest: number): 'above' | 'below' | 'either' {
+/** Above half a scale in the minute before, or when settling on the localizer before; a hair about it is either. */
+function sideBefore(
+  view: ViewedFlight,
+  first: number,
+  caughtAt: number,
+  establishedAtS: number | null,
+): 'above' | 'below' | 'either' {
+  const moments = range(Math.max(first, caughtAt - 60 * RATE), caughtAt);
+  const established = establishedAtS === null ? Infinity : placeOf(view, establishedAtS);
+  if (established <= caughtAt) moments.push(established);
+  const highest = moments.reduce((most, k) => Math.max(most, view.glidepath[k]!), -Infinity);
   if (Math.abs(highest - 0.5) < HAIR) return 'either';
   return highest > 0.5 ? 'above' : 'below';
 }

@@ -25,7 +25,7 @@ export interface TrueEvent {
   /** A hair decides whether it happened at all: a height sunk to and no lower, a sink rate at its limit. */
   readonly doubtful?: boolean;
   /**
-   * Where a hair decides and any of these moments is as right: of a lowest-point while the height is within 0.3 ft of
+   * Where a hair decides and any of these moments is as right: of a lowest-point while the height is within 1 ft of
    * it, of a glidepath-intercept from sink limits 3 % wider to 3 % narrower.
    */
   readonly betweenS?: { readonly fromS: number; readonly toS: number };

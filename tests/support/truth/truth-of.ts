@@ -104,9 +104,9 @@ function aroundEvents(view: ViewedFlight, { climb }: Ending): TrueEvent[] {
   return events.filter((e) => e !== null);
 }
 
-/** Around the lowest point, as long as the height is the same to what a log's rounding leaves of it. */
+/** Around the lowest point, as long as a log of whole feet may show the same height. */
 function nearlyLowestS(view: ViewedFlight, lowest: number): { fromS: number; toS: number } {
-  const low = (i: number): boolean => view.heightFt[i]! <= view.heightFt[lowest]! + 0.3;
+  const low = (i: number): boolean => view.heightFt[i]! <= view.heightFt[lowest]! + 1;
   let [from, to] = [lowest, lowest];
   while (from > 0 && low(from - 1)) from--;
   while (to < view.count - 1 && low(to + 1)) to++;

@@ -1,0 +1,89 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { PANEL } from '../../support/flight/altimeter-error.ts';
+import { fly } from '../../support/flight/fly.ts';
+import { AUGMENTED, PLAIN } from '../../support/flight/gnss-error.ts';
+import { randomPlan } from '../../support/scenarios/random-plan.ts';
+import {
+  judge,
+  ONE_A_SECOND,
+  planned,
+  readAs,
+  TEN_A_SECOND,
+  WITH_ERRORS,
+  type Habit,
+  type Reading,
+} from './judged.ts';
+
+/** Flights of chance; HALFDOT_LONG flies ten times as many (`npm run test:long`). */
+const FLIGHTS = process.env['HALFDOT_LONG'] ? 2000 : 200;
+const HABITS: readonly Habit[] = ['english', 'epoch', 'units', 'gpx', 'german'];
+
+interface Flown {
+  readonly name: string;
+  readonly planned: readonly string[];
+  readonly truly: readonly string[];
+  readonly exact: readonly Reading[];
+  readonly withErrors: readonly Reading[];
+}
+
+/** Flies once; reads at ten fixes a second and one, by habits in turn; and as two receivers would have it. */
+async function flown(seed: number): Promise<Flown> {
+  const judged = judge(fly(randomPlan(seed)));
+  const habit = (k: number): Habit => HABITS[(seed + k) % HABITS.length]!;
+  const tenHzHabit = seed % 2 === 0 ? 'english' : 'gpx';
+  const errors = { rateHz: 1, altimeter: PANEL, seed: 'with errors' } as const;
+  return {
+    name: judged.truth.plan.name,
+    planned: judged.truth.plan.outcomes,
+    truly: planned(judged.byIndicated).outcomes,
+    exact: [
+      await readAs(judged, tenHzHabit, TEN_A_SECOND, { rateHz: 10 }),
+      await readAs(judged, habit(0), ONE_A_SECOND, { rateHz: 1 }),
+      await readAs(judged, habit(1), ONE_A_SECOND, { rateHz: 1 }),
+    ],
+    withErrors: [
+      await readAs(judged, 'english', WITH_ERRORS, { ...errors, gnss: AUGMENTED }),
+      await readAs(judged, 'units', WITH_ERRORS, { ...errors, gnss: PLAIN }),
+    ],
+  };
+}
+
+const named = (name: string, { differences }: Reading): string[] => differences.map((d) => `${name}: ${d}`);
+const share = <T>(all: readonly T[], is: (one: T) => boolean): number => all.filter(is).length / all.length;
+
+describe(`of ${FLIGHTS} flights of chance`, () => {
+  const flights: Flown[] = [];
+  beforeAll(async () => {
+    for (let seed = 0; seed < FLIGHTS; seed++) flights.push(await flown(seed));
+  }, 2_400_000);
+
+  it('each that was an approach ended as it was built to, and 19 of 20 were', () => {
+    const approaches = flights.filter(({ truly }) => truly.length > 0);
+    for (const { name, planned: built, truly } of approaches) expect(truly, name).toEqual(built);
+    expect(approaches.length / flights.length).toBeGreaterThan(0.93);
+    expect(new Set(approaches.flatMap(({ truly }) => truly)).size).toBe(8);
+  });
+
+  it('each is found without errors: outcome, every moment, no other, and both needles on final', () => {
+    expect(flights.flatMap(({ name, exact }) => exact.flatMap((reading) => named(name, reading)))).toEqual(
+      [],
+    );
+  });
+
+  it('99 of 100 outcomes are found through the errors of a receiver and an altimeter', () => {
+    const readings = flights.flatMap(({ withErrors }) => withErrors);
+    const same = ({ found, expected }: Reading): boolean =>
+      planned(found.approaches).outcomes.join() === planned(expected).outcomes.join();
+    const wrong = flights.filter(({ withErrors }) => !withErrors.every(same)).map(({ name }) => name);
+    expect(share(readings, same), wrong.join()).toBeGreaterThanOrEqual(0.99);
+  });
+
+  it('97 of 100 have, through the errors of an augmented receiver, every moment within 5 s and no other', () => {
+    const readings = flights.map(({ name, withErrors }) => named(name, withErrors[0]!));
+    const wrong = readings.filter((differences) => differences.length > 0);
+    expect(
+      share(readings, (differences) => differences.length === 0),
+      wrong.join('\n'),
+    ).toBeGreaterThanOrEqual(0.97);
+  });
+});
