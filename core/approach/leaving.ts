@@ -12,7 +12,12 @@ const LEFT_S = 5;
  */
 export function leavingS(flown: Flown, pass: Pass): number | null {
   const before = beforeThreshold(flown);
-  let last = pass.last;
-  while (last < pass.until && before(last + 1) >= 0) last++;
-  return firstHold(flown.track, { first: pass.last, last }, [beyondLocalizer(flown), before], LEFT_S);
+  const { timeS } = flown.track;
+  let inTime = pass.last;
+  while (inTime < pass.until && before(inTime + 1) >= 0) inTime++;
+  // It has to begin before the threshold; the seconds that prove it may lie behind.
+  let last = inTime;
+  while (last < pass.until && timeS[last]! < timeS[inTime]! + LEFT_S) last++;
+  const leftS = firstHold(flown.track, { first: pass.last, last }, [beyondLocalizer(flown)], LEFT_S);
+  return leftS !== null && leftS <= timeS[inTime]! ? leftS : null;
 }

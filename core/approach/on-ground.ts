@@ -58,8 +58,13 @@ function withinOutline({ deviations, facility }: Flown): Margin {
 export function findLanding(flown: Flown, passage: ThresholdPassage, last: number): Landing | null {
   const beyond = after(flown, { first: 0, last }, passage.timeS);
   const roll = findRoll(flown, passage, beyond);
-  if (!roll) return null;
+  if (!roll || landedAgainst(flown, roll)) return null;
   return { ...touchdown(flown, passage, roll), roll };
+}
+
+/** Whether the roll begins against the course: a landing the other way is no end of this approach. */
+function landedAgainst({ courseAngleDeg }: Flown, { first }: Stretch): boolean {
+  return Math.abs(courseAngleDeg[first]!) > 90;
 }
 
 /** The fixes from the first on the ground to the last before leaving the outline or climbing away. */
