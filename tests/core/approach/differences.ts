@@ -68,10 +68,13 @@ function outsideS(timeS: number, { fromS, toS }: { fromS: number; toS: number })
 function finalDifferences(
   found: Found,
   approach: FlownApproach,
-  { final, localizer, glidepath }: TrueApproach,
+  truth: TrueApproach,
   tolerances: Tolerances,
 ): string[] {
+  const { final, localizer, glidepath } = truth;
   const has = approach.segments.find(({ kind }) => kind === 'final');
+  const fix = truth.events.find(({ kind }) => kind === 'final-approach-fix');
+  if (!has && fix?.doubtful) return [];
   if (!has || final === null) return !has && final === null ? [] : [`final: ${has ? 'found' : 'not found'}`];
   return [
     ...off('final start', has.startS, final.startS, tolerances.eventS + ROUNDING_S),
@@ -88,11 +91,16 @@ function needleDifferences(
   { rms, outsideS, outsideShare }: Tolerances,
 ): string[] {
   // Over the threshold the glidepath's scale is feet wide, and a needle many scales off: a share of it then.
-  const near = Math.max(rms, 0.01 * truth.rms);
+  const near = Math.max(rms, 0.02 * truth.rms);
   return [
     ...off(`${name} mean`, has.mean, truth.mean, near),
     ...off(`${name} rms`, has.rms, truth.rms, near),
-    ...off(`${name} largest`, has.largest, truth.largest, Math.max(3 * rms, 0.03 * truth.largest)),
+    ...off(
+      `${name} largest`,
+      has.largest,
+      truth.largest,
+      Math.max(3 * rms, (truth.largest > 5 ? 0.1 : 0.03) * truth.largest),
+    ),
     ...off(
       `${name} time outside`,
       has.outsideS,

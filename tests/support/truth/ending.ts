@@ -9,7 +9,7 @@ const CLIMB_FT = 300;
 /** A climb begun later after leaving belongs to what came next. */
 const LATEST_CLIMB_S = 10;
 
-export interface Climb {
+interface Climb {
   readonly lowest: number;
   readonly risen: number;
 }

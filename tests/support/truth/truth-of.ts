@@ -37,7 +37,7 @@ function truthOfPass(view: ViewedFlight, pass: Pass): TrueApproach | null {
     ...(settledS === null || tooLate ? [] : lostAndFound(view, settledS, endS)),
     event('glidepath-alive', glidepathAliveS(view, pass)),
     intercept,
-    event('final-approach-fix', fixS),
+    fixEvent(view, pass, fixS),
     ...low,
   ]
     .filter((e): e is TrueEvent => e !== null && e.timeS <= endS)
@@ -78,7 +78,7 @@ function lowEvents(
     return timeS === null ? null : { kind, timeS, from: null, doubtful };
   };
   const across = firstWhere({ first: pass.first + 1, last: reach.last }, (i) => view.distanceNm[i]! <= 0);
-  const low = across !== null && view.heightFt[across]! < runway.threshold.elevationFt + 200;
+  const low = across !== null && meanFt(view, across) < runway.threshold.elevationFt + 200;
   return [
     fall('gate-1000', runway.touchdownZoneElevationFt + 1000),
     fall('gate-500', runway.touchdownZoneElevationFt + 500),
@@ -100,8 +100,24 @@ function aroundEvents(view: ViewedFlight, { climb }: Ending): TrueEvent[] {
     from: null,
     betweenS: nearlyLowestS(view, lowest),
   };
-  const events = [low, event('missed-approach-start', startS(view, lowest))];
-  return events.filter((e) => e !== null);
+  const start = event('missed-approach-start', startS(view, lowest));
+  // Where the lowest point is one of several, the start is looked for back from any of them.
+  const { fromS, toS } = low.betweenS!;
+  const starts = [startS(view, placeOf(view, fromS)), startS(view, placeOf(view, toS))];
+  if (start === null || starts[0] === null || starts[1] === null) return [low];
+  return [low, { ...start, betweenS: { fromS: starts[0]!, toS: starts[1]! } }];
+}
+
+/** Between a moment and the one before it. */
+function meanFt({ heightFt }: ViewedFlight, i: number): number {
+  return (heightFt[i - 1]! + heightFt[i]!) / 2;
+}
+
+/** A hair decides when the fix is passed within a second of coming onto the localizer or leaving it. */
+function fixEvent(view: ViewedFlight, { first, last }: Pass, fixS: number | null): TrueEvent | null {
+  if (fixS === null) return null;
+  const doubtful = fixS < view.timeS[first]! + 1 || fixS > view.timeS[last]! - 1;
+  return { kind: 'final-approach-fix', timeS: fixS, from: null, doubtful };
 }
 
 /** Around the lowest point, as long as a log of whole feet may show the same height. */
