@@ -29,9 +29,10 @@ describe('leaving the localizer', () => {
     expect(left({}, 100)).toBeNull();
   });
 
-  it('counts before the threshold only', () => {
+  it('begins before the threshold only; the five seconds that prove it may end behind it', () => {
     expect(left({ distanceNm: (s) => (s <= 105 ? 0.1 : -0.1) })).toBeCloseTo(100, 9);
-    expect(left({ distanceNm: (s) => (s <= 104 ? 0.1 : 0) })).toBeNull();
+    expect(left({ distanceNm: (s) => (s <= 101 ? 0.1 : -0.1) })).toBeCloseTo(100, 9);
+    expect(left({ distanceNm: (s) => (s <= 99 ? 0.1 : -0.1) })).toBeNull();
   });
 
   it('is the last of several: five seconds beyond full scale before the pass was last on it are none', () => {
