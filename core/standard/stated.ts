@@ -1,0 +1,52 @@
+import type { Span } from '../numeric/polyline.ts';
+
+export type Conditions = 'imc' | 'simulated' | 'vmc' | 'not-stated';
+export type RunwaySeen = 'seen' | 'not-seen' | 'not-stated';
+
+/** More room that an instructor gives on one criterion, with the reason; shown beside the plain verdict. */
+export interface Allowance {
+  readonly criterion: string;
+  /** Added to the limit on both sides, in the criterion's unit. */
+  readonly by: number;
+  readonly reason: string;
+}
+
+/**
+ * What only the people on board know of an approach. Null and `not-stated`: they did not say, and nothing is
+ * guessed, neither from the log nor from one another.
+ */
+export interface Stated {
+  readonly conditions: Conditions;
+  /** Whether the runway was in sight at decision altitude. */
+  readonly visualReferenceAtMinimums: RunwaySeen;
+  readonly targetAirspeedKt: number | null;
+  readonly interceptAirspeedKt: number | null;
+  readonly vrefKt: number | null;
+  /** Assigned before final, feet above mean sea level. */
+  readonly assignedAltitudeFt: number | null;
+  readonly hood: boolean | null;
+  readonly flown: 'hand-flown' | 'coupled' | null;
+  /** Joined inside the fix because the controller vectored it so. */
+  readonly vectoredInsideFix: boolean;
+  readonly engineOut: boolean;
+  readonly turbulence: string | null;
+  /** "My controls": left out of everything that is judged. Seconds since 1970-01-01T00:00:00Z. */
+  readonly instructorFlew: readonly Span[];
+  readonly allowances: readonly Allowance[];
+}
+
+export const NOTHING_STATED: Stated = {
+  conditions: 'not-stated',
+  visualReferenceAtMinimums: 'not-stated',
+  targetAirspeedKt: null,
+  interceptAirspeedKt: null,
+  vrefKt: null,
+  assignedAltitudeFt: null,
+  hood: null,
+  flown: null,
+  vectoredInsideFix: false,
+  engineOut: false,
+  turbulence: null,
+  instructorFlew: [],
+  allowances: [],
+};
