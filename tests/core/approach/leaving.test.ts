@@ -32,7 +32,12 @@ describe('leaving the localizer', () => {
   it('begins before the threshold only; the five seconds that prove it may end behind it', () => {
     expect(left({ distanceNm: (s) => (s <= 105 ? 0.1 : -0.1) })).toBeCloseTo(100, 9);
     expect(left({ distanceNm: (s) => (s <= 101 ? 0.1 : -0.1) })).toBeCloseTo(100, 9);
-    expect(left({ distanceNm: (s) => (s <= 99 ? 0.1 : -0.1) })).toBeNull();
+    const leftLater = (s: number) => (s <= 102 ? 0.5 : 2);
+    expect(left({ localizer: leftLater, distanceNm: (s) => (s <= 103 ? 0.1 : -0.1) })).toBeCloseTo(
+      102 + 1 / 3,
+      9,
+    );
+    expect(left({ localizer: leftLater, distanceNm: (s) => (s <= 102 ? 0.1 : -0.1) })).toBeNull();
   });
 
   it('is the last of several: five seconds beyond full scale before the pass was last on it are none', () => {
