@@ -1,0 +1,78 @@
+import { at } from '../approach/flown.ts';
+import { clip, firstAfter, type Span } from '../numeric/polyline.ts';
+import { whole } from '../units/whole.ts';
+import { withoutInstructor, type Case } from './case.ts';
+import type { CriterionJudgement } from './judgement.ts';
+import { notAssessed } from './not-assessed.ts';
+import { promptRule } from './prompt-rule.ts';
+import { judgeTimed } from './timed-criterion.ts';
+import { bandWords } from './words.ts';
+
+const ID = 'altitude-before-final';
+const TITLE = 'Altitude before final';
+/** The fix's altitude is held to over the last part before the descent (design, section 9). */
+const LAST_NM = 2;
+/**
+ * A descent begun farther out than this before the fix came down from another altitude than the fix's, which the log
+ * does not tell. Ours: 1 NM is what an intercept 300 ft too high costs.
+ */
+const FIX_REACH_NM = 1;
+/** Ours: an altitude has no needle's 0.15, so half of the tolerance again. */
+const PROMPT_DEPTH_FT = 50;
+const NEAR_FT = 10;
+const FLOOR_FT = 40;
+
+/** Level before the descent, against the altitude that the user was assigned, else the fix's. */
+export function altitudeBeforeFinal(sitting: Case): CriterionJudgement {
+  const limit = sitting.standard.beforeFinal.altitudeFt;
+  if (limit === null) return notAssessed(ID, TITLE, 'the standard sets no limit for it here');
+  const { flown } = sitting;
+  const target = targetOf(sitting);
+  if ('why' in target) return notAssessed(ID, TITLE, target.why, limit, 'ft');
+  const counted = withoutInstructor(sitting, target.span);
+  const parts = counted
+    .flatMap((span) => clip(flown.track.timeS, flown.decidingAltitudeFt, span, flown.track.gapLimitS))
+    .map(({ timeS, value }) => ({ timeS, value: value.map((ft) => ft - target.altitudeFt) }));
+  return judgeTimed({
+    id: ID,
+    title: TITLE,
+    unit: 'ft',
+    limit,
+    limitWords: `${bandWords(limit.lower, limit.upper, 'ft')} of ${whole(target.altitudeFt)} ft`,
+    counted,
+    parts,
+    madeUp: null,
+    near: NEAR_FT,
+    halfFloor: FLOOR_FT,
+    prompt: promptRule(sitting, target.span, { depth: PROMPT_DEPTH_FT, stop: Infinity }),
+    openEnd: null,
+  });
+}
+
+function targetOf(sitting: Case): { altitudeFt: number; span: Span } | { why: string } {
+  const { flown, approach, stated } = sitting;
+  const { distanceNm, altitudeFt: fixFt } = flown.facility.finalApproachFix;
+  const intercept = approach.events.find(({ kind }) => kind === 'glidepath-intercept');
+  if (!intercept) return { why: 'no descent on the glidepath to be level before' };
+  const span = lastMiles(sitting, intercept.timeS);
+  if (span === null) return { why: 'nothing before the descent was recorded on the localizer' };
+  if (stated.assignedAltitudeFt !== null) return { altitudeFt: stated.assignedAltitudeFt, span };
+  if (fixFt === null) return { why: 'no altitude was assigned, and the fix has none' };
+  if (intercept.remark === 'from-above')
+    return { why: 'it came down from above, and no altitude was assigned' };
+  const interceptNm = at(flown, flown.deviations.distanceToThresholdNm, intercept.timeS);
+  if (interceptNm > distanceNm + FIX_REACH_NM)
+    return { why: 'the descent began well before the fix, and no altitude was assigned' };
+  return { altitudeFt: fixFt, span };
+}
+
+/** The last 2 NM before a moment, no earlier than the approach and not into final. */
+function lastMiles({ flown, approach }: Case, descentS: number): Span | null {
+  const { timeS } = flown.track;
+  const distances = flown.deviations.distanceToThresholdNm;
+  const fromNm = at(flown, distances, descentS) + LAST_NM;
+  const endS = Math.min(descentS, approach.finalBeganS ?? Infinity);
+  let i = firstAfter(timeS, endS) - 1;
+  while (i > 0 && timeS[i - 1]! >= approach.startS && distances[i - 1]! <= fromNm) i--;
+  return timeS[i]! < endS ? { startS: timeS[i]!, endS } : null;
+}

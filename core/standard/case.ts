@@ -1,0 +1,44 @@
+import { momentOf, type EventKind, type FlownApproach } from '../approach/flown-approach.ts';
+import type { Flown } from '../approach/flown.ts';
+import type { Span } from '../numeric/polyline.ts';
+import type { Standard } from './standard.ts';
+import type { Stated } from './stated.ts';
+
+/** One approach, the standard it is held to, and what the people on board say of it. */
+export interface Case {
+  readonly flown: Flown;
+  readonly approach: FlownApproach;
+  readonly standard: Standard;
+  readonly stated: Stated;
+}
+
+/** The moment of an event of the approach; null when there was none. */
+export function moment({ approach }: Case, kind: EventKind): number | null {
+  return momentOf(approach, kind);
+}
+
+export function finalOf({ approach }: Case): Span | null {
+  return approach.segments.find(({ kind }) => kind === 'final') ?? null;
+}
+
+/** A go-around ends final as decision altitude does; a log that ends, or an aircraft that leaves, does not. */
+export function flownToItsEnd(sitting: Case): boolean {
+  return sitting.approach.flownToDecision || moment(sitting, 'missed-approach-start') !== null;
+}
+
+/** The parts of a span in which the student flew. */
+export function withoutInstructor({ stated }: Case, span: Span): Span[] {
+  let parts = [span];
+  for (const hole of stated.instructorFlew)
+    parts = parts.flatMap(({ startS, endS }) => {
+      const before = { startS, endS: Math.min(endS, hole.startS) };
+      const after = { startS: Math.max(startS, hole.endS), endS };
+      if (hole.endS <= startS || hole.startS >= endS) return [{ startS, endS }];
+      return [before, after].filter((part) => part.endS > part.startS);
+    });
+  return parts;
+}
+
+export function instructorFlewAt({ stated }: Case, momentS: number): boolean {
+  return stated.instructorFlew.some(({ startS, endS }) => momentS >= startS && momentS <= endS);
+}

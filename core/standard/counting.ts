@@ -1,0 +1,77 @@
+import { at } from '../approach/flown.ts';
+import { firstAfter, type Span } from '../numeric/polyline.ts';
+import { finalOf, moment, type Case } from './case.ts';
+import { countingGate } from './counting-gate.ts';
+
+/** Where a criterion counts, or why nowhere. */
+export type Counting = { readonly span: Span } | { readonly why: string };
+
+const NO_FINAL = 'final was not flown';
+/** The glidepath counts this long after its intercept, or this far into final (design, section 9). */
+const AFTER_INTERCEPT_S = 10;
+const INTO_FINAL_NM = 0.5;
+/** A vectored aircraft is held to the localizer from here at the latest. */
+const VECTORED_TO_NM = 3;
+
+/** The localizer before final: from established to the fix. Before that it is described and not judged. */
+export function localizerBeforeFinal(sitting: Case): Counting {
+  const { approach } = sitting;
+  const establishedS = moment(sitting, 'localizer-established');
+  if (approach.joinedInsideFix) return { why: 'the localizer was joined inside the fix' };
+  if (establishedS === null) return { why: 'never established on the localizer' };
+  const endS = approach.finalBeganS ?? approach.endS;
+  if (establishedS >= endS) return { why: 'not yet established at the fix' };
+  return { span: { startS: establishedS, endS } };
+}
+
+/** The localizer on final: from the fix, or from where final began inside it. */
+export function localizerOnFinal(sitting: Case): Counting {
+  const final = fromFixOrGate(sitting);
+  if ('why' in final || !isVectored(sitting)) return final;
+  const establishedS = moment(sitting, 'localizer-established') ?? Infinity;
+  const startS = Math.min(establishedS, passedS(sitting, final.span, VECTORED_TO_NM) ?? Infinity);
+  return startS < final.span.endS ? { span: { startS, endS: final.span.endS } } : { why: NO_FINAL };
+}
+
+export function isVectored({ approach, stated }: Case): boolean {
+  return approach.joinedInsideFix && stated.vectoredInsideFix;
+}
+
+/** The glidepath on final: from the fix when it was held 10 s before, else once there was time to get on it. */
+export function glidepathOnFinal(sitting: Case): Counting {
+  const final = fromFixOrGate(sitting);
+  if ('why' in final || sitting.standard.final.countsFrom === 'gate') return final;
+  const { startS, endS } = final.span;
+  const interceptS = moment(sitting, 'glidepath-intercept');
+  if (interceptS !== null && interceptS + AFTER_INTERCEPT_S <= startS) return final;
+  const caughtS = interceptS === null ? Infinity : interceptS + AFTER_INTERCEPT_S;
+  const fromS = Math.min(caughtS, intoFinalS(sitting, final.span) ?? Infinity);
+  if (fromS >= endS) return { why: 'final ended before the glidepath began to count' };
+  return { span: { startS: fromS, endS } };
+}
+
+/** Airspeed and whatever else counts over all of final. */
+export function fromFixOrGate(sitting: Case): Counting {
+  const final = finalOf(sitting);
+  if (!final) return { why: NO_FINAL };
+  if (sitting.standard.final.countsFrom === 'fix') return { span: final };
+  const gate = countingGate(sitting);
+  const gateS = moment(sitting, gate.kind);
+  if (gateS === null || gateS >= final.endS)
+    return { why: `this standard counts from the ${gate.words} gate, which was not passed on final` };
+  return { span: { startS: gateS, endS: final.endS } };
+}
+
+function intoFinalS(sitting: Case, final: Span): number | null {
+  const distances = sitting.flown.deviations.distanceToThresholdNm;
+  return passedS(sitting, final, at(sitting.flown, distances, final.startS) - INTO_FINAL_NM);
+}
+
+/** When a distance was first passed inbound within a span, to the fix. */
+function passedS({ flown }: Case, { startS, endS }: Span, distanceNm: number): number | null {
+  const { timeS } = flown.track;
+  const distances = flown.deviations.distanceToThresholdNm;
+  for (let i = firstAfter(timeS, startS); i < timeS.length && timeS[i]! <= endS; i++)
+    if (distances[i]! <= distanceNm) return timeS[i]!;
+  return null;
+}

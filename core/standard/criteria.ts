@@ -1,0 +1,151 @@
+import type { Excursion } from '../approach/excursions.ts';
+import { clip, type Polyline, type Span } from '../numeric/polyline.ts';
+import { altitudeBeforeFinal } from './altitude-before-final.ts';
+import { flownToItsEnd, moment, withoutInstructor, type Case } from './case.ts';
+import {
+  fromFixOrGate,
+  glidepathOnFinal,
+  isVectored,
+  localizerBeforeFinal,
+  localizerOnFinal,
+  type Counting,
+} from './counting.ts';
+import type { CriterionJudgement } from './judgement.ts';
+import { notAssessed } from './not-assessed.ts';
+import { ownCriteria } from './own-criteria.ts';
+import { promptRule } from './prompt-rule.ts';
+import { noAirspeed, speedTarget } from './speed-target.ts';
+import type { Limit } from './standard.ts';
+import { judgeTimed, type TimedQuestion } from './timed-criterion.ts';
+import { bandWords, scaleWords } from './words.ts';
+
+const NEAR_FULL_SCALE = 0.05;
+const NEEDLE_DEPTH = 0.15;
+const NEEDLE_FLOOR = 0.2;
+const SPEED_DEPTH_KT = 5;
+const SPEED_FLOOR_KT = 4;
+/** Two spells parted by a speed this near the limit are one; ours, as a needle's 0.05. */
+const NEAR_KT = 1;
+const NO_LIMIT = 'the standard sets no limit for it here';
+
+/** Every tolerance of a standard that is told in time, applied to one approach. */
+export function timedCriteria(sitting: Case): CriterionJudgement[] {
+  const { standard } = sitting;
+  return [
+    needle(sitting, 'localizer-before-final', 'Localizer before final', standard.beforeFinal.localizer),
+    altitudeBeforeFinal(sitting),
+    needle(sitting, 'localizer-final', 'Localizer on final', standard.final.localizer),
+    needle(sitting, 'glidepath-final', 'Glidepath on final', standard.final.glidepath),
+    airspeedOnFinal(sitting),
+    ...ownCriteria(sitting),
+  ];
+}
+
+type NeedleId = 'localizer-before-final' | 'localizer-final' | 'glidepath-final';
+const COUNTING: Readonly<Record<NeedleId, (sitting: Case) => Counting>> = {
+  'localizer-before-final': localizerBeforeFinal,
+  'localizer-final': localizerOnFinal,
+  'glidepath-final': glidepathOnFinal,
+};
+
+function needle(sitting: Case, id: NeedleId, title: string, limit: Limit | null): CriterionJudgement {
+  if (limit === null) return notAssessed(id, title, NO_LIMIT);
+  const counting = COUNTING[id](sitting);
+  if ('why' in counting) return notAssessed(id, title, counting.why, limit, 'full scale');
+  const { track, deviations } = sitting.flown;
+  const column = id === 'glidepath-final' ? deviations.glidepathFullScale : deviations.localizerFullScale;
+  const counted = withoutInstructor(sitting, counting.span);
+  const parts = counted.flatMap((span) => clip(track.timeS, column, span, track.gapLimitS));
+  const question: TimedQuestion = {
+    id,
+    title,
+    unit: 'full scale',
+    limit,
+    limitWords: scaleWords(limit.upper ?? -limit.lower!),
+    counted,
+    parts,
+    madeUp: id === 'localizer-final' ? joiningExcursion(sitting, counting.span, parts, limit) : null,
+    near: NEAR_FULL_SCALE,
+    halfFloor: NEEDLE_FLOOR,
+    prompt: promptRule(sitting, counting.span, { depth: NEEDLE_DEPTH, stop: 1 }),
+    openEnd: id === 'localizer-before-final' ? openBefore(sitting) : openFinal(sitting),
+  };
+  return withAllowance(sitting, question);
+}
+
+/** Joined inside the fix: from where final began to established is one excursion, as deep as the deepest in it. */
+function joiningExcursion(
+  sitting: Case,
+  final: Span,
+  parts: readonly Polyline[],
+  limit: Limit,
+): Excursion | null {
+  const { approach } = sitting;
+  if (!approach.joinedInsideFix || isVectored(sitting)) return null;
+  if (sitting.standard.final.countsFrom === 'gate') return null;
+  const endS = Math.min(moment(sitting, 'localizer-established') ?? Infinity, final.endS);
+  let peak = 0;
+  let peakS = final.startS;
+  for (const { timeS, value } of parts)
+    for (let i = 0; i < value.length && timeS[i]! <= endS; i++)
+      if (Math.abs(value[i]!) > Math.abs(peak)) [peak, peakS] = [value[i]!, timeS[i]!];
+  if (peak <= limit.upper! && peak >= limit.lower!) return null;
+  const outsideS = endS - final.startS;
+  return { startS: final.startS, endS, outsideS, peak, peakS, side: peak > 0 ? 'above' : 'below' };
+}
+
+function airspeedOnFinal(sitting: Case): CriterionJudgement {
+  const id = 'airspeed-final';
+  const title = 'Airspeed on final';
+  const { standard, stated, flown } = sitting;
+  const limit = (stated.engineOut ? standard.final.airspeedAsymmetricKt : null) ?? standard.final.airspeedKt;
+  if (limit === null) return notAssessed(id, title, NO_LIMIT);
+  const target = speedTarget(standard.final.speedBasis, stated);
+  if ('why' in target) return notAssessed(id, title, target.why, limit, 'kt');
+  const column = flown.track.recorded.airspeedIndicatedKt;
+  if (!column) return notAssessed(id, title, noAirspeed(flown), limit, 'kt');
+  const counting = fromFixOrGate(sitting);
+  if ('why' in counting) return notAssessed(id, title, counting.why, limit, 'kt');
+  const counted = withoutInstructor(sitting, counting.span);
+  const { timeS, gapLimitS } = flown.track;
+  const parts = counted
+    .flatMap((span) => clip(timeS, column, span, gapLimitS))
+    .map((part) => ({ timeS: part.timeS, value: part.value.map((kt) => kt - target.kt) }));
+  return withAllowance(sitting, {
+    id,
+    title,
+    unit: 'kt',
+    limit,
+    limitWords: `${bandWords(limit.lower, limit.upper, 'kt')} of ${target.words}`,
+    counted,
+    parts,
+    madeUp: null,
+    near: NEAR_KT,
+    halfFloor: SPEED_FLOOR_KT,
+    prompt: promptRule(sitting, counting.span, { depth: SPEED_DEPTH_KT, stop: Infinity }),
+    openEnd: openFinal(sitting),
+  });
+}
+
+function openFinal(sitting: Case): string | null {
+  return flownToItsEnd(sitting) ? null : 'final was not flown to decision altitude';
+}
+
+function openBefore({ approach }: Case): string | null {
+  return approach.finalBeganS === null ? 'the final approach fix was not reached' : null;
+}
+
+/** The plain judgement, and beside it what it would be with the room that the user allowed. */
+function withAllowance({ stated }: Case, question: TimedQuestion): CriterionJudgement {
+  const plain = judgeTimed(question);
+  const allowance = stated.allowances.find(({ criterion }) => criterion === question.id);
+  if (!allowance) return plain;
+  const { lower, upper } = question.limit;
+  const limit = {
+    ...question.limit,
+    lower: lower === null ? null : lower - allowance.by,
+    upper: upper === null ? null : upper + allowance.by,
+  };
+  const { verdict } = judgeTimed({ ...question, limit });
+  return { ...plain, allowed: { by: allowance.by, reason: allowance.reason, verdict } };
+}

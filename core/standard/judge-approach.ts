@@ -1,0 +1,46 @@
+import { moment, type Case } from './case.ts';
+import { isVectored } from './counting.ts';
+import { timedCriteria } from './criteria.ts';
+import { judgeGates, stabilityCriterion } from './gates.ts';
+import type { ApproachJudgement, CriterionJudgement } from './judgement.ts';
+import { judgeMinimums } from './minimums.ts';
+import { safetyLimits, soundGoAround } from './safety.ts';
+
+/** Slower logs give no level; still slower ones are a picture only (design, section 9). */
+const LEVEL_INTERVAL_S = 3;
+const PICTURE_INTERVAL_S = 10;
+
+/** Everything that a standard says of one approach. */
+export function judgeApproach(sitting: Case): ApproachJudgement {
+  const { medianIntervalS } = sitting.flown.track;
+  const gates = judgeGates(sitting);
+  const timed = timedCriteria(sitting);
+  const [before, own] = [
+    timed.filter(({ id }) => !isOwn(sitting, id)),
+    timed.filter(({ id }) => isOwn(sitting, id)),
+  ];
+  const criteria = [...before, stabilityCriterion(sitting, gates), judgeMinimums(sitting), ...own];
+  const isPicture = medianIntervalS > PICTURE_INTERVAL_S;
+  return {
+    criteria: isPicture ? criteria.map(asPicture) : criteria,
+    gates,
+    safety: isPicture ? [] : safetyLimits(sitting, gates),
+    soundGoAround: soundGoAround(sitting, criteria, gates),
+    ceiling: ceilingOf(sitting),
+    noLevelBecause: medianIntervalS > LEVEL_INTERVAL_S ? 'fixes are more than 3 s apart' : null,
+  };
+}
+
+function isOwn({ standard }: Case, id: string): boolean {
+  return standard.own.some((criterion) => criterion.id === id);
+}
+
+function asPicture(criterion: CriterionJudgement): CriterionJudgement {
+  return { ...criterion, verdict: 'not-assessed', why: 'fixes are more than 10 s apart: a picture only' };
+}
+
+function ceilingOf(sitting: Case): ApproachJudgement['ceiling'] {
+  if (moment(sitting, 'localizer-established') === null)
+    return { level: 2, why: 'the localizer was never established by 3 NM' };
+  return isVectored(sitting) ? { level: 4, why: 'vectored onto final inside the fix' } : null;
+}

@@ -1,0 +1,89 @@
+import { at } from '../approach/flown.ts';
+import { firstAfter } from '../numeric/polyline.ts';
+import { whole } from '../units/whole.ts';
+import { instructorFlewAt, moment, type Case } from './case.ts';
+import type { CriterionJudgement, Verdict } from './judgement.ts';
+import { notAssessed } from './not-assessed.ts';
+import { seconds } from './words.ts';
+
+const ID = 'minimums';
+const TITLE = 'At minimums';
+const NOT_STATED = 'whether the runway was in sight was not stated';
+/** A missed approach begun higher than this above decision altitude was begun before minimums. */
+const AT_MINIMUMS_FT = 50;
+/** Descending on for longer than this with the runway stated not in sight is a safety limit (design, section 11). */
+export const BLIND_DESCENT_S = 3;
+
+/** What was done at decision altitude, against the rule of the standard. */
+export function judgeMinimums(sitting: Case): CriterionJudgement {
+  const { standard, flown } = sitting;
+  const rule = standard.minimums;
+  if (rule === null) return notAssessed(ID, TITLE, 'the standard has no rule for it');
+  const open = (why: string) => notAssessed(ID, TITLE, why, rule.limit, 'ft');
+  const decisionFt = flown.facility.decisionAltitudeFt;
+  if (decisionFt === null) return open('the facility gives no decision altitude');
+  const startS = moment(sitting, 'missed-approach-start');
+  const decisionS = moment(sitting, 'decision-altitude');
+  if (startS === null && decisionS === null) return open('decision altitude was not reached');
+  if (instructorFlewAt(sitting, startS ?? decisionS!)) return open('the instructor flew');
+  const settled = (verdict: Verdict, measured: number | null, why: string): CriterionJudgement => ({
+    ...open(why),
+    measured,
+    verdict,
+  });
+  if (startS === null) return continued(sitting, decisionS!, settled);
+  const aboveFt = at(flown, flown.decidingAltitudeFt, startS) - decisionFt;
+  if (aboveFt > AT_MINIMUMS_FT)
+    return settled(
+      'not-assessed',
+      aboveFt,
+      `went around ${whole(aboveFt)} ft above decision altitude, before minimums`,
+    );
+  const lateS = decisionS === null ? 0 : Math.max(0, startS - decisionS);
+  const inTime = rule.kind === 'start-within-height' ? aboveFt >= rule.limit.lower! : lateS <= rule.seconds;
+  if (inTime) return settled('met', aboveFt, startWords(aboveFt));
+  return tooLow(sitting, { aboveFt, lateS }, settled);
+}
+
+type Settle = (verdict: Verdict, measured: number | null, why: string) => CriterionJudgement;
+
+/** Below minimums before the missed approach was begun: that is right with the runway in sight, and wrong without. */
+function tooLow(
+  { stated, approach }: Case,
+  { aboveFt, lateS }: { aboveFt: number; lateS: number },
+  settled: Settle,
+): CriterionJudgement {
+  const { visualReferenceAtMinimums } = stated;
+  if (visualReferenceAtMinimums === 'seen')
+    return settled('met', aboveFt, 'continued below decision altitude with the runway in sight');
+  // A missed approach at minimums needs no runway; one from far below may have had it.
+  if (visualReferenceAtMinimums === 'not-stated' && approach.outcome === 'low-approach')
+    return settled('not-assessed', aboveFt, NOT_STATED);
+  return settled('not-met', aboveFt, `${startWords(aboveFt)}, ${seconds(lateS)} after it was passed`);
+}
+
+function startWords(aboveFt: number): string {
+  const feet = whole(Math.abs(aboveFt));
+  if (feet === '0') return 'the missed approach was begun at decision altitude';
+  return `the missed approach was begun ${feet} ft ${aboveFt < 0 ? 'below' : 'above'} decision altitude`;
+}
+
+function continued(sitting: Case, decisionS: number, settled: Settle): CriterionJudgement {
+  const { visualReferenceAtMinimums } = sitting.stated;
+  if (visualReferenceAtMinimums === 'seen') return settled('met', null, 'continued with the runway in sight');
+  if (visualReferenceAtMinimums === 'not-stated') return settled('not-assessed', null, NOT_STATED);
+  const onS = descentBelowS(sitting, decisionS);
+  if (onS <= BLIND_DESCENT_S) return settled('met', null, 'did not descend below decision altitude');
+  return settled('not-met', null, `descended on for ${seconds(onS)} with the runway not in sight`);
+}
+
+/** How long the aircraft went on descending once it was through decision altitude. */
+export function descentBelowS({ flown, approach }: Case, decisionS: number): number {
+  const { timeS, verticalSpeedFpm } = flown.track;
+  let untilS = decisionS;
+  for (let i = firstAfter(timeS, decisionS); i < timeS.length && timeS[i]! <= approach.endS; i++) {
+    if (!(verticalSpeedFpm[i]! < 0)) break;
+    untilS = timeS[i]!;
+  }
+  return untilS - decisionS;
+}

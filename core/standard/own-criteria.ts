@@ -1,0 +1,48 @@
+import { clip } from '../numeric/polyline.ts';
+import { flownToItsEnd, withoutInstructor, type Case } from './case.ts';
+import { fromFixOrGate } from './counting.ts';
+import type { CriterionJudgement, CriterionUnit } from './judgement.ts';
+import { notAssessed } from './not-assessed.ts';
+import { promptRule } from './prompt-rule.ts';
+import type { OwnCriterion, OwnQuantity } from './standard.ts';
+import { judgeTimed } from './timed-criterion.ts';
+import { bandWords } from './words.ts';
+
+const UNITS: Readonly<Record<OwnQuantity, CriterionUnit & string>> = {
+  groundspeedKt: 'kt',
+  verticalSpeedFpm: 'ft/min',
+  bankDeg: 'deg',
+  pitchDeg: 'deg',
+};
+
+/** The criteria of a user's own standard: on final, and no excursion from them is small enough to overlook. */
+export function ownCriteria(sitting: Case): CriterionJudgement[] {
+  return sitting.standard.own.map((criterion) => judgeOwn(sitting, criterion));
+}
+
+function judgeOwn(sitting: Case, { id, title, quantity, limit }: OwnCriterion): CriterionJudgement {
+  const { track } = sitting.flown;
+  const unit = UNITS[quantity];
+  const column =
+    quantity === 'groundspeedKt' || quantity === 'verticalSpeedFpm'
+      ? track[quantity]
+      : track.recorded[quantity];
+  if (!column) return notAssessed(id, title, 'the log does not hold it', limit, unit);
+  const counting = fromFixOrGate(sitting);
+  if ('why' in counting) return notAssessed(id, title, counting.why, limit, unit);
+  const counted = withoutInstructor(sitting, counting.span);
+  return judgeTimed({
+    id,
+    title,
+    unit,
+    limit,
+    limitWords: bandWords(limit.lower, limit.upper, unit),
+    counted,
+    parts: counted.flatMap((span) => clip(track.timeS, column, span, track.gapLimitS)),
+    madeUp: null,
+    near: 0,
+    halfFloor: 0,
+    prompt: promptRule(sitting, counting.span, { depth: 0, stop: Infinity }),
+    openEnd: flownToItsEnd(sitting) ? null : 'final was not flown to decision altitude',
+  });
+}

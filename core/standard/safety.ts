@@ -1,0 +1,113 @@
+import { findExcursions } from '../approach/excursions.ts';
+import { at } from '../approach/flown.ts';
+import { clip, firstAfter } from '../numeric/polyline.ts';
+import { whole } from '../units/whole.ts';
+import { finalOf, moment, withoutInstructor, type Case } from './case.ts';
+import { glidepathOnFinal, localizerOnFinal } from './counting.ts';
+import { gateDatumFt } from './gate-datum.ts';
+import type { CriterionJudgement, GateJudgement } from './judgement.ts';
+import { BLIND_DESCENT_S, descentBelowS } from './minimums.ts';
+import { seconds } from './words.ts';
+
+const FULL_SCALE = { lower: -1, upper: 1 };
+const ON_THE_STOP_S = 3;
+/** A go-around begun this soon after an item went outside answers it (design, section 11). */
+const ANSWERED_S = 10;
+const LOW_FT = 300;
+const NEAR = 0.05;
+
+/** The safety limits that were crossed, each as a clause; only what is proven. */
+export function safetyLimits(sitting: Case, gates: readonly GateJudgement[]): string[] {
+  return [...onTheStop(sitting), ...unstableAndContinued(sitting, gates), ...blindDescent(sitting)];
+}
+
+/** Full scale for 3 s on final with no missed approach begun within 10 s. */
+function onTheStop(sitting: Case): string[] {
+  const { track, deviations } = sitting.flown;
+  const needles = [
+    ['localizer', deviations.localizerFullScale, localizerOnFinal(sitting)],
+    ['glidepath', deviations.glidepathFullScale, glidepathOnFinal(sitting)],
+  ] as const;
+  return needles.flatMap(([name, column, counting]) => {
+    if ('why' in counting) return [];
+    const parts = withoutInstructor(sitting, counting.span).flatMap((span) =>
+      clip(track.timeS, column, span, track.gapLimitS),
+    );
+    const long = findExcursions(parts, FULL_SCALE, NEAR).find(
+      ({ startS, endS }) => endS - startS >= ON_THE_STOP_S && !isAnswered(sitting, startS),
+    );
+    return long
+      ? [
+          `the ${name} was at full scale for ${seconds(long.endS - long.startS)} on final, and no missed approach was begun`,
+        ]
+      : [];
+  });
+}
+
+/** A needle, sink or below-Vref item failed at 500 ft and the approach was continued through 300 ft. */
+function unstableAndContinued(sitting: Case, gates: readonly GateJudgement[]): string[] {
+  const gate = gates.find((found) => found.gate === 'gate-500')!;
+  const failed = gate.items.filter(({ item, holds, measured, limit }) => {
+    if (holds !== false || item === 'bank') return false;
+    if (item !== 'airspeed') return true;
+    return sitting.standard.gates.speedBasis === 'vref' && measured! < limit!.lower!;
+  });
+  if (failed.length === 0 || !continuedThrough(sitting, gate.timeS!, LOW_FT)) return [];
+  return [`${failed.map(({ item }) => item).join(' and ')} outside at 500 ft, and continued through 300 ft`];
+}
+
+/** Whether the aircraft came down through a height above the datum before any missed approach was begun. */
+function continuedThrough(sitting: Case, fromS: number, heightFt: number): boolean {
+  const { flown, standard, approach } = sitting;
+  const { timeS } = flown.track;
+  const lowFt = gateDatumFt(standard, flown.facility) + heightFt;
+  const untilS = Math.min(moment(sitting, 'missed-approach-start') ?? Infinity, approach.endS);
+  for (let i = firstAfter(timeS, fromS); i < timeS.length && timeS[i]! <= untilS; i++)
+    if (flown.decidingAltitudeFt[i]! < lowFt) return true;
+  return false;
+}
+
+function blindDescent(sitting: Case): string[] {
+  if (sitting.stated.visualReferenceAtMinimums !== 'not-seen') return [];
+  const decisionS = moment(sitting, 'decision-altitude');
+  if (decisionS === null || sitting.flown.facility.decisionAltitudeFt === null) return [];
+  const startS = moment(sitting, 'missed-approach-start');
+  const onS = startS === null ? descentBelowS(sitting, decisionS) : startS - decisionS;
+  if (onS <= BLIND_DESCENT_S) return [];
+  return [`descended for ${seconds(onS)} below decision altitude with the runway not in sight`];
+}
+
+function isAnswered(sitting: Case, outsideS: number): boolean {
+  const startS = moment(sitting, 'missed-approach-start');
+  return startS !== null && startS >= outsideS && startS <= outsideS + ANSWERED_S;
+}
+
+/**
+ * Why a go-around was a sound decision: begun within 10 s of an item going outside, or, after the 500 ft gate was
+ * failed, before 300 ft (the second is ours; it is the other side of what makes level 1).
+ */
+export function soundGoAround(
+  sitting: Case,
+  criteria: readonly CriterionJudgement[],
+  gates: readonly GateJudgement[],
+): string | null {
+  const startS = moment(sitting, 'missed-approach-start');
+  const final = finalOf(sitting);
+  if (startS === null || !final) return null;
+  const outside = criteria
+    .filter(({ id }) => !id.endsWith('before-final'))
+    .flatMap(({ title, excursions }) => excursions.map((excursion) => ({ title, startS: excursion.startS })))
+    .find((excursion) => isAnswered(sitting, excursion.startS));
+  if (outside)
+    return `went around ${seconds(startS - outside.startS)} after the ${outside.title.split(' ')[0]!.toLowerCase()} went outside`;
+  const lost = gates.flatMap(({ lostAfter }) => lostAfter).find((spell) => isAnswered(sitting, spell.startS));
+  if (lost) return `went around ${seconds(startS - lost.startS)} after ${lost.item} was lost`;
+  const failed = gates.find(({ gate, verdict, timeS }) => {
+    if (verdict !== 'not-met') return false;
+    return isAnswered(sitting, timeS!) || (gate === 'gate-500' && !continuedThrough(sitting, timeS!, LOW_FT));
+  });
+  if (!failed) return null;
+  const { flown, standard } = sitting;
+  const heightFt = at(flown, flown.decidingAltitudeFt, startS) - gateDatumFt(standard, flown.facility);
+  return `went around at ${whole(heightFt)} ft, not stable at ${whole(failed.heightFt)}`;
+}

@@ -1,0 +1,22 @@
+import type { Flown } from '../approach/flown.ts';
+import type { SpeedBasis } from './standard.ts';
+import type { Stated } from './stated.ts';
+
+/** The user's target speed on final, or Vref; neither is ever taken from the log or from the other. */
+export function speedTarget(
+  basis: SpeedBasis,
+  stated: Stated,
+): { kt: number; words: string } | { why: string } {
+  if (basis === 'vref') {
+    if (stated.vrefKt === null) return { why: 'no Vref was given' };
+    return { kt: stated.vrefKt, words: `a Vref of ${stated.vrefKt} kt` };
+  }
+  if (stated.targetAirspeedKt === null) return { why: 'no target airspeed was given' };
+  return { kt: stated.targetAirspeedKt, words: `the target of ${stated.targetAirspeedKt} kt` };
+}
+
+export function noAirspeed({ track }: Flown): string {
+  return track.recorded.airspeedTrueKt
+    ? 'the log holds true airspeed only'
+    : 'the log holds no indicated airspeed';
+}
