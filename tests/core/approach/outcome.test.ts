@@ -56,6 +56,19 @@ describe('a climb after final began', () => {
   });
 });
 
+describe('a climb after the localizer was left', () => {
+  const left = (lowestS: number) =>
+    outcome({
+      localizer: (s) => (s <= 50 ? 1 : 2),
+      heightFt: (s) => 600 + 10 * Math.abs(s - lowestS),
+    });
+
+  it('belongs to the approach when it starts within ten seconds, and is else a circling', () => {
+    expect(left(60)).toBe('missed-approach');
+    expect(left(61)).toBe('circled');
+  });
+});
+
 describe('leaving the localizer without a climb', () => {
   const left = (making: Making) => outcome({ localizer: (s) => (s < 50 ? 0 : 2), heightFt: 900, ...making });
 
@@ -74,6 +87,8 @@ describe('leaving the localizer without a climb', () => {
     expect(left(rolling)).toBe('sidestepped');
     expect(left({ ...rolling, courseAngleDeg: (s) => (s < 50 ? 0 : 30.1) })).toBe('circled');
     expect(left({ ...rolling, groundspeedKt: 80 })).toBe('circled');
+    expect(left({ ...rolling, offsetFt: 75 })).toBe('circled');
+    expect(left({ ...rolling, heightFt: (s) => Math.max(150, 900 - 10 * s) })).toBe('circled');
   });
 });
 
@@ -92,6 +107,16 @@ describe('the ground', () => {
     expect(outcome({ ...landing, heightFt: upFrom(120) })).toBe('touch-and-go');
     const stopped = (s: number) => (s < 115 ? 90 : s === 118 ? 19.9 : 30);
     expect(outcome({ ...landing, heightFt: upFrom(120), groundspeedKt: stopped })).toBe('landed');
+  });
+
+  it('is a landing when the climb took longer than two minutes', () => {
+    const climbing = (ftPerS: number): Making => ({
+      ...landing,
+      untilS: 300,
+      heightFt: (s) => Math.max(20, 1050 - 10 * s, 20 + ftPerS * (s - 120)),
+    });
+    expect(outcome(climbing(2.5))).toBe('touch-and-go');
+    expect(outcome(climbing(2.45))).toBe('landed');
   });
 
   it('is not touched where the threshold was passed 200 ft up', () => {
