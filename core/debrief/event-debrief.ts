@@ -2,7 +2,7 @@ import type { ApproachEvent, FlownApproach } from '../approach/flown-approach.ts
 import { momentOf } from '../approach/flown-approach.ts';
 import { at, type Flown } from '../approach/flown.ts';
 import { median } from '../numeric/median.ts';
-import { firstAfter } from '../numeric/polyline.ts';
+import { firstAfter, firstAtOrAfter } from '../numeric/polyline.ts';
 import { utcText } from '../units/utc.ts';
 import type { DebriefEvent } from './debrief.ts';
 import { known, unknownOf } from './known.ts';
@@ -53,6 +53,6 @@ function eventDebrief(flown: Flown, event: ApproachEvent, belowDecision: boolean
 }
 
 function medianAround({ track }: Flown, column: Float64Array, momentS: number): number {
-  const first = firstAfter(track.timeS, momentS - AROUND_S);
+  const first = firstAtOrAfter(track.timeS, momentS - AROUND_S);
   return median(column.subarray(first, firstAfter(track.timeS, momentS + AROUND_S)));
 }

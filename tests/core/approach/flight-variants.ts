@@ -1,6 +1,7 @@
+import { expect } from 'vitest';
 import { defineFacility } from '../../../core/analyze.ts';
 import { composeDebrief } from '../../../core/debrief/compose-debrief.ts';
-import type { ApproachDebrief, Debrief } from '../../../core/debrief/debrief.ts';
+import type { ApproachDebrief, Debrief, DebriefNeedle } from '../../../core/debrief/debrief.ts';
 import { projectTrack } from '../../../core/deviation/project-track.ts';
 import { buildTrack } from '../../../core/track/build-track.ts';
 import type { FacilityFile } from '../../support/flight/facility-file.ts';
@@ -94,8 +95,8 @@ function once<T>(make: () => T): () => T {
 }
 
 export interface Tolerance {
-  /** Of numbers, by the path of their names: the larger of this and the same share of the value. */
-  readonly number: (path: string) => number;
+  /** Of numbers, by the path of their names and their size, which is 1 at least. */
+  readonly number: (path: string, size: number) => number;
   readonly seconds: number;
 }
 
@@ -104,7 +105,7 @@ const UTC = /^\d{4}-\d\d-\d\dT.*Z$/;
 /** Where two answers differ by more than a tolerance, as paths with both values; empty when nowhere. */
 export function differences(a: unknown, b: unknown, tolerance: Tolerance, path = ''): string[] {
   if (typeof a === 'number' && typeof b === 'number')
-    return Math.abs(a - b) <= tolerance.number(path) * Math.max(1, Math.abs(a))
+    return Math.abs(a - b) <= tolerance.number(path, Math.max(1, Math.abs(a)))
       ? []
       : [`${path}: ${a} | ${b}`];
   if (typeof a === 'string' && typeof b === 'string' && UTC.test(a) && UTC.test(b))
@@ -132,4 +133,29 @@ export function foundIn({ approaches, issues }: Debrief) {
 /** Of an approach: every moment, as kind and seconds since 1970. */
 export function momentsOf({ events }: ApproachDebrief): [string, number][] {
   return events.map(({ kind, utc }) => [kind, Date.parse(utc) / 1000]);
+}
+
+/**
+ * Two answers of one flight that was recorded more or less finely: the same kinds, outcomes and moments to a second,
+ * and needles as near as that.
+ */
+export function expectAlike(fine: readonly ApproachDebrief[], coarse: readonly ApproachDebrief[]): void {
+  const kinds = (approaches: readonly ApproachDebrief[]) =>
+    approaches.map(({ kind, outcome, events }) => [kind, outcome, events.map((event) => event.kind)]);
+  expect(kinds(coarse)).toEqual(kinds(fine));
+  for (const [k, approach] of fine.entries()) {
+    const other = coarse[k]!;
+    for (const [i, [kind, timeS]] of momentsOf(approach).entries())
+      expect([kind, Math.abs(momentsOf(other)[i]![1] - timeS) <= 1]).toEqual([kind, true]);
+    for (const [i, segment] of approach.segments.entries())
+      for (const axis of ['localizer', 'glidepath'] as const)
+        expectNeedleAlike(segment[axis], other.segments[i]![axis]);
+  }
+}
+
+function expectNeedleAlike(a: DebriefNeedle | null, b: DebriefNeedle | null): void {
+  if (!a || !b) return;
+  expect(Math.abs(a.rmsFullScale! - b.rmsFullScale!)).toBeLessThan(0.01);
+  const [aS, bS] = [a.timeOutsideS?.best ?? 0, b.timeOutsideS?.best ?? 0];
+  expect(Math.abs(aS - bS)).toBeLessThanOrEqual(Math.max(1, 0.05 * aS));
 }

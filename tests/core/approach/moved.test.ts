@@ -15,10 +15,14 @@ import {
 import { atLongitude, atPlace, mirrored } from './moved-flights.ts';
 
 /** Times are written in milliseconds, and one may fall on either side of a half. */
-const EXACT: Tolerance = { number: () => 1e-6, seconds: 0.0011 };
+const EXACT: Tolerance = { number: (_path, size) => 1e-6 * size, seconds: 0.0011 };
 /** Heights above sea level change with the earth's curve; needles and feet on the spot hardly do. */
 const SAME_SIGHT: Tolerance = {
-  number: (path) => (/verticalSpeed|altitude|Fpm/.test(path) ? 0.3 : path.endsWith('Ft') ? 0.1 : 0.01),
+  number: (path, size) => {
+    if (/verticalSpeed|Fpm/.test(path)) return 0.3;
+    if (/altitude/.test(path)) return 0.6;
+    return (path.endsWith('Ft') ? 0.1 : 0.01) * size;
+  },
   seconds: 0.02,
 };
 
