@@ -32,8 +32,7 @@ export function needleMeasures(parts: readonly Polyline[]): NeedleMeasures | nul
   return { spread, insideS, reversalsPerMinute: turns / (spread.durationS / 60) };
 }
 
-/** Excursions of a needle beyond a limit to both sides. */
-export function needleExcursions(parts: readonly Polyline[], limitFullScale: number): Excursion[] {
-  const limits: Limits = { lower: -limitFullScale, upper: limitFullScale };
+/** Excursions of a needle beyond its limits, fractions of full scale. */
+export function needleExcursions(parts: readonly Polyline[], limits: Limits): Excursion[] {
   return findExcursions(parts, limits, NEAR_FULL_SCALE);
 }

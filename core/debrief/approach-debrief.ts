@@ -1,51 +1,57 @@
-import type { FlownApproach } from '../approach/flown-approach.ts';
-import type { Flown } from '../approach/flown.ts';
-import type { WholeMeasures } from '../approach/whole-measures.ts';
+import { wholeMeasures } from '../approach/whole-measures.ts';
+import { gradeOf } from '../grade/grade.ts';
+import type { Case } from '../standard/case.ts';
+import { judgeApproach } from '../standard/judge-approach.ts';
+import type { Stated } from '../standard/stated.ts';
 import { utcText } from '../units/utc.ts';
-import type { ApproachDebrief, DebriefCriterion, DebriefSegment } from './debrief.ts';
+import { criterionDebrief, spanDebrief } from './criterion-debrief.ts';
+import type { ApproachDebrief, DebriefStated } from './debrief.ts';
 import { eventDebriefs } from './event-debrief.ts';
 import { measuresDebrief } from './measures-debrief.ts';
-import { needleCriterion } from './needle-criterion.ts';
 import { segmentDebrief } from './segment-debrief.ts';
-import { summaryOf } from './summary.ts';
+import { stabilityDebrief } from './stability-debrief.ts';
+import { passSummary, summaryOf } from './summary.ts';
 
-/** The debrief of one approach or pass. */
-export function approachDebrief(
-  flown: Flown,
-  approach: FlownApproach,
-  measures: WholeMeasures,
-  index: number,
-): ApproachDebrief {
-  const segments = approach.segments.map((segment) => segmentDebrief(flown, segment));
-  const criteria = approach.kind === 'approach' ? criteriaOf(segments, approach.flownToDecision) : [];
-  return {
+/** The debrief of one approach, or of a pass, which is told and not judged. */
+export function approachDebrief(sitting: Case, variationDeg: number | null, index: number): ApproachDebrief {
+  const { flown, approach, stated } = sitting;
+  const told = {
     index,
     kind: approach.kind,
     startUtc: utcText(approach.startS)!,
     endUtc: utcText(approach.endS)!,
     outcome: approach.outcome,
     events: eventDebriefs(flown, approach),
-    segments,
-    stability: [],
-    criteria,
-    measures: measuresDebrief(measures),
-    stated: { conditions: 'not-stated', visualReferenceAtMinimums: 'not-stated' },
-    summary: summaryOf(approach, criteria),
-    grade: null,
-    notGradedBecause:
-      approach.why === null
-        ? 'not graded: this version judges the two needles on final and nothing else'
-        : `not graded: ${approach.why}`,
+    measures: measuresDebrief(wholeMeasures(flown, approach, variationDeg)),
+    stated: statedDebrief(stated),
     findings: [],
+  };
+  if (approach.kind !== 'approach')
+    return {
+      ...told,
+      segments: approach.segments.map((segment) => segmentDebrief(sitting, segment, [])),
+      stability: [],
+      criteria: [],
+      summary: passSummary(approach),
+      grade: null,
+      notGradedBecause: `not graded: ${approach.why!}`,
+    };
+  const judgement = judgeApproach(sitting);
+  const graded = gradeOf(judgement);
+  const { grade, points, notGradedBecause } = graded;
+  return {
+    ...told,
+    segments: approach.segments.map((segment) => segmentDebrief(sitting, segment, judgement.criteria)),
+    stability: judgement.gates.map(stabilityDebrief),
+    criteria: judgement.criteria.map((criterion) =>
+      criterionDebrief(criterion, points.find(({ id }) => id === criterion.id) ?? null),
+    ),
+    summary: summaryOf(sitting, judgement),
+    grade,
+    notGradedBecause,
   };
 }
 
-function criteriaOf(segments: readonly DebriefSegment[], flownToDecision: boolean): DebriefCriterion[] {
-  const final = segments.find(({ kind }) => kind === 'final');
-  if (!final?.localizer || !final.glidepath) return [];
-  const { localizer, glidepath, unrecordedS } = final;
-  return [
-    needleCriterion('localizer-final', 'Localizer on final', localizer, unrecordedS, flownToDecision),
-    needleCriterion('glidepath-final', 'Glidepath on final', glidepath, unrecordedS, flownToDecision),
-  ];
+function statedDebrief({ instructorFlew, ...stated }: Stated): DebriefStated {
+  return { ...stated, instructorFlew: instructorFlew.map(spanDebrief) };
 }

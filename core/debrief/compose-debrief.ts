@@ -1,12 +1,14 @@
 import { findApproaches } from '../approach/find-approaches.ts';
 import { flownAt } from '../approach/flown.ts';
-import { wholeMeasures } from '../approach/whole-measures.ts';
 import type { Deviations } from '../deviation/deviations.ts';
 import type { FacilityGeometry } from '../facility/derive-geometry.ts';
 import type { Facility } from '../facility/facility-schema.ts';
 import type { Issue } from '../issue/issue.ts';
 import type { Log } from '../log/log.ts';
-import { INSTRUMENT_RATING } from '../standard/instrument-rating.ts';
+import { gateDatumFt } from '../standard/gate-datum.ts';
+import { DEFAULT_STANDARD } from '../standard/standards.ts';
+import type { Standard } from '../standard/standard.ts';
+import { NOTHING_STATED, type Stated } from '../standard/stated.ts';
 import type { Track } from '../track/track.ts';
 import { utcText } from '../units/utc.ts';
 import { approachDebrief } from './approach-debrief.ts';
@@ -24,12 +26,19 @@ export interface Material {
   readonly deviations: Deviations;
 }
 
+/** What approaches are held to, and what the people on board say of them. */
+export interface Judging {
+  readonly standard: Standard;
+  readonly stated: Stated;
+}
+
+const BY_DEFAULT: Judging = { standard: DEFAULT_STANDARD, stated: NOTHING_STATED };
+
 /** The debrief of one log at one facility. A log with no approach is an answer too: `approaches` is empty. */
-export function composeDebrief(material: Material): Debrief {
+export function composeDebrief(material: Material, { standard, stated }: Judging = BY_DEFAULT): Debrief {
   const { log, track, facility, geometry, deviations } = material;
   const flown = flownAt(track, deviations, geometry);
-  // Gates are counted above the touchdown zone until a standard says otherwise.
-  const { approaches, notes } = findApproaches(flown, geometry.touchdownZoneElevationFt);
+  const { approaches, notes } = findApproaches(flown, gateDatumFt(standard, geometry));
   const variationDeg = facility.magneticVariationDeg ?? null;
   return {
     format: 'halfdot-debrief/1',
@@ -62,12 +71,13 @@ export function composeDebrief(material: Material): Debrief {
       issues: material.facilityIssues,
     },
     standard: {
-      id: INSTRUMENT_RATING.id,
-      title: INSTRUMENT_RATING.title,
-      source: INSTRUMENT_RATING.source,
+      id: standard.id,
+      title: standard.title,
+      source: standard.source,
+      tasks: standard.tasks,
     },
     approaches: approaches.map((approach, i) =>
-      approachDebrief(flown, approach, wholeMeasures(flown, approach, variationDeg), i + 1),
+      approachDebrief({ flown, approach, standard, stated }, variationDeg, i + 1),
     ),
     issues: notes,
   };

@@ -1,6 +1,9 @@
 import type { EventKind, FlownApproach, SegmentKind } from '../approach/flown-approach.ts';
 import type { Outcome } from '../approach/outcome.ts';
 import type { Issue } from '../issue/issue.ts';
+import type { GateItem, Verdict } from '../standard/judgement.ts';
+import type { CoveredTask, SourceStatus } from '../standard/standard.ts';
+import type { Allowance, Stated } from '../standard/stated.ts';
 
 /** Sentences for what an object leaves null, by key. */
 export type Unknown = Readonly<Record<string, string>>;
@@ -46,7 +49,13 @@ export interface Debrief {
     };
     readonly issues: readonly Issue[];
   };
-  readonly standard: { readonly id: string; readonly title: string; readonly source: string };
+  readonly standard: {
+    readonly id: string;
+    readonly title: string;
+    readonly source: string;
+    /** Tasks of the standard that a log covers in part, and what it cannot see of them. */
+    readonly tasks: readonly CoveredTask[];
+  };
   readonly approaches: readonly ApproachDebrief[];
   /** What was flown towards this runway and is no approach, and why; with no approach at all, what came closest. */
   readonly issues: readonly Issue[];
@@ -60,13 +69,14 @@ export interface ApproachDebrief {
   readonly outcome: Outcome;
   readonly events: readonly DebriefEvent[];
   readonly segments: readonly DebriefSegment[];
-  readonly stability: readonly never[];
+  readonly stability: readonly DebriefStability[];
   readonly criteria: readonly DebriefCriterion[];
   readonly measures: DebriefMeasures;
-  readonly stated: { readonly conditions: 'not-stated'; readonly visualReferenceAtMinimums: 'not-stated' };
+  readonly stated: DebriefStated;
   readonly summary: string;
-  readonly grade: null;
-  readonly notGradedBecause: string;
+  /** Null with `notGradedBecause`. */
+  readonly grade: DebriefGrade | null;
+  readonly notGradedBecause: string | null;
   readonly findings: readonly never[];
 }
 
@@ -100,6 +110,8 @@ export interface DebriefExcursion {
   readonly peakUtc: string;
   readonly peakFullScale: number;
   readonly side: 'right' | 'left' | 'high' | 'low';
+  /** Whether it was promptly corrected; null where no criterion counted it. */
+  readonly prompt: boolean | null;
 }
 
 export interface DebriefNeedle {
@@ -143,22 +155,92 @@ export interface DebriefSegment {
   /** Feet, for the visual segment, where scale means nothing. */
   readonly centrelineOffsetFt: DebriefSpread | null;
   readonly heightAboveGlidepathFt: DebriefSpread | null;
-  readonly airspeed: DebriefSpread | null;
+  readonly airspeed: DebriefSpeed | null;
   readonly verticalSpeed: DebriefSpread | null;
   readonly altitude: DebriefSpread | null;
   readonly bank: DebriefSpread | null;
   readonly unknown: Unknown;
 }
 
+/** Airspeed over a segment, and against the target that the user gave for it. */
+export interface DebriefSpeed extends DebriefSpread {
+  readonly targetKt: number | null;
+  readonly timeOutsideS: ThreeFigures | null;
+  readonly unknown: Unknown;
+}
+
 export interface DebriefCriterion {
-  readonly id: 'localizer-final' | 'glidepath-final';
+  readonly id: string;
   readonly title: string;
-  readonly limit: number;
-  readonly unit: 'full scale';
+  /** The same to both sides; null where they differ (`lower`, `upper`) or where there is none. */
+  readonly limit: number | null;
+  readonly lower: number | null;
+  readonly upper: number | null;
+  readonly unit: string | null;
+  readonly code: string | null;
+  readonly source: string | null;
+  readonly sourceStatus: SourceStatus | null;
+  /** Where it counted. */
+  readonly counted: readonly { readonly startUtc: string; readonly endUtc: string }[];
+  readonly assessedS: number;
   readonly measured: number | null;
   readonly timeOutsideS: ThreeFigures | null;
-  readonly verdict: 'met' | 'not-met' | 'not-assessed';
+  readonly excursions: readonly CriterionExcursion[];
+  readonly verdict: Verdict;
   readonly why: string;
+  readonly allowed: { readonly by: number; readonly reason: string; readonly verdict: Verdict } | null;
+  readonly points: number | null;
+  readonly pointsPossible: number | null;
+  readonly unknown: Unknown;
+}
+
+export interface CriterionExcursion {
+  readonly startUtc: string;
+  readonly endUtc: string;
+  readonly peakUtc: string;
+  readonly peak: number;
+  readonly outsideS: number;
+  readonly prompt: boolean;
+}
+
+export interface DebriefStability {
+  readonly gate: 'gate-1000' | 'gate-500';
+  readonly heightFt: number;
+  readonly utc: string | null;
+  /** Whether the stability criterion stands on this gate. */
+  readonly counts: boolean;
+  readonly verdict: Verdict;
+  readonly failed: readonly GateItem[];
+  readonly items: readonly {
+    readonly item: GateItem;
+    readonly measured: number | null;
+    readonly holds: boolean | null;
+    readonly why: string;
+  }[];
+  readonly lostAfter: readonly {
+    readonly item: GateItem;
+    readonly startUtc: string;
+    readonly endUtc: string;
+  }[];
+  readonly why: string;
+}
+
+/** What the people on board said of the approach, as it was judged. */
+export interface DebriefStated extends Omit<Stated, 'instructorFlew' | 'allowances'> {
+  readonly instructorFlew: readonly { readonly startUtc: string; readonly endUtc: string }[];
+  readonly allowances: readonly Allowance[];
+}
+
+/** This program's own scale, and no authority's. */
+export interface DebriefGrade {
+  readonly level: number;
+  readonly levelLow: number;
+  readonly levelHigh: number;
+  readonly score: number;
+  readonly scoreLow: number;
+  readonly scoreHigh: number;
+  readonly words: string;
+  readonly working: readonly string[];
 }
 
 /** What belongs to an approach as a whole. */

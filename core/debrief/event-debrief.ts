@@ -1,14 +1,11 @@
+import { medianAround } from '../approach/around.ts';
 import type { ApproachEvent, FlownApproach } from '../approach/flown-approach.ts';
 import { momentOf } from '../approach/flown-approach.ts';
 import { at, type Flown } from '../approach/flown.ts';
-import { median } from '../numeric/median.ts';
-import { firstAfter, firstAtOrAfter } from '../numeric/polyline.ts';
 import { utcText } from '../units/utc.ts';
 import type { DebriefEvent } from './debrief.ts';
 import { known, unknownOf } from './known.ts';
 
-/** At a height crossed, the other values are medians of the fixes within this (design, section 7). */
-const AROUND_S = 2;
 const NOT_RECORDED = 'Not recorded at this moment.';
 const FEET_ONLY = 'Below decision altitude full scale is a few dozen feet: only feet are given.';
 
@@ -50,9 +47,4 @@ function eventDebrief(flown: Flown, event: ApproachEvent, belowDecision: boolean
       airspeedKt: track.recorded.airspeedIndicatedKt ? NOT_RECORDED : 'The log has no indicated airspeed.',
     }),
   };
-}
-
-function medianAround({ track }: Flown, column: Float64Array, momentS: number): number {
-  const first = firstAtOrAfter(track.timeS, momentS - AROUND_S);
-  return median(column.subarray(first, firstAfter(track.timeS, momentS + AROUND_S)));
 }

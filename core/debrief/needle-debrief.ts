@@ -2,6 +2,8 @@ import type { Excursion } from '../approach/excursions.ts';
 import { timeOutsideS } from '../approach/excursions.ts';
 import { FRACTIONS, needleExcursions, needleMeasures } from '../approach/needle-measures.ts';
 import type { Polyline } from '../numeric/polyline.ts';
+import type { JudgedExcursion } from '../standard/judgement.ts';
+import type { Limit } from '../standard/standard.ts';
 import { utcText } from '../units/utc.ts';
 import type { DebriefExcursion, DebriefNeedle, Inside, ThreeFigures } from './debrief.ts';
 
@@ -16,11 +18,19 @@ const SLOWEST_FOR_TURNS_S = 3;
 const TOO_SLOW = 'Fixes are more than 3 s apart: too few to see a needle turn.';
 const NO_LIMIT = 'The standard sets no limit for this needle here.';
 
-/** How one needle stood over a segment; `limit` null where the standard sets none. */
+/** What a standard makes of one needle on a segment. */
+export interface NeedleRule {
+  /** Null where the standard sets none. */
+  readonly limit: Limit | null;
+  readonly sides: Sides;
+  /** Those that a criterion counted. */
+  readonly judged: readonly JudgedExcursion[];
+}
+
+/** How one needle stood over a segment. */
 export function needleDebrief(
   parts: readonly Polyline[],
-  limit: number | null,
-  sides: Sides,
+  { limit, sides, judged }: NeedleRule,
   medianIntervalS: number,
 ): DebriefNeedle {
   const measures = needleMeasures(parts);
@@ -38,7 +48,10 @@ export function needleDebrief(
     insideShare: inside(insideS.map((s) => s / spread.durationS)),
     reversalsPerMinute: isSlow ? null : reversalsPerMinute,
     timeOutsideS: limit === null ? null : threeEqual(timeOutsideS(excursions)),
-    excursions: excursions.map((excursion) => excursionDebrief(excursion, sides)),
+    excursions: excursions.map((excursion) => ({
+      ...excursionDebrief(excursion, sides),
+      prompt: judged.find((other) => overlap(excursion, other))?.prompt ?? null,
+    })),
     unknown: {
       ...(limit === null && { timeOutsideS: NO_LIMIT }),
       ...(isSlow && { reversalsPerMinute: TOO_SLOW }),
@@ -68,11 +81,15 @@ function inside(values: readonly number[]): Inside {
 }
 
 /** Until position error is known the best figure is all there is. */
-function threeEqual(seconds: number): ThreeFigures {
+export function threeEqual(seconds: number): ThreeFigures {
   return { atLeast: seconds, best: seconds, atMost: seconds };
 }
 
-function excursionDebrief(excursion: Excursion, [above, below]: Sides): DebriefExcursion {
+function overlap(a: Excursion, b: Excursion): boolean {
+  return a.side === b.side && a.startS < b.endS && b.startS < a.endS;
+}
+
+function excursionDebrief(excursion: Excursion, [above, below]: Sides): Omit<DebriefExcursion, 'prompt'> {
   return {
     startUtc: utcText(excursion.startS)!,
     endUtc: utcText(excursion.endS)!,

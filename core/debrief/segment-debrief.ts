@@ -1,48 +1,64 @@
 import type { ApproachSegment, SegmentKind } from '../approach/flown-approach.ts';
-import type { Flown } from '../approach/flown.ts';
+import { findExcursions, timeOutsideS } from '../approach/excursions.ts';
 import { spreadOf } from '../approach/spread.ts';
 import { clip, durationS, type Polyline } from '../numeric/polyline.ts';
-import { INSTRUMENT_RATING } from '../standard/instrument-rating.ts';
+import type { Case } from '../standard/case.ts';
+import type { CriterionJudgement } from '../standard/judgement.ts';
+import type { Limit } from '../standard/standard.ts';
 import { utcText } from '../units/utc.ts';
-import type { DebriefSegment, DebriefSpread } from './debrief.ts';
+import type { DebriefSegment, DebriefSpeed, DebriefSpread } from './debrief.ts';
 import { unknownOf } from './known.ts';
-import { GLIDEPATH_SIDES, LOCALIZER_SIDES, needleDebrief } from './needle-debrief.ts';
+import {
+  GLIDEPATH_SIDES,
+  LOCALIZER_SIDES,
+  needleDebrief,
+  threeEqual,
+  type NeedleRule,
+} from './needle-debrief.ts';
 
 const FEET_ONLY = 'Below decision altitude the needles mean a few dozen feet: only feet are given.';
 const NOT_FOR_SCALE = 'Given in fractions of full scale on this segment.';
+const NO_TARGET = 'No target airspeed was given for this segment.';
+const NO_SPEED_LIMIT = 'The standard sets no limit for airspeed here.';
 const MISSED = 'The needles are not followed on a missed approach.';
 
-/** How each value was spread over a segment. */
-export function segmentDebrief(flown: Flown, segment: ApproachSegment): DebriefSegment {
-  const { track, deviations } = flown;
+/** How each value was spread over a segment, against the standard's limits for it. */
+export function segmentDebrief(
+  sitting: Case,
+  segment: ApproachSegment,
+  criteria: readonly CriterionJudgement[],
+): DebriefSegment {
+  const { track, deviations } = sitting.flown;
   const { kind, startS, endS } = segment;
   const parts = (column: Float64Array | undefined) =>
     column ? clip(track.timeS, column, segment, track.gapLimitS) : [];
   const onNeedles = kind === 'intercept' || kind === 'final';
   const isVisual = kind === 'visual';
-  const limits = limitsOn(kind);
+  const limits = limitsOn(sitting, kind);
+  const judged = (id: string) => criteria.find((criterion) => criterion.id === id)?.excursions ?? [];
+  const localizer: NeedleRule = {
+    limit: limits.localizer,
+    sides: LOCALIZER_SIDES,
+    judged: judged(kind === 'final' ? 'localizer-final' : 'localizer-before-final'),
+  };
+  const glidepath: NeedleRule = {
+    limit: limits.glidepath,
+    sides: GLIDEPATH_SIDES,
+    judged: judged('glidepath-final'),
+  };
+  const { medianIntervalS } = track;
   const values = {
     localizer: onNeedles
-      ? needleDebrief(
-          parts(deviations.localizerFullScale),
-          limits.localizer,
-          LOCALIZER_SIDES,
-          track.medianIntervalS,
-        )
+      ? needleDebrief(parts(deviations.localizerFullScale), localizer, medianIntervalS)
       : null,
     glidepath: onNeedles
-      ? needleDebrief(
-          parts(deviations.glidepathFullScale),
-          limits.glidepath,
-          GLIDEPATH_SIDES,
-          track.medianIntervalS,
-        )
+      ? needleDebrief(parts(deviations.glidepathFullScale), glidepath, medianIntervalS)
       : null,
     centrelineOffsetFt: isVisual ? spreadDebrief(parts(deviations.centrelineOffsetFt)) : null,
     heightAboveGlidepathFt: isVisual ? spreadDebrief(parts(deviations.heightAboveGlidepathFt)) : null,
-    airspeed: spreadDebrief(parts(track.recorded.airspeedIndicatedKt)),
+    airspeed: speedDebrief(parts(track.recorded.airspeedIndicatedKt), limits),
     verticalSpeed: spreadDebrief(parts(track.verticalSpeedFpm)),
-    altitude: spreadDebrief(parts(flown.decidingAltitudeFt)),
+    altitude: spreadDebrief(parts(sitting.flown.decidingAltitudeFt)),
     bank: spreadDebrief(parts(track.recorded.bankDeg)),
   };
   const recorded = parts(deviations.distanceToThresholdNm);
@@ -57,12 +73,30 @@ export function segmentDebrief(flown: Flown, segment: ApproachSegment): DebriefS
   };
 }
 
-/** What the standard asks of the two needles on a segment; null where it asks nothing. */
-function limitsOn(kind: SegmentKind): { localizer: number | null; glidepath: number | null } {
-  const { beforeFinalLocalizerFullScale, finalNeedleFullScale } = INSTRUMENT_RATING;
-  return kind === 'final'
-    ? { localizer: finalNeedleFullScale, glidepath: finalNeedleFullScale }
-    : { localizer: beforeFinalLocalizerFullScale, glidepath: null };
+interface SegmentLimits {
+  readonly localizer: Limit | null;
+  readonly glidepath: Limit | null;
+  readonly airspeed: Limit | null;
+  readonly targetKt: number | null;
+}
+
+/** What the standard asks on a segment; null where it asks nothing. */
+function limitsOn({ standard, stated }: Case, kind: SegmentKind): SegmentLimits {
+  const { beforeFinal, final } = standard;
+  if (kind === 'intercept')
+    return {
+      localizer: beforeFinal.localizer,
+      glidepath: null,
+      airspeed: beforeFinal.airspeedKt,
+      targetKt: stated.interceptAirspeedKt,
+    };
+  if (kind !== 'final') return { localizer: null, glidepath: null, airspeed: null, targetKt: null };
+  return {
+    localizer: final.localizer,
+    glidepath: final.glidepath,
+    airspeed: (stated.engineOut ? final.airspeedAsymmetricKt : null) ?? final.airspeedKt,
+    targetKt: final.speedBasis === 'vref' ? stated.vrefKt : stated.targetAirspeedKt,
+  };
 }
 
 function sentences(kind: SegmentKind): Record<string, string> {
@@ -86,4 +120,22 @@ function spreadDebrief(parts: readonly Polyline[]): DebriefSpread | null {
   if (!spread) return null;
   const { mean, standardDeviation, lowest, highest } = spread;
   return { mean, standardDeviation, lowest, highest };
+}
+
+function speedDebrief(
+  parts: readonly Polyline[],
+  { airspeed, targetKt }: SegmentLimits,
+): DebriefSpeed | null {
+  const spread = spreadDebrief(parts);
+  if (!spread) return null;
+  if (airspeed === null || targetKt === null) {
+    const unknown = {
+      ...(targetKt === null && { targetKt: NO_TARGET }),
+      timeOutsideS: airspeed === null ? NO_SPEED_LIMIT : NO_TARGET,
+    };
+    return { ...spread, targetKt, timeOutsideS: null, unknown };
+  }
+  const relative = parts.map(({ timeS, value }) => ({ timeS, value: value.map((kt) => kt - targetKt) }));
+  const outsideS = timeOutsideS(findExcursions(relative, airspeed, 0));
+  return { ...spread, targetKt, timeOutsideS: threeEqual(outsideS), unknown: {} };
 }

@@ -1,5 +1,9 @@
 import type { FlownApproach } from '../approach/flown-approach.ts';
-import type { DebriefCriterion } from './debrief.ts';
+import { at } from '../approach/flown.ts';
+import { finalOf, type Case } from '../standard/case.ts';
+import { gateDatumFt } from '../standard/gate-datum.ts';
+import type { ApproachJudgement, CriterionJudgement, JudgedExcursion } from '../standard/judgement.ts';
+import { whole } from '../units/whole.ts';
 
 /** How an approach ended, as the end of a sentence. */
 const ENDINGS: Readonly<Record<FlownApproach['outcome'], string>> = {
@@ -13,17 +17,99 @@ const ENDINGS: Readonly<Record<FlownApproach['outcome'], string>> = {
   incomplete: 'the log ends before the approach does',
 };
 
-/** One sentence about an approach, by its two needles and its end. */
-export function summaryOf(approach: FlownApproach, criteria: readonly DebriefCriterion[]): string {
-  const ending = ENDINGS[approach.outcome];
-  if (approach.kind !== 'approach') return `Not an approach to be graded: ${approach.why!}; ${ending}.`;
-  const outside = criteria.filter(({ verdict }) => verdict === 'not-met');
-  const open = criteria.find(({ verdict }) => verdict === 'not-assessed');
-  if (outside.length > 0) {
-    const needles = outside.map(({ title, why }) => `${title.split(' ')[0]!.toLowerCase()} was ${why}`);
-    return `On final the ${needles.join(', and the ')}; ${ending}.`;
-  }
-  if (criteria.length === 0) return `Final was not flown; ${ending}.`;
-  if (open) return `On final both needles were ${open.why}; ${ending}.`;
-  return `Both needles stayed within ¾ scale from the start of final to decision altitude; ${ending}.`;
+/** Heights are said to the nearest of these. */
+const STEP_FT = 10;
+
+/** One sentence about a pass that is no approach to be graded. */
+export function passSummary({ why, outcome }: FlownApproach): string {
+  return `Not an approach to be graded: ${why!}; ${ENDINGS[outcome]}.`;
+}
+
+/** What an instructor would say first: stable or not, where it came apart, when it was back, how it ended. */
+export function summaryOf(sitting: Case, judgement: ApproachJudgement): string {
+  const clauses = [
+    stabilityClause(judgement),
+    ...needleClauses(sitting, judgement),
+    ...speedClause(judgement),
+    ...minimumsClause(judgement),
+    endingClause(sitting.approach, judgement),
+  ].filter((clause) => clause !== null);
+  const sentence = clauses.join('; ');
+  return `${sentence[0]!.toUpperCase()}${sentence.slice(1)}.`;
+}
+
+function stabilityClause({ gates }: ApproachJudgement): string | null {
+  const words = { 'gate-1000': '1,000 ft', 'gate-500': '500 ft' };
+  const passed = gates.filter(({ verdict }) => verdict !== 'not-assessed');
+  const [stable, unstable] = [
+    passed.filter(({ verdict }) => verdict === 'met').map(({ gate }) => words[gate]),
+    passed.filter(({ verdict }) => verdict === 'not-met').map(({ gate }) => words[gate]),
+  ];
+  if (stable.length > 0 && unstable.length > 0) return `stable at ${stable[0]!}, not at ${unstable[0]!}`;
+  if (stable.length > 0) return `stable at ${stable.join(' and ')}`;
+  return unstable.length > 0 ? `not stable at ${unstable.join(' or ')}` : null;
+}
+
+const NEEDLES = { 'localizer-final': 'localizer', 'glidepath-final': 'glidepath' } as const;
+type NeedleId = keyof typeof NEEDLES;
+
+function needleClauses(sitting: Case, { criteria }: ApproachJudgement): string[] {
+  const judged = criteria.filter((criterion): criterion is CriterionJudgement & { id: NeedleId } =>
+    Object.hasOwn(NEEDLES, criterion.id),
+  );
+  const assessed = judged.filter(({ assessedS }) => assessedS > 0);
+  if (assessed.length === 0)
+    return [finalOf(sitting) ? 'the needles were not judged' : 'final was not flown'];
+  const lost = assessed.filter(({ excursions }) => excursions.length > 0);
+  if (lost.length === 0 && assessed.length === 2)
+    return [`both needles ${assessed[0]!.why.split(',')[0]!} on final`];
+  if (lost.length === 0) return [`the ${NEEDLES[assessed[0]!.id]} ${assessed[0]!.why.split(',')[0]!}`];
+  return lost.map((criterion) => lostClause(sitting, criterion));
+}
+
+function lostClause(
+  sitting: Case,
+  { id, excursions, counted }: CriterionJudgement & { id: NeedleId },
+): string {
+  const worst = excursions.reduce((a, b) => (Math.abs(b.peak) > Math.abs(a.peak) ? b : a));
+  const more = excursions.length - 1;
+  const again = more === 0 ? '' : more === 1 ? ', and once more' : `, and ${more} times more`;
+  const side = sideOf(id, worst);
+  const fromStart = worst.startS <= counted[0]!.startS;
+  const where = fromStart ? 'where final began' : `at ${heightWords(sitting, worst.startS)}`;
+  const start =
+    id === 'localizer-final' && sitting.approach.joinedInsideFix && fromStart
+      ? 'joined the localizer inside the fix'
+      : `lost the ${NEEDLES[id]} ${side} ${where}`;
+  return `${start}, ${backClause(sitting, worst, counted.at(-1)!.endS)}${again}`;
+}
+
+function backClause(sitting: Case, { endS, prompt }: JudgedExcursion, countedToS: number): string {
+  if (endS >= countedToS) return 'and not back before final ended';
+  return `${prompt ? 'promptly corrected' : 'corrected'} by ${heightWords(sitting, endS)}`;
+}
+
+function sideOf(id: NeedleId, { side }: JudgedExcursion): string {
+  if (id === 'localizer-final') return side === 'above' ? 'to the right' : 'to the left';
+  return side === 'above' ? 'high' : 'low';
+}
+
+/** Height above the standard's datum, as it is said aloud. */
+function heightWords({ flown, standard }: Case, momentS: number): string {
+  const heightFt = at(flown, flown.decidingAltitudeFt, momentS) - gateDatumFt(standard, flown.facility);
+  return `${whole(Math.round(heightFt / STEP_FT) * STEP_FT)} ft`;
+}
+
+function speedClause({ criteria }: ApproachJudgement): string[] {
+  const speed = criteria.find(({ id }) => id === 'airspeed-final');
+  return speed?.verdict === 'not-met' ? [`airspeed ${speed.why}`] : [];
+}
+
+function minimumsClause({ criteria }: ApproachJudgement): string[] {
+  const minimums = criteria.find(({ id }) => id === 'minimums');
+  return minimums?.verdict === 'not-met' ? [minimums.why] : [];
+}
+
+function endingClause({ outcome }: FlownApproach, { soundGoAround }: ApproachJudgement): string {
+  return soundGoAround === null ? ENDINGS[outcome] : `${soundGoAround}: a sound decision`;
 }

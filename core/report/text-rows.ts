@@ -23,3 +23,17 @@ export function textLines(text: string, width: number): string[] {
   }
   return lines;
 }
+
+/** Columns of a page that is read on a screen and printed. */
+export const PAGE_WIDTH = 100;
+
+/** The lines of a paragraph. */
+export function pageLines(text: string): string[] {
+  return textLines(text, PAGE_WIDTH);
+}
+
+/** The lines of a paragraph set in from the left: the first after `lead`, the others under it. */
+export function indentedLines(lead: string, text: string): string[] {
+  const margin = ' '.repeat(lead.length);
+  return textLines(text, PAGE_WIDTH - lead.length).map((line, i) => (i === 0 ? lead : margin) + line);
+}

@@ -19,7 +19,8 @@ export function judgeMinimums(sitting: Case): CriterionJudgement {
   const { standard, flown } = sitting;
   const rule = standard.minimums;
   if (rule === null) return notAssessed(ID, TITLE, 'the standard has no rule for it');
-  const open = (why: string) => notAssessed(ID, TITLE, why, rule.limit, 'ft');
+  const open = (why: string) =>
+    notAssessed(ID, TITLE, why, rule.limit, rule.kind === 'start-within-height' ? 'ft' : 's');
   const decisionFt = flown.facility.decisionAltitudeFt;
   if (decisionFt === null) return open('the facility gives no decision altitude');
   const startS = moment(sitting, 'missed-approach-start');
@@ -36,13 +37,15 @@ export function judgeMinimums(sitting: Case): CriterionJudgement {
   if (aboveFt > AT_MINIMUMS_FT)
     return settled(
       'not-assessed',
-      aboveFt,
+      null,
       `went around ${whole(aboveFt)} ft above decision altitude, before minimums`,
     );
   const lateS = decisionS === null ? 0 : Math.max(0, startS - decisionS);
-  const inTime = rule.kind === 'start-within-height' ? aboveFt >= rule.limit.lower! : lateS <= rule.seconds;
-  if (inTime) return settled('met', aboveFt, startWords(aboveFt));
-  return tooLow(sitting, { aboveFt, lateS }, settled);
+  const byHeight = rule.kind === 'start-within-height';
+  const measured = byHeight ? aboveFt : lateS;
+  const inTime = byHeight ? aboveFt >= rule.limit.lower! : lateS <= rule.seconds;
+  if (inTime) return settled('met', measured, startWords(aboveFt));
+  return tooLow(sitting, { measured, why: `${startWords(aboveFt)}, ${seconds(lateS)} after it was passed` }, settled);
 }
 
 type Settle = (verdict: Verdict, measured: number | null, why: string) => CriterionJudgement;
@@ -50,16 +53,16 @@ type Settle = (verdict: Verdict, measured: number | null, why: string) => Criter
 /** Below minimums before the missed approach was begun: that is right with the runway in sight, and wrong without. */
 function tooLow(
   { stated, approach }: Case,
-  { aboveFt, lateS }: { aboveFt: number; lateS: number },
+  { measured, why }: { measured: number; why: string },
   settled: Settle,
 ): CriterionJudgement {
   const { visualReferenceAtMinimums } = stated;
   if (visualReferenceAtMinimums === 'seen')
-    return settled('met', aboveFt, 'continued below decision altitude with the runway in sight');
+    return settled('met', measured, 'continued below decision altitude with the runway in sight');
   // A missed approach at minimums needs no runway; one from far below may have had it.
   if (visualReferenceAtMinimums === 'not-stated' && approach.outcome === 'low-approach')
-    return settled('not-assessed', aboveFt, NOT_STATED);
-  return settled('not-met', aboveFt, `${startWords(aboveFt)}, ${seconds(lateS)} after it was passed`);
+    return settled('not-assessed', measured, NOT_STATED);
+  return settled('not-met', measured, why);
 }
 
 function startWords(aboveFt: number): string {

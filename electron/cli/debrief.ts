@@ -1,22 +1,30 @@
 import { join, resolve } from 'node:path';
 import type { DefinedFacility } from '../../core/analyze.ts';
-import { composeDebrief } from '../../core/debrief/compose-debrief.ts';
+import { composeDebrief, type Judging } from '../../core/debrief/compose-debrief.ts';
 import type { Debrief } from '../../core/debrief/debrief.ts';
 import { issue, type Issue } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
+import { debriefsCsv } from '../../core/report/debrief-csv.ts';
 import { debriefText } from '../../core/report/debrief-text.ts';
+import { SHIPPED } from '../../core/standard/standards.ts';
 import { makeFolder, writeAtomically } from '../files/write-atomically.ts';
 import { EXIT, type Arguments, type Command, type ExitStatus, type Output } from './command.ts';
 import { LOG_OPTIONS, logSettings } from './log-options.ts';
 import { readFacility, readMaterial, refuse, tell } from './read-input.ts';
+import { readStandard } from './read-standard.ts';
+import { STATED_OPTIONS, statedOf } from './stated-options.ts';
 
 export const debrief: Command = {
   name: 'debrief',
-  usage: 'LOG... --facility F.json [--format text|json] [--out PATH]',
-  purpose: 'say how the needles stood on final, and whether that met the instrument-rating tolerance',
+  usage:
+    'LOG... --facility F.json [--standard ID|FILE] [--target-airspeed KT] [--vref KT] [--intercept-airspeed KT] ' +
+    '[--conditions imc|simulated|vmc] [--runway seen|not-seen] [--format text|json|csv] [--out PATH]',
+  purpose: 'say what happened on an approach, whether it met a standard, and how that was worked out',
   options: {
     facility: { value: 'a facility file', required: true },
-    format: { value: 'text or json', oneOf: ['text', 'json'] },
+    standard: { value: `${SHIPPED.map(({ id }) => id).join(', ')}, or a file of your own` },
+    ...STATED_OPTIONS,
+    format: { value: 'text, json or csv', oneOf: ['text', 'json', 'csv'] },
     out: { value: 'where to write: a file, or with several logs a folder' },
     ...LOG_OPTIONS,
   },
@@ -27,7 +35,12 @@ export const debrief: Command = {
     if (!settings.ok) return refuse(settings.refusal, output);
     const facility = readFacility(args.options['facility']![0]!);
     if (!facility.ok) return refuse(facility.refusal, output);
-    const debriefs = await debriefAll(args.files, facility.value, settings.value, output);
+    const standard = readStandard(args.options['standard']?.[0]);
+    if (!standard.ok) return refuse(standard.refusal, output);
+    const stated = statedOf(args);
+    if (!stated.ok) return refuse(stated.refusal, output);
+    const judging = { standard: standard.value, stated: stated.value };
+    const debriefs = await debriefAll(args.files, facility.value, settings.value, judging, output);
     if (debriefs.length === 0) return EXIT.unusable;
     return deliver(debriefs, args, output);
   },
@@ -38,6 +51,7 @@ async function debriefAll(
   paths: readonly string[],
   facility: DefinedFacility,
   settings: LogSettings,
+  judging: Judging,
   output: Output,
 ): Promise<Debrief[]> {
   const debriefs: Debrief[] = [];
@@ -48,7 +62,7 @@ async function debriefAll(
       continue;
     }
     tell(material.issues, output);
-    debriefs.push(composeDebrief(material.value));
+    debriefs.push(composeDebrief(material.value, judging));
   }
   return debriefs;
 }
@@ -82,17 +96,19 @@ async function deliver(
 }
 
 function written(debrief: Debrief, format: string): string {
+  if (format === 'csv') return debriefsCsv([debrief]);
   return format === 'json' ? `${JSON.stringify(debrief, null, 2)}\n` : debriefText(debrief);
 }
 
 function allInOne(debriefs: readonly Debrief[], format: string): string {
+  if (format === 'csv') return debriefsCsv(debriefs);
   if (format === 'json') return `${JSON.stringify(debriefs, null, 2)}\n`;
   return debriefs.map(debriefText).join(`\n${'─'.repeat(100)}\n\n`);
 }
 
 /** A name for each debrief, after its log; logs of one name from different folders get numbers. */
 function fileNames(debriefs: readonly Debrief[], format: string): [name: string, text: string][] {
-  const ending = format === 'json' ? 'json' : 'txt';
+  const ending = format === 'text' ? 'txt' : format;
   const taken = new Map<string, number>();
   return debriefs.map((debrief) => {
     const stem = debrief.log.file.replace(/\.[^.]+$/, '');

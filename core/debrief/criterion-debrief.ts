@@ -1,0 +1,69 @@
+import type { CriterionJudgement } from '../standard/judgement.ts';
+import { utcText } from '../units/utc.ts';
+import type { DebriefCriterion } from './debrief.ts';
+import { unknownOf } from './known.ts';
+import { threeEqual } from './needle-debrief.ts';
+
+/** Points of one criterion; null for what leaves both columns. */
+export interface CriterionPoints {
+  readonly given: number;
+  readonly possible: number;
+}
+
+/** One criterion as the answer holds it. */
+export function criterionDebrief(
+  judged: CriterionJudgement,
+  points: CriterionPoints | null,
+): DebriefCriterion {
+  const { id, title, limit, unit, measured, outsideS, verdict, why } = judged;
+  const lower = limit?.lower ?? null;
+  const upper = limit?.upper ?? null;
+  const values = {
+    limit: upper !== null && lower === -upper ? upper : null,
+    measured,
+    timeOutsideS: outsideS === null ? null : threeEqual(outsideS),
+    points: points?.given ?? null,
+    pointsPossible: points?.possible ?? null,
+  };
+  const notTold = verdict === 'not-assessed' ? `Not assessed: ${why}.` : 'This criterion is not told by it.';
+  return {
+    id,
+    title,
+    lower,
+    upper,
+    unit,
+    code: limit?.code ?? null,
+    source: limit?.source ?? null,
+    sourceStatus: limit?.status ?? null,
+    counted: judged.counted.map(spanDebrief),
+    assessedS: judged.assessedS,
+    ...values,
+    excursions: judged.excursions.map(({ startS, endS, peakS, peak, outsideS: beyondS, prompt }) => ({
+      ...spanDebrief({ startS, endS }),
+      peakUtc: utcText(peakS)!,
+      peak,
+      outsideS: beyondS,
+      prompt,
+    })),
+    verdict,
+    why,
+    allowed: judged.allowed,
+    unknown: unknownOf(values, {
+      limit:
+        limit === null
+          ? 'No single limit applies.'
+          : 'The limit is not the same to both sides: see lower and upper.',
+      measured: notTold,
+      timeOutsideS: notTold,
+      points: 'Only an assessed criterion of a graded standard earns points.',
+      pointsPossible: 'Only an assessed criterion of a graded standard earns points.',
+    }),
+  };
+}
+
+export function spanDebrief({ startS, endS }: { startS: number; endS: number }): {
+  startUtc: string;
+  endUtc: string;
+} {
+  return { startUtc: utcText(startS)!, endUtc: utcText(endS)! };
+}

@@ -1,0 +1,63 @@
+import type { DebriefCriterion, DebriefStability } from '../debrief/debrief.ts';
+import { whole } from '../units/whole.ts';
+import { sided } from './sided.ts';
+import { indentedLines } from './text-rows.ts';
+
+/** Verdicts have a shape and a word. */
+const VERDICTS = {
+  met: '● met',
+  'not-met': '▲ not met',
+  unclear: '◇ unclear',
+  'not-assessed': '○ not assessed',
+};
+const STABLE = { ...VERDICTS, met: '● stable', 'not-met': '▲ not stable' };
+
+/** The criteria that were assessed, one a row. */
+export function criteriaLines(criteria: readonly DebriefCriterion[]): string[] {
+  return criteria.filter(({ verdict }) => verdict !== 'not-assessed').flatMap(criterionLines);
+}
+
+function criterionLines(criterion: DebriefCriterion): string[] {
+  const { title, why, verdict, allowed, points, pointsPossible } = criterion;
+  const worth = points === null || pointsPossible === null ? '' : `${points.toFixed(1)} of ${pointsPossible}`;
+  const lead = `${VERDICTS[verdict].padEnd(15)} ${title.padEnd(24)}${largest(criterion).padEnd(12)} ${worth.padEnd(13)}`;
+  const beside = allowed
+    ? `${' '.repeat(16)}with ${allowed.by} more allowed for ${allowed.reason}: ${VERDICTS[allowed.verdict].slice(2)}`
+    : null;
+  return [...indentedLines(lead, why), ...(beside ? [beside] : [])];
+}
+
+/** The value farthest out, as it is said aloud. */
+function largest({ id, measured, unit }: DebriefCriterion): string {
+  if (measured === null) return '';
+  if (unit === 'full scale') return sided(measured, id.startsWith('glidepath') ? 'glidepath' : 'localizer');
+  return `${measured > 0 ? '+' : ''}${whole(measured)} ${unit ?? ''}`.trim();
+}
+
+/** Both gates: what held, what did not, what was lost after. */
+export function stabilityLines(gates: readonly DebriefStability[]): string[] {
+  if (gates.length === 0) return [];
+  return ['Stability', ...gates.flatMap(gateLines)];
+}
+
+function gateLines({ heightFt, verdict, why, counts, items, lostAfter }: DebriefStability): string[] {
+  const lead = `  ${`${whole(heightFt)} ft`.padEnd(9)} ${STABLE[verdict].padEnd(15)} `;
+  const unseen = items
+    .filter(({ holds }) => holds === null)
+    .map(({ item, why: reason }) => `${item}: ${reason}`);
+  const lost = [...new Set(lostAfter.map(({ item }) => item))];
+  const clauses = [
+    why,
+    ...(lost.length > 0 ? [`after it ${lost.join(', ')} outside for 3 s or more`] : []),
+    ...(unseen.length > 0 ? [`not seen: ${unseen.join('; ')}`] : []),
+    ...(counts ? ['this gate counts'] : []),
+  ];
+  return indentedLines(lead, clauses.join('. '));
+}
+
+/** What this log, this facility or this standard cannot answer, and why. */
+export function notAssessedLines(criteria: readonly DebriefCriterion[]): string[] {
+  const open = criteria.filter(({ verdict }) => verdict === 'not-assessed');
+  if (open.length === 0) return [];
+  return ['Not assessed', ...open.flatMap(({ title, why }) => indentedLines(`  ${title}: `, `${why}.`))];
+}

@@ -1,0 +1,45 @@
+import type { EventKind } from '../approach/flown-approach.ts';
+import type { DebriefEvent } from '../debrief/debrief.ts';
+import { whole } from '../units/whole.ts';
+import { dayAndClock } from './plain-words.ts';
+import { sided } from './sided.ts';
+
+const EVENTS: Readonly<Record<EventKind, string>> = {
+  'localizer-alive': 'Localizer alive',
+  'localizer-established': 'Established',
+  'localizer-lost': 'Localizer lost',
+  'localizer-re-established': 'Established again',
+  'glidepath-alive': 'Glidepath alive',
+  'glidepath-intercept': 'Glidepath intercepted',
+  'final-approach-fix': 'Final approach fix',
+  'gate-1000': '1,000 ft gate',
+  'gate-500': '500 ft gate',
+  'decision-altitude': 'Decision altitude',
+  'missed-approach-start': 'Missed approach begun',
+  'lowest-point': 'Lowest point',
+  threshold: 'Threshold',
+  'abeam-threshold': 'Abeam the threshold',
+  touchdown: 'Touchdown',
+};
+
+/** One moment of an approach on one line: when, what, where, and how the needles stood. */
+export function eventLine(event: DebriefEvent): string {
+  const { clock } = dayAndClock(event.utc);
+  const name = EVENTS[event.kind] + (event.remark ? `, ${event.remark.replace('-', ' ')}` : '');
+  const { distanceToThresholdNm, altitudeFt, localizerFullScale, glidepathFullScale } = event;
+  const values = [
+    distanceToThresholdNm === null ? '' : `${tenths(distanceToThresholdNm)} NM`,
+    altitudeFt === null ? '' : `${whole(altitudeFt)} ft`,
+    sided(localizerFullScale, 'localizer'),
+    sided(glidepathFullScale, 'glidepath'),
+    event.airspeedKt === null ? '' : `${whole(event.airspeedKt)} kt`,
+  ];
+  const widths = [8, 9, 12, 11, 6];
+  const cells = values.map((value, i) => (i < 2 ? value.padStart(widths[i]!) : value.padEnd(widths[i]!)));
+  return `${clock}  ${name.padEnd(33)}${cells.join('  ')}`.trimEnd();
+}
+
+/** To one decimal, with a true minus sign and none before a zero. */
+function tenths(value: number): string {
+  return value.toFixed(1).replace('-', value > -0.05 ? '' : '−');
+}

@@ -1,0 +1,47 @@
+import type { SegmentKind } from '../approach/flown-approach.ts';
+import type { DebriefNeedle, DebriefSegment, DebriefSpread } from '../debrief/debrief.ts';
+import { whole } from '../units/whole.ts';
+import { dayAndClock, duration } from './plain-words.ts';
+
+const SEGMENTS: Readonly<Record<SegmentKind, string>> = {
+  intercept: 'Before final',
+  final: 'Final',
+  visual: 'Visual',
+  missed: 'Missed approach',
+};
+
+/** How each value stood over one segment. */
+export function segmentLines(segment: DebriefSegment): string[] {
+  const { kind, durationS, unrecordedS, localizer, glidepath } = segment;
+  const unrecorded = unrecordedS >= 1 ? `, ${duration(unrecordedS)} of it not recorded` : '';
+  return [
+    `${SEGMENTS[kind]}: ${duration(durationS)}${unrecorded}`,
+    ...(localizer ? needleLines('Localizer', localizer) : []),
+    ...(glidepath ? needleLines('Glidepath', glidepath) : []),
+    ...spreadLine('Airspeed', segment.airspeed, 'kt'),
+    ...spreadLine('Vertical speed', segment.verticalSpeed, 'ft/min'),
+    ...spreadLine('Right of centreline', segment.centrelineOffsetFt, 'ft'),
+    ...spreadLine('Above the glidepath', segment.heightAboveGlidepathFt, 'ft'),
+  ];
+}
+
+function needleLines(name: string, needle: DebriefNeedle): string[] {
+  const { rmsFullScale, maxAbsFullScale, insideShare, reversalsPerMinute, excursions } = needle;
+  if (rmsFullScale === null || insideShare === null) return [`  ${name.padEnd(20)} not recorded`];
+  const share = (part: number) => `${Math.round(part * 100)} %`;
+  return [
+    `  ${name.padEnd(20)} RMS ${rmsFullScale.toFixed(2)}, largest ${maxAbsFullScale!.toFixed(2)}; within ¼ ` +
+      `${share(insideShare.quarter)}, ½ ${share(insideShare.half)}, ¾ ${share(insideShare.threeQuarters)}; ` +
+      (reversalsPerMinute === null ? 'turns not told' : `${reversalsPerMinute.toFixed(1)} turns a minute`),
+    ...excursions.map(({ startUtc, endUtc, side, peakFullScale }) => {
+      const [from, to] = [dayAndClock(startUtc).clock, dayAndClock(endUtc).clock];
+      return `    ${from} to ${to}: beyond the limit, ${side} ${Math.abs(peakFullScale).toFixed(2)} at most`;
+    }),
+  ];
+}
+
+function spreadLine(name: string, spread: DebriefSpread | null, unit: string): string[] {
+  if (!spread) return [];
+  const { mean, lowest, highest } = spread;
+  return [`  ${name.padEnd(20)} mean ${whole(mean)} ${unit}, ${whole(lowest)} to ${whole(highest)}`];
+}

@@ -1,0 +1,105 @@
+import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
+import { NOTHING_STATED, type Allowance, type Conditions, type RunwaySeen, type Stated } from '../../core/standard/stated.ts';
+import type { Span } from '../../core/numeric/polyline.ts';
+import type { Arguments, Option } from './command.ts';
+
+const YES_NO = ['yes', 'no'] as const;
+/** Speeds of aircraft that fly an ILS, and altitudes that one is assigned. */
+const SPEED_KT = { min: 30, max: 400 };
+const ALTITUDE_FT = { min: -1500, max: 30_000 };
+
+/** What the people on board may state, for every approach of the command. */
+export const STATED_OPTIONS: Readonly<Record<string, Option>> = {
+  'target-airspeed': { value: 'the indicated airspeed meant on final, in knots' },
+  'intercept-airspeed': { value: 'the indicated airspeed meant before final, in knots' },
+  vref: { value: 'Vref, in knots' },
+  'assigned-altitude': { value: 'the altitude assigned before final, in feet' },
+  conditions: { value: 'imc, simulated or vmc', oneOf: ['imc', 'simulated', 'vmc'] },
+  runway: { value: 'whether the runway was in sight at minimums, seen or not-seen', oneOf: ['seen', 'not-seen'] },
+  'vectored-inside-fix': { value: 'yes, when a controller turned it on inside the fix', oneOf: YES_NO },
+  'engine-out': { value: 'yes, when flown asymmetric', oneOf: YES_NO },
+  hood: { value: 'yes or no', oneOf: YES_NO },
+  flown: { value: 'hand-flown or coupled', oneOf: ['hand-flown', 'coupled'] },
+  turbulence: { value: 'how it was, in a word or two' },
+  'instructor-flew': {
+    value: 'a span as 2026-05-01T09:10:00Z/2026-05-01T09:10:30Z',
+    repeatable: true,
+  },
+  allow: { value: 'more room on a criterion, as "airspeed-final=5: gusts"', repeatable: true },
+};
+
+/** The statements that these options make; nothing that was not said is taken for said. */
+export function statedOf({ options }: Arguments): Outcome<Stated> {
+  const text = (name: string) => options[name]?.[0];
+  const numbers: Record<string, number | null> = {};
+  for (const [name, range] of NUMBERS) {
+    const number = numberOf(name, text(name), range);
+    if (!number.ok) return number;
+    numbers[name] = number.value;
+  }
+  const spans = allOf(options['instructor-flew'] ?? [], spanOf);
+  if (!spans.ok) return spans;
+  const allowances = allOf(options['allow'] ?? [], allowanceOf);
+  if (!allowances.ok) return allowances;
+  const yes = (name: string) => text(name) === 'yes';
+  return usable({
+    ...NOTHING_STATED,
+    conditions: (text('conditions') as Conditions | undefined) ?? 'not-stated',
+    visualReferenceAtMinimums: (text('runway') as RunwaySeen | undefined) ?? 'not-stated',
+    targetAirspeedKt: numbers['target-airspeed']!,
+    interceptAirspeedKt: numbers['intercept-airspeed']!,
+    vrefKt: numbers['vref']!,
+    assignedAltitudeFt: numbers['assigned-altitude']!,
+    hood: text('hood') === undefined ? null : yes('hood'),
+    flown: (text('flown') as 'hand-flown' | 'coupled' | undefined) ?? null,
+    vectoredInsideFix: yes('vectored-inside-fix'),
+    engineOut: yes('engine-out'),
+    turbulence: text('turbulence') ?? null,
+    instructorFlew: spans.value,
+    allowances: allowances.value,
+  });
+}
+
+const NUMBERS = [
+  ['target-airspeed', SPEED_KT],
+  ['intercept-airspeed', SPEED_KT],
+  ['vref', SPEED_KT],
+  ['assigned-altitude', ALTITUDE_FT],
+] as const;
+
+function numberOf(
+  name: string,
+  text: string | undefined,
+  { min, max }: { min: number; max: number },
+): Outcome<number | null> {
+  if (text === undefined) return usable(null);
+  const value = Number(text);
+  if (text.trim() !== '' && value >= min && value <= max) return usable(value);
+  return refused('arguments', `--${name} is a number from ${min} to ${max}; "${text}" is none.`);
+}
+
+function allOf<T>(texts: readonly string[], read: (text: string) => Outcome<T>): Outcome<T[]> {
+  const values: T[] = [];
+  for (const text of texts) {
+    const value = read(text);
+    if (!value.ok) return value;
+    values.push(value.value);
+  }
+  return usable(values);
+}
+
+function spanOf(text: string): Outcome<Span> {
+  const [startS, endS] = text.split('/').map((moment) => Date.parse(moment) / 1000);
+  if (startS !== undefined && endS !== undefined && startS < endS) return usable({ startS, endS });
+  return refused('arguments', `--instructor-flew "${text}" is no span of time.`, {
+    tip: 'Write it as 2026-05-01T09:10:00Z/2026-05-01T09:10:30Z.',
+  });
+}
+
+function allowanceOf(text: string): Outcome<Allowance> {
+  const [, criterion, by, reason] = /^([a-z-]+)=(\d+(?:\.\d+)?):\s*(\S.*)$/.exec(text) ?? [];
+  if (criterion && by && reason && Number(by) > 0) return usable({ criterion, by: Number(by), reason });
+  return refused('arguments', `--allow "${text}" names no criterion, room and reason.`, {
+    tip: 'Write it as "airspeed-final=5: gusts".',
+  });
+}
