@@ -1,14 +1,6 @@
 import * as z from 'zod/mini';
-import {
-  bearing,
-  elevation,
-  group,
-  number,
-  place,
-  placeOfUnknownHeight,
-  words,
-  wordsLike,
-} from './schema-values.ts';
+import { format, group, number, words, wordsLike } from '../json/schema-values.ts';
+import { bearing, elevation, place, placeOfUnknownHeight } from './schema-values.ts';
 
 export const FACILITY_FORMAT = 'halfdot-facility/1';
 
@@ -22,9 +14,7 @@ export const MAX_ANTENNA_SETBACK_FT = 6000;
  * slips of the pen. What may be right but looks odd is asked about in `contradictions.ts`.
  */
 export const facilitySchema = group('a facility', {
-  format: z.literal(FACILITY_FORMAT, {
-    error: ({ input }) => (input === undefined ? 'is missing' : `must be "${FACILITY_FORMAT}"`),
-  }),
+  format: format(FACILITY_FORMAT),
   name: words('a name', 100),
   ident: z.optional(words('an ident', 8)),
   /** ICAO Annex 10 Vol I 3.1.3.2.1: the band 108 to 111.975 MHz (from memory). */

@@ -1,8 +1,8 @@
 import { METRES_PER_FOOT, METRES_PER_NM } from '../units/units.ts';
 import { MAX_ANTENNA_SETBACK_FT, RUNWAY_LENGTH_FT, type Facility } from './facility-schema.ts';
-import type { JsonPath } from './json-text.ts';
+import type { JsonPath } from '../json/json-text.ts';
+import type { JsonProblem } from '../json/problem.ts';
 import { localizerBeam } from './localizer-beam.ts';
-import type { FacilityProblem } from './problem.ts';
 import { placeOnAxis, runwayAxis, type RunwayAxis } from './runway-axis.ts';
 import { bearingWords, decimal } from './wording.ts';
 import { whole } from '../units/whole.ts';
@@ -19,7 +19,7 @@ const MAX_COURSE_OFF_RUNWAY_DEG = 45;
 export const OFFSET_LOCALIZER_DEG = 0.3;
 
 /** What a facility's values, each possible on its own, cannot be together. */
-export function impossibleValues(facility: Facility): FacilityProblem[] {
+export function impossibleValues(facility: Facility): JsonProblem[] {
   const axis = runwayAxis(facility.runway);
   const problems = [...impossibleHeights(facility)];
   if (axis === null) {
@@ -40,11 +40,11 @@ export function impossibleValues(facility: Facility): FacilityProblem[] {
   ];
 }
 
-function impossible(path: JsonPath, says: string, tip: string | null): FacilityProblem {
+function impossible(path: JsonPath, says: string, tip: string | null): JsonProblem {
   return { code: 'facility-impossible-value', path, says, tip };
 }
 
-function impossibleHeights(facility: Facility): FacilityProblem[] {
+function impossibleHeights(facility: Facility): JsonProblem[] {
   const { runway, localizer, glidepath, minimums, finalApproachFix, missedApproach } = facility;
   const thresholdFt = runway.threshold.elevationFt;
   const runwayFt = Math.max(thresholdFt, runway.touchdownZoneElevationFt ?? thresholdFt);
@@ -78,7 +78,7 @@ function altitudeBelowRunway(path: JsonPath, altitudeFt: number | undefined, run
   return [impossible(path, says, 'Altitudes count from sea level: is this a height above the runway?')];
 }
 
-function impossibleEnds(axis: RunwayAxis): FacilityProblem[] {
+function impossibleEnds(axis: RunwayAxis): JsonProblem[] {
   const { min, max } = RUNWAY_LENGTH_FT;
   if (axis.lengthFt >= min && axis.lengthFt <= max) return [];
   const apart =
@@ -89,8 +89,8 @@ function impossibleEnds(axis: RunwayAxis): FacilityProblem[] {
   return [impossible(['runway', 'farEnd'], says, 'Check the latitude and longitude of both ends.')];
 }
 
-function impossibleAntennas(facility: Facility, axis: RunwayAxis): FacilityProblem[] {
-  const problems: FacilityProblem[] = [];
+function impossibleAntennas(facility: Facility, axis: RunwayAxis): JsonProblem[] {
+  const problems: JsonProblem[] = [];
   const { localizer, glidepath } = facility;
   if (localizer?.antenna) {
     const path = ['localizer', 'antenna'];
@@ -114,7 +114,7 @@ function impossibleAntennas(facility: Facility, axis: RunwayAxis): FacilityProbl
   return problems;
 }
 
-function backCourse(path: JsonPath, alongFt: number): FacilityProblem {
+function backCourse(path: JsonPath, alongFt: number): JsonProblem {
   const says = `stands ${whole(-alongFt)} ft before the threshold: that is a back course, which is not supported`;
   const tip = 'The antenna of a front course stands beyond the far end of the runway.';
   return { code: 'facility-back-course', path, says, tip };
@@ -125,7 +125,7 @@ function farFromRunway(alongFt: number, rightFt: number): string {
   return `stands ${along} and ${whole(Math.abs(rightFt))} ft ${rightFt < 0 ? 'left' : 'right'} of the centreline: no such antenna does`;
 }
 
-function impossibleCourse(facility: Facility, axis: RunwayAxis): FacilityProblem[] {
+function impossibleCourse(facility: Facility, axis: RunwayAxis): JsonProblem[] {
   const course = facility.localizer?.courseTrueDeg;
   if (course === undefined) return [];
   const path = ['localizer', 'courseTrueDeg'];

@@ -1,20 +1,7 @@
 import * as z from 'zod/mini';
+import { group, number, outside, wrongType } from '../json/schema-values.ts';
 
-/**
- * The kinds of values a facility file is made of, each with the sentences that say what is wrong with one.
- * A sentence follows the key: "runway.threshold.latDeg" + "is 95: a latitude lies between -90 and 90".
- */
-
-/** A group of keys in braces; keys that it does not list are refused. */
-export function group<Shape extends z.core.$ZodLooseShape>(what: string, shape: Shape) {
-  return z.strictObject(shape, { error: wrongType(what, 'a group in braces') });
-}
-
-export function number(what: string, min: number, max: number, unit = '') {
-  const bounds = { error: outside(what, `lies between ${min} and ${max}${unit && ` ${unit}`}`) };
-  return z.number({ error: wrongType(what, 'a number') }).check(z.gte(min, bounds), z.lte(max, bounds));
-}
-
+/** The kinds of values that only a facility file has. */
 function longitude() {
   const bounds = { error: outside('a longitude', 'lies from -180 to below 180') };
   return z
@@ -41,43 +28,4 @@ export function placeOfUnknownHeight(what: string) {
 
 function position() {
   return { latDeg: number('a latitude', -90, 90), lonDeg: longitude() };
-}
-
-/** Text that can be shown and printed: not empty, and without control characters but line ends. */
-export function words(what: string, maxLength: number) {
-  return z
-    .string({ error: wrongType(what, 'text in double quotes') })
-    .check(
-      z.maxLength(maxLength, { error: `is too long: ${what} has at most ${maxLength} characters` }),
-      z.regex(/\S/, { error: `is empty: it should hold ${what}` }),
-      z.regex(/^[\P{Cc}\n]*$/u, { error: `holds a character that cannot be printed` }),
-    );
-}
-
-export function wordsLike(what: string, pattern: RegExp, rule: string) {
-  const error = outside(what, rule);
-  return z.string({ error: wrongType(what, 'text in double quotes') }).check(z.regex(pattern, { error }));
-}
-
-function wrongType(what: string, kind: string) {
-  return ({ code, input }: { code?: string; input?: unknown }): string | undefined => {
-    if (code !== 'invalid_type') return undefined;
-    return input === undefined
-      ? `is missing: ${what} is needed`
-      : `is ${inTheFile(input)}: ${what} is ${kind}`;
-  };
-}
-
-function outside(what: string, rule: string) {
-  return ({ input }: { input?: unknown }): string => `is ${inTheFile(input)}: ${what} ${rule}`;
-}
-
-const MAX_SHOWN = 40;
-
-/** A value about as the file writes it, cut to a readable length. */
-function inTheFile(input: unknown): string {
-  if (Array.isArray(input)) return 'a list';
-  if (typeof input === 'object' && input !== null) return 'a group in braces';
-  const text = typeof input === 'string' ? JSON.stringify(input) : String(input);
-  return text.length > MAX_SHOWN ? `${text.slice(0, MAX_SHOWN)}...` : text;
 }

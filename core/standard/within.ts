@@ -1,6 +1,9 @@
 import type { Limit } from './standard.ts';
 
-/** Whether a value keeps to a limit: exactly at it is inside, and a side that is null is never left. */
+/**
+ * Whether a measured value passes: exactly at the limit does, and a side without a limit never fails. NaN, which is
+ * no measurement, is not to be asked about.
+ */
 export function within({ lower, upper }: Pick<Limit, 'lower' | 'upper'>, value: number): boolean {
   return (lower === null || value >= lower) && (upper === null || value <= upper);
 }

@@ -14,7 +14,7 @@ const ROOMS = [
   'report',
   'progress',
 ];
-const FOUNDATIONS = ['units', 'issue', 'numeric', 'earth'];
+const FOUNDATIONS = ['units', 'issue', 'json', 'numeric', 'earth'];
 const order = [...FOUNDATIONS, ...ROOMS];
 
 const roomOf = (path: string) => path.split('/')[1]!;

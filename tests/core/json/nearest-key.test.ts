@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nearestKey } from '../../../core/facility/nearest-key.ts';
+import { nearestKey } from '../../../core/json/nearest-key.ts';
 
 const KEYS = ['angleDeg', 'thresholdCrossingHeightFt', 'antenna', 'fullScaleDeg'];
 

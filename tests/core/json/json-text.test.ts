@@ -1,6 +1,6 @@
 import { assert, property, array, constantFrom, integer, string, tuple } from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readJson } from '../../../core/facility/json-text.ts';
+import { readJson } from '../../../core/json/json-text.ts';
 
 const accepts = (text: string): boolean => {
   try {
