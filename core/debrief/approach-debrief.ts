@@ -1,5 +1,5 @@
 import { wholeMeasures } from '../approach/whole-measures.ts';
-import { gradeOf } from '../grade/grade.ts';
+import { gradeOf, type Grade, type NotGraded } from '../grade/grade.ts';
 import type { Case } from '../standard/case.ts';
 import { judgeApproach } from '../standard/judge-approach.ts';
 import type { Stated } from '../standard/stated.ts';
@@ -38,18 +38,22 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
     };
   const judgement = judgeApproach(sitting);
   const graded = gradeOf(judgement);
-  const { grade, points, notGradedBecause } = graded;
   return {
     ...told,
     segments: approach.segments.map((segment) => segmentDebrief(sitting, segment, judgement.criteria)),
     stability: judgement.gates.map(stabilityDebrief),
     criteria: judgement.criteria.map((criterion) =>
-      criterionDebrief(criterion, points.find(({ id }) => id === criterion.id) ?? null),
+      criterionDebrief(criterion, graded.points.find(({ id }) => id === criterion.id) ?? null),
     ),
     summary: summaryOf(sitting, judgement),
-    grade,
-    notGradedBecause,
+    ...gradeDebrief(graded),
   };
+}
+
+function gradeDebrief(graded: Grade | NotGraded): Pick<ApproachDebrief, 'grade' | 'notGradedBecause'> {
+  if (graded.level === null) return { grade: null, notGradedBecause: graded.notGradedBecause };
+  const { points: _, ...grade } = graded;
+  return { grade, notGradedBecause: null };
 }
 
 function statedDebrief({ instructorFlew, ...stated }: Stated): DebriefStated {

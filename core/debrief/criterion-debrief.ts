@@ -1,14 +1,9 @@
+import type { CriterionPoints } from '../grade/points.ts';
 import type { CriterionJudgement } from '../standard/judgement.ts';
 import { utcText } from '../units/utc.ts';
 import type { DebriefCriterion } from './debrief.ts';
 import { unknownOf } from './known.ts';
 import { threeEqual } from './needle-debrief.ts';
-
-/** Points of one criterion; null for what leaves both columns. */
-export interface CriterionPoints {
-  readonly given: number;
-  readonly possible: number;
-}
 
 /** One criterion as the answer holds it. */
 export function criterionDebrief(

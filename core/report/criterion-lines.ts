@@ -20,9 +20,9 @@ export function criteriaLines(criteria: readonly DebriefCriterion[]): string[] {
 function criterionLines(criterion: DebriefCriterion): string[] {
   const { title, why, verdict, allowed, points, pointsPossible } = criterion;
   const worth = points === null || pointsPossible === null ? '' : `${points.toFixed(1)} of ${pointsPossible}`;
-  const lead = `${VERDICTS[verdict].padEnd(15)} ${title.padEnd(24)}${largest(criterion).padEnd(12)} ${worth.padEnd(13)}`;
+  const lead = `${VERDICTS[verdict].padEnd(14)} ${title.padEnd(23)}${largest(criterion).padEnd(11)}${worth.padEnd(12)}`;
   const beside = allowed
-    ? `${' '.repeat(16)}with ${allowed.by} more allowed for ${allowed.reason}: ${VERDICTS[allowed.verdict].slice(2)}`
+    ? `${' '.repeat(15)}with ${allowed.by} more allowed for ${allowed.reason}: ${VERDICTS[allowed.verdict].slice(2)}`
     : null;
   return [...indentedLines(lead, why), ...(beside ? [beside] : [])];
 }
@@ -52,7 +52,7 @@ function gateLines({ heightFt, verdict, why, counts, items, lostAfter }: Debrief
     ...(unseen.length > 0 ? [`not seen: ${unseen.join('; ')}`] : []),
     ...(counts ? ['this gate counts'] : []),
   ];
-  return indentedLines(lead, clauses.join('. '));
+  return indentedLines(lead, clauses.join('; '));
 }
 
 /** What this log, this facility or this standard cannot answer, and why. */

@@ -45,7 +45,11 @@ export function judgeMinimums(sitting: Case): CriterionJudgement {
   const measured = byHeight ? aboveFt : lateS;
   const inTime = byHeight ? aboveFt >= rule.limit.lower! : lateS <= rule.seconds;
   if (inTime) return settled('met', measured, startWords(aboveFt));
-  return tooLow(sitting, { measured, why: `${startWords(aboveFt)}, ${seconds(lateS)} after it was passed` }, settled);
+  return tooLow(
+    sitting,
+    { measured, why: `${startWords(aboveFt)}, ${seconds(lateS)} after it was passed` },
+    settled,
+  );
 }
 
 type Settle = (verdict: Verdict, measured: number | null, why: string) => CriterionJudgement;

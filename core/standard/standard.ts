@@ -1,8 +1,5 @@
-<<<<<<< HEAD
-=======
 import type { CriterionId } from './criterion-ids.ts';
 
->>>>>>> b24fa53a47d002328c0b5f582fd81718e61536d0
 /** Where a number comes from, and how surely it was read there (tests/reference/tolerance-standards.json). */
 export type SourceStatus = 'published' | 'second-hand' | 'common practice' | 'from memory' | 'own choice';
 
@@ -91,9 +88,6 @@ export interface Standard {
   readonly minimums: MinimumsRule | null;
   readonly tasks: readonly CoveredTask[];
   readonly own: readonly OwnCriterion[];
-<<<<<<< HEAD
-=======
   /** Why the standard has no limit for a criterion, as one clause without a capital and without a full stop. */
   readonly lacks?: Readonly<Partial<Record<CriterionId, string>>>;
->>>>>>> b24fa53a47d002328c0b5f582fd81718e61536d0
 }

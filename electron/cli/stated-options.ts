@@ -1,5 +1,11 @@
 import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
-import { NOTHING_STATED, type Allowance, type Conditions, type RunwaySeen, type Stated } from '../../core/standard/stated.ts';
+import {
+  NOTHING_STATED,
+  type Allowance,
+  type Conditions,
+  type RunwaySeen,
+  type Stated,
+} from '../../core/standard/stated.ts';
 import type { Span } from '../../core/numeric/polyline.ts';
 import type { Arguments, Option } from './command.ts';
 
@@ -15,7 +21,10 @@ export const STATED_OPTIONS: Readonly<Record<string, Option>> = {
   vref: { value: 'Vref, in knots' },
   'assigned-altitude': { value: 'the altitude assigned before final, in feet' },
   conditions: { value: 'imc, simulated or vmc', oneOf: ['imc', 'simulated', 'vmc'] },
-  runway: { value: 'whether the runway was in sight at minimums, seen or not-seen', oneOf: ['seen', 'not-seen'] },
+  runway: {
+    value: 'whether the runway was in sight at minimums, seen or not-seen',
+    oneOf: ['seen', 'not-seen'],
+  },
   'vectored-inside-fix': { value: 'yes, when a controller turned it on inside the fix', oneOf: YES_NO },
   'engine-out': { value: 'yes, when flown asymmetric', oneOf: YES_NO },
   hood: { value: 'yes or no', oneOf: YES_NO },

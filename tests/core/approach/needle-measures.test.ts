@@ -22,6 +22,9 @@ describe('needleMeasures', () => {
 
   it('finds excursions to both sides', () => {
     const parts = [{ timeS: [0, 10, 20], value: [0, 0.9, -0.9] }];
-    expect(needleExcursions(parts, 0.75).map(({ side }) => side)).toEqual(['above', 'below']);
+    expect(needleExcursions(parts, { lower: -0.75, upper: 0.75 }).map(({ side }) => side)).toEqual([
+      'above',
+      'below',
+    ]);
   });
 });

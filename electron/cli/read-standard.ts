@@ -1,0 +1,26 @@
+import { readFileSync } from 'node:fs';
+import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
+import type { Standard } from '../../core/standard/standard.ts';
+import { DEFAULT_STANDARD, SHIPPED, standardById } from '../../core/standard/standards.ts';
+import { cannotRead } from '../files/file-problems.ts';
+import { TextDecoding } from '../files/decode-text.ts';
+
+/** The standard of that id, or of a user's own file; the default when nothing is named. */
+export function readStandard(named: string | undefined): Outcome<Standard> {
+  if (named === undefined) return usable(DEFAULT_STANDARD);
+  const shipped = standardById(named);
+  if (shipped) return usable(shipped);
+  if (!/[./\\]/.test(named))
+    return refused('arguments', `There is no standard "${named}".`, {
+      tip: `Use ${SHIPPED.map(({ id }) => id).join(', ')}, or name a file of your own.`,
+    });
+  let bytes: Uint8Array;
+  try {
+    bytes = readFileSync(named);
+  } catch (error) {
+    return cannotRead(named, error);
+  }
+  const decoding = new TextDecoding();
+  const text = decoding.decode(bytes) + decoding.end();
+  return refused('arguments', text);
+}
