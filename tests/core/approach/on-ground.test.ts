@@ -118,10 +118,35 @@ describe('touchdown', () => {
     const falling = (ktPerS: number): Making => ({
       heightFt: (s) => (s === 40 ? 10 : 0),
       verticalSpeedFpm: (s) => (s < 20 ? -300 : 0),
-      groundspeedKt: (s) => 90 - ktPerS * s,
+      groundspeedKt: (s) => 90 - ktPerS * Math.max(0, s - 30),
     });
-    expect(landing(falling(1))!.touchdownS).toBe(10);
+    // 90 kt at 30 s and 86 at 34: seen from the middle.
+    expect(landing(falling(1))!.touchdownS).toBe(32);
     // Never braked enough: where it was first level.
     expect(landing(falling(0.9))).toMatchObject({ estimated: true, touchdownS: 20 });
+  });
+
+  it('is not where the speed falls in the air, before the roll', () => {
+    const slowedInTheAir: Making = {
+      heightFt: (s) => (s === 40 ? 10 : 0),
+      verticalSpeedFpm: (s) => (s < 20 ? -300 : 0),
+      groundspeedKt: (s) => 90 - 2 * Math.min(6, Math.max(0, s - 10)),
+    };
+    expect(landing(slowedInTheAir)!.touchdownS).toBe(20);
+  });
+
+  it('is told by the middle half of the roll: a float before it, level enough, is passed over', () => {
+    const floating: Making = {
+      heightFt: (s) => (s < 24 ? 12 : 0),
+      verticalSpeedFpm: (s) => (s < 20 ? -300 : 0),
+    };
+    // From 12 ft at 23 s to nothing at 24 s: 3 ft are passed after three quarters of the second.
+    expect(landing(floating)).toMatchObject({ estimated: false, touchdownS: 23.75 });
+  });
+
+  it('is none against the course', () => {
+    const against = (deg: number): Making => ({ verticalSpeedFpm: 0, courseAngleDeg: deg });
+    expect(landing(against(90))).not.toBeNull();
+    expect(landing(against(-90.1))).toBeNull();
   });
 });
