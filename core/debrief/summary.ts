@@ -61,8 +61,12 @@ function needleClauses(sitting: Case, { criteria }: ApproachJudgement): string[]
   if (assessed.length === 0)
     return [finalOf(sitting) ? 'the needles were not judged' : 'final was not flown'];
   const lost = assessed.filter(({ excursions }) => excursions.length > 0);
-  if (lost.length === 0 && assessed.length === 2)
-    return [`both needles ${assessed[0]!.why.split(',')[0]!} on final`];
+  if (lost.length === 0 && assessed.length === 2) {
+    const proven = assessed.every(({ verdict }) => verdict === 'met');
+    return [
+      `both needles ${assessed[0]!.why.split(',')[0]!} on final${proven ? '' : ', as far as it was flown and recorded'}`,
+    ];
+  }
   if (lost.length === 0) return [`the ${NEEDLES[assessed[0]!.id]} ${assessed[0]!.why.split(',')[0]!}`];
   return lost.map((criterion) => lostClause(sitting, criterion));
 }

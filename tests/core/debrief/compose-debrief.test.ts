@@ -13,6 +13,10 @@ function only(debrief: Debrief): ApproachDebrief {
   return debrief.approaches[0]!;
 }
 const final = (approach: ApproachDebrief) => approach.segments.find(({ kind }) => kind === 'final')!;
+const criterion = (approach: ApproachDebrief, id: string) =>
+  approach.criteria.find((found) => found.id === id)!;
+const needles = (approach: ApproachDebrief) =>
+  [criterion(approach, 'localizer-final'), criterion(approach, 'glidepath-final')] as const;
 const event = (approach: ApproachDebrief, kind: string) =>
   approach.events.find((found) => found.kind === kind)!;
 
@@ -36,9 +40,10 @@ describe('a debrief', () => {
   it('is met when neither needle was beyond ¾ scale', () => {
     const steady = debriefOf({ localizerFullScale: () => 0.749, glidepathFullScale: () => -0.749 });
     const approach = only(steady);
-    expect(approach.criteria.map(({ verdict }) => verdict)).toEqual(['met', 'met']);
-    expect(approach.criteria[0]!.measured).toBeCloseTo(0.749, 6);
-    expect(approach.criteria[1]!.why).toBe('within ¾ scale down to decision altitude');
+    expect(needles(approach).map(({ verdict }) => verdict)).toEqual(['met', 'met']);
+    expect(needles(approach)[0].measured).toBeCloseTo(0.749, 6);
+    expect(needles(approach)[1].measured).toBeCloseTo(-0.749, 6);
+    expect(needles(approach)[1].why).toBe('within ¾ scale');
     expect(final(approach).localizer!.insideShare).toEqual({
       quarter: 0,
       half: 0,
@@ -46,14 +51,14 @@ describe('a debrief', () => {
       full: 1,
     });
     expect(approach.summary).toBe(
-      'Both needles stayed within ¾ scale from the start of final to decision altitude; the log ends before the approach does.',
+      'Stable at 1,000 ft and 500 ft; both needles within ¾ scale on final; the log ends before the approach does.',
     );
   });
 
   it('is not met past the edge, with the seconds, the depth, the moment and the side', () => {
     const low = ({ timeS }: { timeS: number }) => (timeS >= 200 && timeS <= 215 ? -0.95 : -0.55);
     const approach = only(debriefOf({ glidepathFullScale: low }));
-    const [localizer, glidepath] = approach.criteria;
+    const [localizer, glidepath] = needles(approach);
     expect(localizer!.verdict).toBe('met');
     expect(glidepath).toMatchObject({ verdict: 'not-met', limit: 0.75, why: 'beyond ¾ scale for 16 s' });
     // 15 s at −0.95, and half of the second on each side of them, on straight lines.
@@ -67,7 +72,8 @@ describe('a debrief', () => {
     expect(excursion!.side).toBe('low');
     expect(excursion!.peakFullScale).toBeCloseTo(-0.95, 6);
     expect(secondsIn(excursion!.startUtc)).toBeCloseTo(199.5, 1);
-    expect(approach.summary).toContain('On final the glidepath was beyond ¾ scale for 16 s; ');
+    expect(approach.summary).toContain('lost the glidepath low at ');
+    expect(glidepath.excursions.map(({ prompt }) => prompt)).toEqual([false]);
   });
 
   it('says "less than 1 s", and names both needles and their sides', () => {
@@ -76,8 +82,11 @@ describe('a debrief', () => {
     const approach = only(
       debriefOf({ localizerFullScale: spikes(200, 0.8), glidepathFullScale: spikes(240, 0.8) }),
     );
-    expect(approach.summary).toContain(
-      'On final the localizer was beyond ¾ scale for less than 1 s, and the glidepath was beyond ¾ scale for less than 1 s',
+    expect(approach.summary).toMatch(
+      /lost the localizer to the right at [\d,]+ ft, promptly corrected by [\d,]+ ft; lost the glidepath high at \d+ ft, promptly corrected by \d+ ft; /,
+    );
+    expect(needles(approach).map(({ why }) => why)).toEqual(
+      Array(2).fill('beyond ¾ scale for less than 1 s, promptly corrected'),
     );
     expect(final(approach).localizer!.excursions.map(({ side }) => side)).toEqual(['right']);
     expect(final(approach).glidepath!.excursions.map(({ side }) => side)).toEqual(['high']);
@@ -90,7 +99,7 @@ describe('a debrief', () => {
     expect(intercept).toMatchObject({ kind: 'intercept', glidepath: { timeOutsideS: null, excursions: [] } });
     expect(intercept!.glidepath!.unknown.timeOutsideS).toContain('no limit');
     expect(intercept!.localizer!.timeOutsideS!.best).toBe(0);
-    expect(approach.criteria.map(({ verdict }) => verdict)).toEqual(['met', 'met']);
+    expect(needles(approach).map(({ verdict }) => verdict)).toEqual(['met', 'met']);
   });
 
   it('uses the indicated altitude for gates and decision altitude when it was logged', () => {
@@ -125,18 +134,18 @@ describe('a debrief', () => {
 
   it('does not assess a final that was not flown to decision altitude, unless it was beyond already', () => {
     const approach = only(debriefOf({ toNm: 1.5 }));
-    expect(approach.criteria[0]).toMatchObject({
+    expect(needles(approach)[0]).toMatchObject({
       verdict: 'not-assessed',
       why: 'within ¾ scale, but final was not flown to decision altitude',
     });
     expect(approach.summary).toBe(
-      'On final both needles were within ¾ scale, but final was not flown to decision altitude; the log ends before the approach does.',
+      'Stable at 1,000 ft; both needles within ¾ scale on final, as far as it was flown and recorded; the log ends before the approach does.',
     );
     const beyond = debriefOf({
       toNm: 1.5,
-      localizerFullScale: ({ timeS }) => (timeS > 200 && timeS < 204 ? -0.9 : 0),
+      localizerFullScale: ({ timeS }) => (timeS > 200 && timeS < 204 ? -0.95 : 0),
     });
-    expect(only(beyond).criteria[0]!.verdict).toBe('not-met');
+    expect(needles(only(beyond))[0].verdict).toBe('not-met');
     expect(final(only(beyond)).localizer!.excursions[0]!.side).toBe('left');
   });
 
@@ -145,9 +154,9 @@ describe('a debrief', () => {
       debriefOf({}, { keep: (tenth) => tenth % 10 === 0 && !(tenth > 2000 && tenth < 2200) }),
     );
     expect(final(approach).unrecordedS).toBeCloseTo(20, 6);
-    expect(approach.criteria[0]).toMatchObject({
+    expect(needles(approach)[0]).toMatchObject({
       verdict: 'not-assessed',
-      why: 'within ¾ scale, but 20 s of final were not recorded',
+      why: 'within ¾ scale, but 20 s of it were not recorded',
     });
   });
 
@@ -192,7 +201,15 @@ describe('a debrief', () => {
         },
       ),
     );
-    expect(final(approach).airspeed).toEqual({ mean: 95, standardDeviation: 0, lowest: 95, highest: 95 });
+    expect(final(approach).airspeed).toMatchObject({
+      mean: 95,
+      standardDeviation: 0,
+      lowest: 95,
+      highest: 95,
+      targetKt: null,
+      timeOutsideS: null,
+    });
+    expect(final(approach).airspeed!.unknown.targetKt).toContain('No target airspeed');
     expect(final(approach).bank).toMatchObject({ lowest: -3, highest: 3 });
     expect(event(approach, 'final-approach-fix').airspeedKt).toBe(95);
     expect(approach.measures.sinkOnFinal!.heldFpm).toBeCloseTo(
