@@ -1,0 +1,101 @@
+import type { CriterionJudgement, GateJudgement } from '../standard/judgement.ts';
+import { decimal } from './decimal.ts';
+
+/**
+ * Points of one criterion, whole tenths. Null: left out of both columns, because its verdict is unclear or it was not
+ * assessed.
+ */
+export interface CriterionPoints {
+  readonly id: string;
+  readonly given: number | null;
+  readonly possible: number | null;
+  /** The arithmetic, as a sentence. */
+  readonly working: string;
+}
+
+/** The weights are this program's own choice, as are all the numbers of the grade. */
+export const POINTS_POSSIBLE: ReadonlyMap<string, number> = new Map([
+  ['localizer-before-final', 5],
+  ['altitude-before-final', 5],
+  ['localizer-final', 25],
+  ['glidepath-final', 25],
+  ['airspeed-final', 15],
+  ['stability', 15],
+  ['minimums', 10],
+]);
+
+/** Own choice: no points are left when the time beyond the limit reaches one fifth, 20 %, of the time judged. */
+const PARTS_OF_TIME = 5;
+
+/**
+ * Points given = points possible × (1 − time beyond the limit ÷ 20 % of the time judged), never below 0; `not-met`
+ * gives half at most. What is not told in time gives all or nothing, except stability that was lost only after its
+ * gate. Times count in tenths of a second, as the sentence prints them, so that a pencil comes to the same points.
+ * A criterion of the user's own gives 0 of 0.
+ */
+export function pointsOf(criterion: CriterionJudgement, gates: readonly GateJudgement[]): CriterionPoints {
+  const { id, title, verdict, why } = criterion;
+  const possible = POINTS_POSSIBLE.get(id);
+  if (possible === undefined) {
+    return { id, given: 0, possible: 0, working: `${title}: carries no points; ${why}.` };
+  }
+  if (verdict === 'unclear' || verdict === 'not-assessed') {
+    const said = verdict === 'unclear' ? 'unclear' : 'not assessed';
+    const working = `${title}: ${said} (${why}); its ${possible} points leave both columns.`;
+    return { id, given: null, possible: null, working };
+  }
+  const [given, how] =
+    criterion.outsideS === null
+      ? byVerdict(criterion, possible, gates)
+      : byTime(criterion, criterion.outsideS, possible);
+  return { id, given, possible, working: `${title}: ${how}.` };
+}
+
+function byTime(
+  { assessedS, verdict }: CriterionJudgement,
+  outsideS: number,
+  possible: number,
+): [given: number, how: string] {
+  const outside = tenths(outsideS);
+  const assessed = tenths(assessedS);
+  const [given, how] = shareOfTime(outside, assessed, possible);
+  const half = possible / 2;
+  if (verdict === 'met' || given <= half) return [given, how];
+  return [half, `${how}, but not met gives half at most: ${decimal(half)} points`];
+}
+
+/** Both times in tenths of a second. */
+function shareOfTime(outside: number, assessed: number, possible: number): [given: number, how: string] {
+  const judged = `the ${decimal(assessed / 10)} s judged`;
+  if (outside === 0) return [possible, `beyond the limit for 0 s of ${judged}, all ${possible} points`];
+  const fifth = decimal(assessed / 10 / PARTS_OF_TIME);
+  const beyond = decimal(outside / 10);
+  const start = `beyond the limit for ${beyond} s of ${judged}; 20 % of that is ${fifth} s`;
+  if (outside * PARTS_OF_TIME >= assessed) return [0, `${start}, which is used up: 0 of ${possible} points`];
+  const given = tenths((possible * (assessed - PARTS_OF_TIME * outside)) / assessed) / 10;
+  return [given, `${start}; ${possible} × (1 − ${beyond}/${fifth}) = ${decimal(given)} points`];
+}
+
+function byVerdict(
+  { id, verdict, why }: CriterionJudgement,
+  possible: number,
+  gates: readonly GateJudgement[],
+): [given: number, how: string] {
+  if (verdict === 'met') return [possible, `met, all ${possible} points`];
+  const lost = id === 'stability' ? lostOnlyAfterGate(gates) : [];
+  if (lost.length === 0) return [0, `not met (${why}): 0 of ${possible} points`];
+  const half = possible / 2;
+  const how = `held at the gate, and lost afterwards (${lost.join(', ')}): half, ${decimal(half)} points by our own choice`;
+  return [half, how];
+}
+
+/** Own choice: what held at its gate and was lost afterwards keeps half. Empty: an item failed at the gate itself. */
+function lostOnlyAfterGate(gates: readonly GateJudgement[]): string[] {
+  const counting = gates.filter(({ counts }) => counts);
+  if (counting.some(({ items }) => items.some(({ holds }) => holds === false))) return [];
+  return [...new Set(counting.flatMap(({ lostAfter }) => lostAfter.map(({ item }) => item)))];
+}
+
+function tenths(value: number): number {
+  return Math.round(value * 10);
+}

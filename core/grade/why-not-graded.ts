@@ -1,0 +1,63 @@
+import type { ApproachJudgement, CriterionJudgement } from '../standard/judgement.ts';
+import { POINTS_POSSIBLE } from './points.ts';
+
+/** Own choice: of 100 points, how many must be assessed for a level and a score. */
+const POINTS_NEEDED = 70;
+
+const NEEDLES = [
+  ['localizer-final', 'Localizer on final'],
+  ['glidepath-final', 'Glidepath on final'],
+] as const;
+
+/** What the user can do about a criterion that was not assessed. */
+const ADVICE: ReadonlyMap<string, string> = new Map([
+  [
+    'airspeed-final',
+    'the speed flown for, with --target-airspeed (or --vref, where the standard asks for it)',
+  ],
+  ['minimums', 'whether the runway was seen at decision altitude, with --runway'],
+]);
+
+/**
+ * Why there is neither level nor score, as a sentence that says what is missing and what to do; null when there are
+ * both. Needed: both needles on final (an unclear needle was assessed, and makes a range), and 70 points that are met
+ * or not met. What is sure all the same is said with it.
+ */
+export function whyNotGraded(judgement: ApproachJudgement, pointsAssessed: number): string | null {
+  const { criteria, noLevelBecause } = judgement;
+  const told = (id: string) => criteria.find((criterion) => criterion.id === id);
+  const missing: string[] = [];
+  if (noLevelBecause !== null) missing.push(noLevelBecause);
+  for (const [id, title] of NEEDLES) {
+    const needle = told(id);
+    if (!needle || needle.verdict === 'not-assessed')
+      missing.push(`${title} was not assessed${needle ? ` (${needle.why})` : ''}`);
+  }
+  const needlesAndFixes = missing.length === 0;
+  if (needlesAndFixes && pointsAssessed >= POINTS_NEEDED) return null;
+  if (needlesAndFixes)
+    missing.push(`${pointsAssessed} of 100 points were assessed, and ${POINTS_NEEDED} are needed`);
+  const advice = needlesAndFixes ? whatToSay(criteria) : WHOLE_FINAL;
+  return `not graded: this log holds too little: ${missing.join('; ')}.${advice}${sureAllTheSame(judgement)}`;
+}
+
+const WHOLE_FINAL =
+  ' A level needs final flown to decision altitude and recorded with a fix every 3 s or oftener: where the log was ' +
+  'thinned or cut, export it whole.';
+
+function whatToSay(criteria: readonly CriterionJudgement[]): string {
+  const open = criteria.filter(({ id, verdict }) => verdict === 'not-assessed' && POINTS_POSSIBLE.has(id));
+  const left = open.map(({ title, why }) => `${title} (${why})`);
+  const advice = open.flatMap(({ id }) => ADVICE.get(id) ?? []);
+  const leftOut = left.length > 0 ? ` Left out: ${left.join('; ')}.` : '';
+  return advice.length > 0 ? `${leftOut} If you know it, give ${advice.join('; and ')}.` : leftOut;
+}
+
+function sureAllTheSame({ safety, soundGoAround }: ApproachJudgement): string {
+  const crossed = safety.map((why) => ` Sure all the same: a safety limit was crossed: ${why}.`);
+  const wentAround =
+    soundGoAround === null
+      ? ''
+      : ` Sure all the same: the go-around was a sound decision (${soundGoAround}).`;
+  return crossed.join('') + wentAround;
+}
