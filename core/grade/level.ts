@@ -19,7 +19,7 @@ interface Barrier {
 const WELL_INSIDE_SHARE = 0.95;
 
 /** Where that share is asked. A user's own limits, some of one side only, have no half. */
-const ASKED_FOR_HALF: readonly string[] = ['localizer-final', 'glidepath-final', 'airspeed-final'];
+const ASKED_FOR_HALF: ReadonlySet<string> = new Set(['localizer-final', 'glidepath-final', 'airspeed-final']);
 
 const WORDS: Readonly<Record<Level, string>> = {
   5: 'well inside',
@@ -73,7 +73,7 @@ function barrierOf(criterion: CriterionJudgement): Barrier[] {
 }
 
 function nearItsLimit({ id, title, insideHalfShare }: CriterionJudgement): Barrier[] {
-  if (!ASKED_FOR_HALF.includes(id)) return [];
+  if (!ASKED_FOR_HALF.has(id)) return [];
   if (insideHalfShare === null)
     return [{ atMost: 4, because: `how long ${title} was within half of its limit is not known` }];
   if (insideHalfShare >= WELL_INSIDE_SHARE) return [];

@@ -67,7 +67,7 @@ function byTime(
 /** Both times in tenths of a second. */
 function shareOfTime(outside: number, assessed: number, possible: number): [given: number, how: string] {
   const judged = `the ${decimal(assessed / 10)} s judged`;
-  if (outside === 0) return [possible, `never beyond the limit in ${judged}, all ${possible} points`];
+  if (outside === 0) return [possible, `beyond the limit for 0 s of ${judged}, all ${possible} points`];
   const fifth = decimal(assessed / 10 / PARTS_OF_TIME);
   const beyond = decimal(outside / 10);
   const start = `beyond the limit for ${beyond} s of ${judged}; 20 % of that is ${fifth} s`;
@@ -85,7 +85,7 @@ function byVerdict(
   const lost = id === 'stability' ? lostOnlyAfterGate(gates) : [];
   if (lost.length === 0) return [0, `not met (${why}): 0 of ${possible} points`];
   const half = possible / 2;
-  const how = `held at the gate, and lost afterwards (${lost.join(', ')}): half, ${decimal(half)} points`;
+  const how = `held at the gate, and lost afterwards (${lost.join(', ')}): half, ${decimal(half)} points by our own choice`;
   return [half, how];
 }
 

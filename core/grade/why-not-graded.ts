@@ -37,12 +37,13 @@ export function whyNotGraded(judgement: ApproachJudgement, pointsAssessed: numbe
   if (needlesAndFixes && pointsAssessed >= POINTS_NEEDED) return null;
   if (needlesAndFixes)
     missing.push(`${pointsAssessed} of 100 points were assessed, and ${POINTS_NEEDED} are needed`);
-  const advice = needlesAndFixes ? whatToSay(criteria) : MORE_FIXES;
+  const advice = needlesAndFixes ? whatToSay(criteria) : WHOLE_FINAL;
   return `not graded: this log holds too little: ${missing.join('; ')}.${advice}${sureAllTheSame(judgement)}`;
 }
 
-const MORE_FIXES =
-  ' A level needs a log with a fix every 3 s or oftener over the whole of final: export it so, if the recorder can.';
+const WHOLE_FINAL =
+  ' A level needs final flown to decision altitude and recorded with a fix every 3 s or oftener: where the log was ' +
+  'thinned or cut, export it whole.';
 
 function whatToSay(criteria: readonly CriterionJudgement[]): string {
   const open = criteria.filter(({ id, verdict }) => verdict === 'not-assessed' && POINTS_POSSIBLE.has(id));

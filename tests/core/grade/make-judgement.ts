@@ -1,0 +1,88 @@
+import type {
+  ApproachJudgement,
+  CriterionJudgement,
+  GateJudgement,
+  ItemFinding,
+  JudgedExcursion,
+} from '../../../core/standard/judgement.ts';
+
+const TITLES = {
+  'localizer-before-final': 'Localizer before final',
+  'altitude-before-final': 'Altitude before final',
+  'localizer-final': 'Localizer on final',
+  'glidepath-final': 'Glidepath on final',
+  'airspeed-final': 'Airspeed on final',
+  stability: 'Stability',
+  minimums: 'Minimums',
+};
+const NOT_IN_TIME: ReadonlySet<string> = new Set(['stability', 'minimums']);
+
+/** A criterion that is met and well inside for 200 s, but for what is said otherwise. */
+export function criterion(id: string, but: Partial<CriterionJudgement> = {}): CriterionJudgement {
+  const inTime = !NOT_IN_TIME.has(id);
+  return {
+    id,
+    title: new Map(Object.entries(TITLES)).get(id) ?? id,
+    limit: null,
+    unit: null,
+    measured: 0,
+    counted: [{ startS: 0, endS: 200 }],
+    assessedS: 200,
+    outsideS: inTime ? 0 : null,
+    excursions: [],
+    insideHalfShare: inTime ? 1 : null,
+    verdict: 'met',
+    why: 'within its limit',
+    allowed: null,
+    ...but,
+  };
+}
+
+export const ALL_IDS: readonly string[] = Object.keys(TITLES);
+
+/** All seven criteria met and well inside, but for what is said otherwise of some. */
+export function criteria(but: Readonly<Record<string, Partial<CriterionJudgement>>> = {}) {
+  return ALL_IDS.map((id) => criterion(id, but[id]));
+}
+
+export function judgement(but: Partial<ApproachJudgement> = {}): ApproachJudgement {
+  return {
+    criteria: criteria(),
+    gates: [gate()],
+    safety: [],
+    soundGoAround: null,
+    ceiling: null,
+    noLevelBecause: null,
+    ...but,
+  };
+}
+
+export const NOT_ASSESSED: Partial<CriterionJudgement> = {
+  verdict: 'not-assessed',
+  measured: null,
+  outsideS: null,
+  insideHalfShare: null,
+  why: 'nothing was said of it',
+};
+
+export function excursion(outsideS: number, prompt: boolean): JudgedExcursion {
+  return { startS: 10, endS: 10 + outsideS, outsideS, peak: 0.8, peakS: 11, side: 'above', prompt };
+}
+
+export function item(name: ItemFinding['item'], holds: boolean | null): ItemFinding {
+  return { item: name, measured: 0, limit: null, holds, why: 'as measured' };
+}
+
+export function gate(but: Partial<GateJudgement> = {}): GateJudgement {
+  return {
+    gate: 'gate-500',
+    heightFt: 500,
+    timeS: 100,
+    counts: true,
+    items: [item('localizer', true), item('glidepath', true)],
+    lostAfter: [],
+    verdict: 'met',
+    why: 'all items hold',
+    ...but,
+  };
+}
