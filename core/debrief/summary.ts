@@ -46,8 +46,17 @@ function stabilityClause({ gates }: ApproachJudgement): string | null {
     passed.filter(({ verdict }) => verdict === 'not-met').map(({ gate }) => words[gate]),
   ];
   if (stable.length > 0 && unstable.length > 0) return `stable at ${stable[0]!}, not at ${unstable[0]!}`;
-  if (stable.length > 0) return `stable at ${stable.join(' and ')}`;
+  if (stable.length > 0) return `stable at ${stable.join(' and ')}${lostWords(gates)}`;
   return unstable.length > 0 ? `not stable at ${unstable.join(' or ')}` : null;
+}
+
+/** What else than a needle, which has its own clause, was lost after the gate that counts. */
+function lostWords(gates: ApproachJudgement['gates']): string {
+  const lost = gates.find(({ counts }) => counts)?.lostAfter ?? [];
+  const items = [...new Set(lost.map(({ item }) => item))].filter(
+    (item) => item !== 'localizer' && item !== 'glidepath',
+  );
+  return items.length === 0 ? '' : `, then ${items.join(' and ')} outside`;
 }
 
 const NEEDLES = { 'localizer-final': 'localizer', 'glidepath-final': 'glidepath' } as const;

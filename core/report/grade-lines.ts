@@ -1,15 +1,13 @@
 import type { ApproachDebrief } from '../debrief/debrief.ts';
 import { indentedLines, pageLines } from './text-rows.ts';
 
-const OWN_SCALE = "this program's own scale, no authority's";
-
 /** Level and score with their working, or why there is none. */
 export function gradeLines({ grade, notGradedBecause }: ApproachDebrief): string[] {
   if (grade === null) return pageLines(sentence(notGradedBecause ?? 'not graded'));
   const { level, levelLow, levelHigh, score, scoreLow, scoreHigh, words, working } = grade;
   return [
     ...pageLines(
-      `Level ${ranged(level, levelLow, levelHigh)} of 5, ${words}; score ${ranged(score, scoreLow, scoreHigh)} of 100 (${OWN_SCALE})`,
+      `Level ${ranged(level, levelLow, levelHigh)} of 5, ${words}; score ${ranged(score, scoreLow, scoreHigh)} of 100`,
     ),
     ...working.flatMap((step) => indentedLines('  ', step)),
   ];

@@ -8,6 +8,8 @@ import { promptRule } from './prompt-rule.ts';
 import { judgeTimed } from './timed-criterion.ts';
 import { bandWords } from './words.ts';
 
+/** What is level for less than this is not held. Ours. */
+const SHORTEST_S = 10;
 const ID = 'altitude-before-final';
 const TITLE = 'Altitude before final';
 /** The fix's altitude is held to over the last part before the descent (design, section 9). */
@@ -45,6 +47,7 @@ export function altitudeBeforeFinal(sitting: Case): CriterionJudgement {
     near: NEAR_FT,
     halfFloor: FLOOR_FT,
     prompt: promptRule(sitting, target.span, { depth: PROMPT_DEPTH_FT, stop: Infinity }),
+    endedBy: null,
     openEnd: null,
   });
 }
@@ -53,9 +56,10 @@ function targetOf(sitting: Case): { altitudeFt: number; span: Span } | { why: st
   const { flown, approach, stated } = sitting;
   const { distanceNm, altitudeFt: fixFt } = flown.facility.finalApproachFix;
   const intercept = approach.events.find(({ kind }) => kind === 'glidepath-intercept');
+  if (approach.joinedInsideFix) return { why: 'the localizer was joined inside the fix' };
   if (!intercept) return { why: 'no descent on the glidepath to be level before' };
   const span = lastMiles(sitting, intercept.timeS);
-  if (span === null) return { why: 'nothing before the descent was recorded on the localizer' };
+  if (span === null) return { why: 'too little level flight before the descent to judge' };
   if (stated.assignedAltitudeFt !== null) return { altitudeFt: stated.assignedAltitudeFt, span };
   if (fixFt === null) return { why: 'no altitude was assigned, and the fix has none' };
   if (intercept.remark === 'from-above')
@@ -74,5 +78,5 @@ function lastMiles({ flown, approach }: Case, descentS: number): Span | null {
   const endS = Math.min(descentS, approach.finalBeganS ?? Infinity);
   let i = firstAfter(timeS, endS) - 1;
   while (i > 0 && timeS[i - 1]! >= approach.startS && distances[i - 1]! <= fromNm) i--;
-  return timeS[i]! < endS ? { startS: timeS[i]!, endS } : null;
+  return endS - timeS[i]! >= SHORTEST_S ? { startS: timeS[i]!, endS } : null;
 }

@@ -42,3 +42,11 @@ export function withoutInstructor({ stated }: Case, span: Span): Span[] {
 export function instructorFlewAt({ stated }: Case, momentS: number): boolean {
   return stated.instructorFlew.some(({ startS, endS }) => momentS >= startS && momentS <= endS);
 }
+
+/** What ended final other than decision altitude, where that changes how its last moments are seen. */
+export function endedBy(sitting: Case): 'leaving' | 'going-around' | null {
+  const { outcome, flownToDecision } = sitting.approach;
+  if (flownToDecision) return null;
+  if (outcome === 'circled' || outcome === 'sidestepped') return 'leaving';
+  return moment(sitting, 'missed-approach-start') === null ? null : 'going-around';
+}

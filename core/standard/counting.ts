@@ -10,6 +10,8 @@ const NO_FINAL = 'final was not flown';
 /** The glidepath counts this long after its intercept, or this far into final (design, section 9). */
 const AFTER_INTERCEPT_S = 10;
 const INTO_FINAL_NM = 0.5;
+/** What was held for less than this before the fix proves nothing. Ours. */
+const SHORTEST_S = 10;
 /** A vectored aircraft is held to the localizer from here at the latest. */
 const VECTORED_TO_NM = 3;
 
@@ -20,7 +22,7 @@ export function localizerBeforeFinal(sitting: Case): Counting {
   if (approach.joinedInsideFix) return { why: 'the localizer was joined inside the fix' };
   if (establishedS === null) return { why: 'never established on the localizer' };
   const endS = approach.finalBeganS ?? approach.endS;
-  if (establishedS >= endS) return { why: 'not yet established at the fix' };
+  if (endS - establishedS < SHORTEST_S) return { why: 'established too late before the fix to judge' };
   return { span: { startS: establishedS, endS } };
 }
 

@@ -1,7 +1,7 @@
 import type { Excursion } from '../approach/excursions.ts';
 import { clip, type Polyline, type Span } from '../numeric/polyline.ts';
 import { altitudeBeforeFinal } from './altitude-before-final.ts';
-import { flownToItsEnd, moment, withoutInstructor, type Case } from './case.ts';
+import { endedBy, flownToItsEnd, moment, withoutInstructor, type Case } from './case.ts';
 import {
   fromFixOrGate,
   glidepathOnFinal,
@@ -68,6 +68,7 @@ function needle(sitting: Case, id: NeedleId, title: string, limit: Limit | null)
     near: NEAR_FULL_SCALE,
     halfFloor: NEEDLE_FLOOR,
     prompt: promptRule(sitting, counting.span, { depth: NEEDLE_DEPTH, stop: 1 }),
+    endedBy: id === 'localizer-before-final' ? null : endedBy(sitting),
     openEnd: id === 'localizer-before-final' ? openBefore(sitting) : openFinal(sitting),
   };
   return withAllowance(sitting, question);
@@ -123,6 +124,7 @@ function airspeedOnFinal(sitting: Case): CriterionJudgement {
     near: NEAR_KT,
     halfFloor: SPEED_FLOOR_KT,
     prompt: promptRule(sitting, counting.span, { depth: SPEED_DEPTH_KT, stop: Infinity }),
+    endedBy: endedBy(sitting),
     openEnd: openFinal(sitting),
   });
 }

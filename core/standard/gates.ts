@@ -66,6 +66,8 @@ function lostItems(sitting: Case, gateS: number): GateJudgement['lostAfter'] {
   const { gates } = standard;
   const decisionS = Math.min(moment(sitting, 'decision-altitude') ?? Infinity, lastS(sitting));
   const lowS = Math.min(lowPointS(sitting, gateS), lastS(sitting));
+  // A target for final is left for the landing's speed once the runway is in sight; Vref is that speed.
+  const speedS = gates.speedBasis === 'vref' ? lowS : decisionS;
   const isOffset = Math.abs(flown.facility.courseOffsetDeg) > OFFSET_DEG;
   const target = speedTarget(gates.speedBasis, stated);
   const lost = (
@@ -84,7 +86,7 @@ function lostItems(sitting: Case, gateS: number): GateJudgement['lostAfter'] {
     ...lost('glidepath', gates.glidepath, deviations.glidepathFullScale, decisionS),
     ...('why' in target
       ? []
-      : lost('airspeed', gates.airspeed, track.recorded.airspeedIndicatedKt, lowS, -target.kt)),
+      : lost('airspeed', gates.airspeed, track.recorded.airspeedIndicatedKt, speedS, -target.kt)),
     ...lost('sink', sinkLimit(sitting, gateS), track.verticalSpeedFpm, lowS, 0, -1),
     ...lost('bank', gates.bankDeg, track.recorded.bankDeg, lowS),
   ].toSorted((a, b) => a.startS - b.startS);

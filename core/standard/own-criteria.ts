@@ -1,5 +1,5 @@
 import { clip } from '../numeric/polyline.ts';
-import { flownToItsEnd, withoutInstructor, type Case } from './case.ts';
+import { endedBy, flownToItsEnd, withoutInstructor, type Case } from './case.ts';
 import { fromFixOrGate } from './counting.ts';
 import type { CriterionJudgement, CriterionUnit } from './judgement.ts';
 import { notAssessed } from './not-assessed.ts';
@@ -43,6 +43,7 @@ function judgeOwn(sitting: Case, { id, title, quantity, limit }: OwnCriterion): 
     near: 0,
     halfFloor: 0,
     prompt: promptRule(sitting, counting.span, { depth: 0, stop: Infinity }),
+    endedBy: endedBy(sitting),
     openEnd: flownToItsEnd(sitting) ? null : 'final was not flown to decision altitude',
   });
 }

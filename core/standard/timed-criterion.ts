@@ -26,6 +26,8 @@ export interface TimedQuestion {
   /** Half of a limit is never taken below this. */
   readonly halfFloor: number;
   readonly prompt: PromptRule;
+  /** What ended it, where an excursion that runs to the very end is no fault or was answered; null elsewhere. */
+  readonly endedBy: 'leaving' | 'going-around' | null;
   /** Why being within is not yet proof; null when the stretch was flown to its end. */
   readonly openEnd: string | null;
 }
@@ -34,7 +36,9 @@ export interface TimedQuestion {
 export function judgeTimed(question: TimedQuestion): CriterionJudgement {
   const { id, title, unit, limit, counted, parts, madeUp } = question;
   const later = madeUp === null ? parts : afterMoment(parts, madeUp.endS);
-  const excursions = [...(madeUp ? [madeUp] : []), ...findExcursions(later, limit, question.near)];
+  const found = [...(madeUp ? [madeUp] : []), ...findExcursions(later, limit, question.near)];
+  // Who circles or sidesteps leaves the beam on purpose: its last excursion is the leaving itself.
+  const excursions = question.endedBy === 'leaving' ? found.filter((one) => !isOpen(one, counted)) : found;
   const judged = judgeExcursions(excursions, limit, question.prompt);
   const assessedS = durationS(parts);
   return {
@@ -54,7 +58,7 @@ export function judgeTimed(question: TimedQuestion): CriterionJudgement {
 }
 
 function verdictOf(
-  { limitWords, parts, counted, limit, openEnd }: TimedQuestion,
+  { limitWords, parts, counted, limit, openEnd, endedBy }: TimedQuestion,
   excursions: readonly JudgedExcursion[],
   assessedS: number,
 ): { verdict: Verdict; why: string } {
@@ -62,15 +66,22 @@ function verdictOf(
   if (assessedS === 0) return { verdict: 'not-assessed', why: 'nothing of it was recorded' };
   if (excursions.some(({ prompt }) => !prompt))
     return { verdict: 'not-met', why: `beyond ${limitWords} for ${seconds(outsideS)}` };
+  const answered = endedBy === 'going-around' && excursions.some((one) => isOpen(one, counted));
+  const how = answered ? 'answered by going around' : 'promptly corrected';
   const within =
     excursions.length === 0
       ? `within ${limitWords}`
-      : `beyond ${limitWords} for ${seconds(outsideS)}, promptly corrected`;
+      : `beyond ${limitWords} for ${seconds(outsideS)}, ${how}`;
   const unrecordedS = hiddenS(parts, counted, limit);
   if (openEnd !== null) return { verdict: 'not-assessed', why: `${within}, but ${openEnd}` };
   if (unrecordedS > 0)
     return { verdict: 'not-assessed', why: `${within}, but ${seconds(unrecordedS)} of it were not recorded` };
   return { verdict: 'met', why: within };
+}
+
+/** Whether an excursion was not over when what counted was. */
+function isOpen({ endS }: Excursion, counted: readonly Span[]): boolean {
+  return counted.length > 0 && endS >= counted.at(-1)!.endS;
 }
 
 /** Unrecorded seconds in which the value may have been beyond its limit. */
