@@ -8,6 +8,8 @@ import type { JsonProblem } from './problem.ts';
 type SchemaIssue = z.core.$ZodIssue;
 type Format = Omit<FileFormat<never>, 'impossible' | 'schema'> & { readonly schema: z.core.$ZodType };
 
+/** A number in quotes, where one without them was wanted. */
+const NUMBER = /^\s*[-+±]?\d*[.,]?\d+\s*$/;
 /** More homes than this make a list, not a hint. */
 const MAX_HOMES = 3;
 
@@ -32,17 +34,26 @@ function valueProblem(found: SchemaIssue, file: Format): JsonProblem {
 
 function codeOf(found: SchemaIssue, path: JsonPath, { noun, codeOfMissing }: Format): string {
   if (path[0] === 'format' && found.input !== undefined) return `${noun}-wrong-format`;
-  if (found.code !== 'invalid_type' && found.code !== 'invalid_value') return `${noun}-impossible-value`;
+  const isOtherWord = found.code === 'invalid_value' && typeof found.input === 'string';
+  const isKind = found.code === 'invalid_type' || found.code === 'invalid_value';
+  if (isOtherWord || !isKind) return `${noun}-impossible-value`;
   if (found.input !== undefined) return `${noun}-wrong-type`;
   return codeOfMissing?.(path) ?? `${noun}-missing-key`;
 }
 
 function tipFor(found: SchemaIssue, path: JsonPath, { format }: Format): string | null {
   if (path[0] === 'format') return `The file should begin { "format": "${format}", ...`;
+  if (found.code === 'invalid_value') return nearestWord(found);
   if (found.code !== 'invalid_type') return null;
   if (found.input === null) return 'What is not known is left out, key and all; it is not written as null.';
-  const quotedNumber = typeof found.input === 'string' && found.expected === 'number';
-  return quotedNumber ? 'Write numbers without quotes, and decimals with a point.' : null;
+  const isQuotedNumber =
+    typeof found.input === 'string' && (found.expected === 'number' || NUMBER.test(found.input));
+  return isQuotedNumber ? 'Write numbers without quotes, and decimals with a point.' : null;
+}
+
+function nearestWord({ input, values }: z.core.$ZodIssueInvalidValue): string | null {
+  const nearest = typeof input === 'string' ? nearestKey(input, values.map(String)) : null;
+  return nearest === null ? null : `Did you mean ${nearest}?`;
 }
 
 function unknownKeys(found: z.core.$ZodIssueUnrecognizedKeys, file: Format): JsonProblem[] {

@@ -38,6 +38,22 @@ export function wordsLike(what: string, pattern: RegExp, rule: string) {
   return z.string({ error: wrongType(what, 'text in double quotes') }).check(z.regex(pattern, { error }));
 }
 
+/** One of a few words. */
+export function oneOf<const Word extends string>(what: string, known: readonly Word[]) {
+  const rule = `${what} is ${known.slice(0, -1).join(', ')} or ${known.at(-1)!}`;
+  return z.enum(known, {
+    error: ({ input }) =>
+      input === undefined ? `is missing: ${what} is needed` : `is ${inTheFile(input)}: ${rule}`,
+  });
+}
+
+/** A list of values of one kind, in square brackets. */
+export function listOf<Item extends z.core.$ZodType>(what: string, item: Item, maxLength: number) {
+  return z
+    .array(item, { error: wrongType(what, 'a list in square brackets') })
+    .check(z.maxLength(maxLength, { error: `is too long: ${what} are at most ${maxLength}` }));
+}
+
 /** The sentence for a value that is missing, or of another kind than `kind`. */
 export function wrongType(what: string, kind: string) {
   return ({ code, input }: { code?: string; input?: unknown }): string | undefined => {

@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
+import { basename } from 'node:path';
 import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
+import { parseStandard } from '../../core/standard/parse-standard.ts';
 import type { Standard } from '../../core/standard/standard.ts';
 import { DEFAULT_STANDARD, SHIPPED, standardById } from '../../core/standard/standards.ts';
 import { cannotRead } from '../files/file-problems.ts';
@@ -22,5 +24,5 @@ export function readStandard(named: string | undefined): Outcome<Standard> {
   }
   const decoding = new TextDecoding();
   const text = decoding.decode(bytes) + decoding.end();
-  return refused('arguments', text);
+  return parseStandard(text.replace(/^\uFEFF/, ''), basename(named));
 }
