@@ -1,4 +1,4 @@
-import { composeDebrief, type Material } from './debrief/compose-debrief.ts';
+import { composeDebrief, type Judging, type Material } from './debrief/compose-debrief.ts';
 import type { Debrief } from './debrief/debrief.ts';
 import { projectTrack } from './deviation/project-track.ts';
 import type { Place } from './earth/frame.ts';
@@ -63,15 +63,16 @@ export async function analyze(
   return usable(material, [...flight.issues, ...facilityIssues]);
 }
 
-/** The same, to its end. */
+/** The same, to its end; by the default standard and with nothing stated unless `judging` says otherwise. */
 export async function debriefLog(
   source: LogSource,
   defined: DefinedFacility,
   settings: LogSettings,
   job: Job,
+  judging?: Judging,
 ): Promise<Outcome<Debrief>> {
   const material = await analyze(source, defined, settings, job);
-  return material.ok ? usable(composeDebrief(material.value), material.issues) : material;
+  return material.ok ? usable(composeDebrief(material.value, judging), material.issues) : material;
 }
 
 /** The geoid costs a tenth of a second to load, so only a log of ellipsoid heights pays for it. */

@@ -1,4 +1,5 @@
 import type { FacilityFile } from '../flight/facility-file.ts';
+import { optionsOf } from './sample-options.ts';
 import type { SampleFlight } from './sample-flights.ts';
 
 /** The page that goes with the samples. */
@@ -21,6 +22,15 @@ export function readmeText(
     '## Flights',
     '',
     ...[...facilities].flatMap(([file, facility]) => flightsAt(file, facility, flights)),
+    '## Debriefs',
+    '',
+    'What the program answers to each is kept in `debriefs/`, as text and as JSON, so that every change of an answer is',
+    'seen. Each is made with its facility and these options:',
+    '',
+    '| log | options |',
+    '| --- | --- |',
+    ...flights.map(({ file }) => `| ${file} | ${optionsOf(file).join(' ')} |`),
+    '',
     '## People',
     '',
     `Students: ${people(flights.filter((flight) => flight.instructor).map((flight) => flight.student))}.`,

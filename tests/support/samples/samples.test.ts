@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { beamTruth, pointFromThreshold, readBeam } from '../flight/beam-truth.ts';
+import { expectedDebriefs } from './expected-debriefs.ts';
 import { SAMPLE_FACILITIES, sampleFiles } from './sample-files.ts';
 import { SAMPLE_FLIGHTS } from './sample-flights.ts';
 import { differingSamples, writeSamples } from './write-samples.ts';
@@ -15,8 +16,9 @@ function off(aDeg: number, bDeg: number): number {
 
 describe('the samples', () => {
   let made: Map<string, string>;
-  beforeAll(() => {
-    made = sampleFiles();
+  beforeAll(async () => {
+    const files = sampleFiles();
+    made = new Map([...files, ...(await expectedDebriefs(files))]);
   });
 
   it('are what the generator makes, byte for byte', () => {
@@ -36,6 +38,12 @@ describe('the samples', () => {
   it('hold no log, facility or page that the generator does not make', () => {
     const logs = readdirSync(folder).filter((name) => /\.(csv|gpx|md)$|-ils-\d\d\.json$/.test(name));
     expect(logs.filter((name) => !made.has(name))).toEqual([]);
+  });
+
+  it('come each with its debrief, and no debrief without its log', () => {
+    const kept = readdirSync(join(folder, 'debriefs')).toSorted();
+    const meant = SAMPLE_FLIGHTS.flatMap(({ file }) => [`${file}.json`, `${file}.txt`]).toSorted();
+    expect(kept).toEqual(meant);
   });
 
   it('stay under 6 MB together', () => {

@@ -1,10 +1,13 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 
 /** Writes every made file into a folder. */
 export function writeSamples(made: ReadonlyMap<string, string>, folder: string): void {
-  mkdirSync(folder, { recursive: true });
-  for (const [name, text] of made) writeFileSync(join(folder, name), text);
+  for (const [name, text] of made) {
+    const path = join(folder, name);
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(path, text);
+  }
 }
 
 /** Paths of the files in a folder that are missing or are not, byte for byte, what was made. */
