@@ -74,7 +74,8 @@ function describe(
     events: approachEvents(moments, endS),
     segments: segmentsOf(flown, moments, limits, untilS),
     finalBeganS: beganS,
-    flownToDecision: moments.decision !== null,
+    // Passing it later, on the way round to another runway, is not this final.
+    flownToDecision: moments.decision !== null && moments.decision.timeS <= endS,
     joinedInsideFix: beganS !== null && fixS === null,
   };
 }

@@ -1,6 +1,6 @@
 import { findExcursions } from '../approach/excursions.ts';
 import { clip, firstAfter, type Span } from '../numeric/polyline.ts';
-import { flownToItsEnd, instructorFlewAt, moment, withoutInstructor, type Case } from './case.ts';
+import { endedBy, flownToItsEnd, instructorFlewAt, moment, withoutInstructor, type Case } from './case.ts';
 import { countingGate } from './counting-gate.ts';
 import { itemsAtGate, sinkLimit } from './gate-items.ts';
 import type { GateItem, GateJudgement, ItemFinding, Verdict } from './judgement.ts';
@@ -100,11 +100,12 @@ function spells(
   { item, add, sign }: { item: GateItem; add: number; sign: number },
 ): GateJudgement['lostAfter'][number][] {
   const { timeS, gapLimitS } = sitting.flown.track;
+  const isLeft = endedBy(sitting) === 'leaving';
   const parts = withoutInstructor(sitting, span)
     .flatMap((part) => clip(timeS, column, part, gapLimitS))
     .map((part) => ({ timeS: part.timeS, value: part.value.map((v) => sign * (v + add)) }));
   return findExcursions(parts, limit, NEAR[item])
-    .filter(({ startS, endS }) => endS - startS >= LOST_S)
+    .filter(({ startS, endS }) => endS - startS >= LOST_S && !(isLeft && endS >= span.endS))
     .map(({ startS, endS }) => ({ item, startS, endS }));
 }
 

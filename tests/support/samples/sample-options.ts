@@ -15,7 +15,7 @@ const OPTIONS: Readonly<Record<string, string>> = {
   'recorder-fault.csv': '--target-airspeed 90 --runway seen',
   'steep-and-high.csv': '--target-airspeed 90 --runway seen --standard skill-test',
   'overflight.csv': '',
-  'missed-at-minimums.csv': '--target-airspeed 90 --runway not-seen --conditions imc --standard skill-test',
+  'missed-at-minimums.csv': '--target-airspeed 92 --runway not-seen --conditions imc --standard skill-test',
   'offset-course.csv': '--target-airspeed 90 --runway seen',
   'low-approach.csv': '--target-airspeed 90 --runway seen --standard airline-transport',
 };
