@@ -194,7 +194,7 @@ export interface DebriefCriterion {
   readonly unknown: Unknown;
 }
 
-export interface CriterionExcursion {
+interface CriterionExcursion {
   readonly startUtc: string;
   readonly endUtc: string;
   readonly peakUtc: string;
@@ -232,7 +232,7 @@ export interface DebriefStated extends Omit<Stated, 'instructorFlew' | 'allowanc
 }
 
 /** This program's own scale, and no authority's. */
-export interface DebriefGrade {
+interface DebriefGrade {
   readonly level: number;
   readonly levelLow: number;
   readonly levelHigh: number;

@@ -25,7 +25,7 @@ export function textLines(text: string, width: number): string[] {
 }
 
 /** Columns of a page that is read on a screen and printed. */
-export const PAGE_WIDTH = 100;
+const PAGE_WIDTH = 100;
 
 /** The lines of a paragraph. */
 export function pageLines(text: string): string[] {

@@ -1,0 +1,162 @@
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import Papa from 'papaparse';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Debrief } from '../../../core/debrief/debrief.ts';
+import { ROOT } from '../../house/source-files.ts';
+import { runCommand } from './run-command.ts';
+
+const sample = (name: string) => join(ROOT, 'samples', name);
+const AT_PETRELHOLM = ['--facility', sample('petrelholm-ils-07.json')];
+const SAID = ['--target-airspeed', '90', '--runway', 'seen'];
+
+async function asData(...words: string[]): Promise<Debrief> {
+  return JSON.parse((await runCommand('debrief', ...words, ...AT_PETRELHOLM, '--format', 'json')).answer);
+}
+
+let folder = '';
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'halfdot-'));
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+describe('halfdot debrief --standard', () => {
+  it('judges by the instrument rating unless told otherwise, and by what it is told', async () => {
+    const log = sample('went-around.csv');
+    expect((await asData(log)).standard.id).toBe('instrument-rating');
+    const { standard, approaches } = await asData(log, '--standard', 'skill-test');
+    expect(standard.id).toBe('skill-test');
+    const localizer = approaches[0]!.criteria.find(({ id }) => id === 'localizer-final');
+    expect(localizer).toMatchObject({ limit: 0.5, unit: 'full scale', sourceStatus: 'published' });
+  });
+
+  it("reads a user's own, and judges its own criteria", async () => {
+    const own = join(folder, 'ours.json');
+    writeFileSync(
+      own,
+      JSON.stringify({
+        format: 'halfdot-standard/1',
+        id: 'ours',
+        title: 'Ours',
+        source: 'our training plan',
+        basedOn: 'instrument-rating',
+        own: [{ id: 'no-climb', title: 'No climb', quantity: 'verticalSpeedFpm', lower: null, upper: 0 }],
+      }).replace('"lower":null,', ''),
+    );
+    const debrief = await asData(sample('went-around.csv'), '--standard', own);
+    expect(debrief.standard).toMatchObject({ id: 'ours', tasks: [] });
+    expect(debrief.approaches[0]!.criteria.at(-1)).toMatchObject({
+      id: 'no-climb',
+      unit: 'ft/min',
+      upper: 0,
+    });
+  });
+
+  it('refuses a name that is none, and a file that is not there, in one sentence', async () => {
+    const log = sample('went-around.csv');
+    const unknown = await runCommand('debrief', log, ...AT_PETRELHOLM, '--standard', 'private-pilot');
+    expect(unknown.status).toBe(2);
+    expect(unknown.messages[0]).toContain('There is no standard "private-pilot". Use instrument-rating, ');
+    const missing = await runCommand('debrief', log, ...AT_PETRELHOLM, '--standard', join(folder, 'no.json'));
+    expect(missing.status).toBe(2);
+    expect(missing.answer).toBe('');
+  });
+});
+
+describe('a graded debrief', () => {
+  it('says what was stated, and the level with working that adds up', async () => {
+    const { status, answer } = await runCommand(
+      'debrief',
+      sample('tidy-landing.csv'),
+      ...AT_PETRELHOLM,
+      ...SAID,
+    );
+    expect(status).toBe(0);
+    expect(answer).toContain('Stated: runway in sight at minimums, target airspeed on final 90 kt.');
+    expect(answer).toMatch(/^Level [1-5] of 5, .*; score \d+ of 100$/m);
+    expect(answer).toContain("This scale is this program's own and no authority's.");
+    const points = [...answer.matchAll(/^[●▲].* (\d+\.\d) of (\d+) /gm)];
+    const given = points.reduce((sum, [, value]) => sum + Number(value), 0);
+    const possible = points.reduce((sum, [, , value]) => sum + Number(value), 0);
+    expect(answer).toContain(`Sum: ${Number(given.toFixed(1))} of ${possible} points assessed`);
+    expect(answer.split('\n').every((line) => line.length <= 100)).toBe(true);
+  });
+
+  it('guesses no target, no Vref and no sight of the runway', async () => {
+    const { approaches } = await asData(sample('tidy-landing.csv'));
+    const why = (id: string) => approaches[0]!.criteria.find((criterion) => criterion.id === id);
+    expect(why('airspeed-final')).toMatchObject({
+      verdict: 'not-assessed',
+      why: 'no target airspeed was given',
+    });
+    expect(why('minimums')).toMatchObject({
+      verdict: 'not-assessed',
+      why: 'whether the runway was in sight was not stated',
+    });
+    expect(approaches[0]!.stated).toMatchObject({ conditions: 'not-stated', targetAirspeedKt: null });
+  });
+
+  it('shows room that was allowed beside the plain verdict, which counts', async () => {
+    const words = [
+      sample('unstable-and-continued.csv'),
+      '--target-airspeed',
+      '90',
+      '--allow',
+      'airspeed-final=30: a gusty tailwind',
+    ];
+    const { answer } = await runCommand('debrief', ...words, ...AT_PETRELHOLM);
+    expect(answer).toMatch(/▲ not met {6}Airspeed on final/);
+    expect(answer).toContain('with 30 more allowed for a gusty tailwind: met');
+  });
+
+  it('is a table of one line a criterion as CSV, also of several logs and into a folder', async () => {
+    const logs = [sample('tidy-landing.csv'), sample('overflight.csv'), sample('went-around.csv')];
+    const { answer } = await runCommand('debrief', ...logs, ...AT_PETRELHOLM, ...SAID, '--format', 'csv');
+    const { data: cells, errors } = Papa.parse(answer.trimEnd(), {});
+    expect(errors).toEqual([]);
+    const [names, ...rows] = cells as string[][];
+    const data = rows.map((row) => Object.fromEntries(row.map((cell, i) => [names![i], cell])));
+    // Seven criteria an approach; the overflight has none.
+    expect(data.map((row) => row['file'])).toEqual([
+      ...Array(7).fill('tidy-landing.csv'),
+      ...Array(7).fill('went-around.csv'),
+    ]);
+    const json = await asData(logs[0]!, ...SAID);
+    expect(data[2]).toMatchObject({
+      criterion: 'localizer-final',
+      verdict: 'met',
+      upper: '0.75',
+      level: String(json.approaches[0]!.grade!.level),
+      measured: String(json.approaches[0]!.criteria[2]!.measured),
+    });
+    const out = join(folder, 'several');
+    await runCommand('debrief', ...logs, ...AT_PETRELHOLM, '--format', 'csv', '--out', out);
+    expect(readdirSync(out).toSorted()).toEqual([
+      'overflight.debrief.csv',
+      'tidy-landing.debrief.csv',
+      'went-around.debrief.csv',
+    ]);
+  });
+
+  it('has a sentence for every value that it leaves null', async () => {
+    const { approaches } = await asData(sample('first-approach.gpx'));
+    let nulls = 0;
+    const walk = (value: unknown) => {
+      if (Array.isArray(value)) return value.forEach(walk);
+      if (value === null || typeof value !== 'object') return;
+      const { unknown, ...rest } = value as Record<string, unknown>;
+      if (unknown)
+        for (const key of Object.keys(unknown)) {
+          expect(rest[key]).toBeNull();
+          nulls++;
+        }
+      Object.values(rest).forEach(walk);
+    };
+    walk(approaches);
+    expect(nulls).toBeGreaterThan(10);
+    for (const criterion of approaches[0]!.criteria)
+      for (const key of ['limit', 'measured', 'timeOutsideS', 'points'] as const)
+        if (criterion[key] === null) expect(criterion.unknown[key]).toMatch(/\.$/);
+  });
+});
