@@ -89,7 +89,6 @@ function completeGates(
   from: Provenance,
 ): GateLimits {
   const isOwn = Object.keys({ ...final, ...gates }).length > 0;
-  const finalBasis = final.airspeedKt === undefined ? base.speedBasis : speedBasis;
   return {
     instrumentFt: gates.instrumentFt ?? base.instrumentFt,
     visualFt: gates.visualFt ?? base.visualFt,
@@ -98,7 +97,7 @@ function completeGates(
     localizer: given(gates.localizerFullScale ?? final.localizerFullScale) ?? base.localizer,
     glidepath: given(gates.glidepathFullScale ?? final.glidepathFullScale) ?? base.glidepath,
     airspeed: given(gates.airspeedKt ?? final.airspeedKt) ?? base.airspeed,
-    speedBasis: gates.airspeedBasis ?? finalBasis,
+    speedBasis: gates.airspeedBasis ?? speedBasis,
     sinkFpm: gates.sinkFpm === undefined ? base.sinkFpm : limit(null, gates.sinkFpm, from),
     bankDeg: gates.bankDeg === undefined ? base.bankDeg : symmetric(gates.bankDeg, from),
   };
