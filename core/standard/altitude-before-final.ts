@@ -3,7 +3,7 @@ import { clip, firstAfter, type Span } from '../numeric/polyline.ts';
 import { whole } from '../units/whole.ts';
 import { withoutInstructor, type Case } from './case.ts';
 import type { CriterionJudgement } from './judgement.ts';
-import { notAssessed } from './not-assessed.ts';
+import { lackOf, notAssessed } from './not-assessed.ts';
 import { promptRule } from './prompt-rule.ts';
 import { judgeTimed } from './timed-criterion.ts';
 import { bandWords } from './words.ts';
@@ -27,7 +27,7 @@ const FLOOR_FT = 40;
 /** Level before the descent, against the altitude that the user was assigned, else the fix's. */
 export function altitudeBeforeFinal(sitting: Case): CriterionJudgement {
   const limit = sitting.standard.beforeFinal.altitudeFt;
-  if (limit === null) return notAssessed(ID, TITLE, 'the standard sets no limit for it here');
+  if (limit === null) return notAssessed(ID, TITLE, lackOf(sitting, ID));
   const { flown } = sitting;
   const target = targetOf(sitting);
   if ('why' in target) return notAssessed(ID, TITLE, target.why, limit, 'ft');

@@ -11,10 +11,10 @@ import {
   type Counting,
 } from './counting.ts';
 import type { CriterionJudgement } from './judgement.ts';
-import { notAssessed } from './not-assessed.ts';
+import { lackOf, notAssessed } from './not-assessed.ts';
 import { ownCriteria } from './own-criteria.ts';
 import { promptRule } from './prompt-rule.ts';
-import { noAirspeed, speedTarget } from './speed-target.ts';
+import { noAirspeed, speedLimitOnFinal, speedTarget } from './speed-target.ts';
 import type { Limit } from './standard.ts';
 import { judgeTimed, type TimedQuestion } from './timed-criterion.ts';
 import { bandWords, scaleWords } from './words.ts';
@@ -26,7 +26,6 @@ const SPEED_DEPTH_KT = 5;
 const SPEED_FLOOR_KT = 4;
 /** Two spells parted by a speed this near the limit are one; ours, as a needle's 0.05. */
 const NEAR_KT = 1;
-const NO_LIMIT = 'the standard sets no limit for it here';
 
 /** Every tolerance of a standard that is told in time, applied to one approach. */
 export function timedCriteria(sitting: Case): CriterionJudgement[] {
@@ -49,7 +48,7 @@ const COUNTING: Readonly<Record<NeedleId, (sitting: Case) => Counting>> = {
 };
 
 function needle(sitting: Case, id: NeedleId, title: string, limit: Limit | null): CriterionJudgement {
-  if (limit === null) return notAssessed(id, title, NO_LIMIT);
+  if (limit === null) return notAssessed(id, title, lackOf(sitting, id));
   const counting = COUNTING[id](sitting);
   if ('why' in counting) return notAssessed(id, title, counting.why, limit, 'full scale');
   const { track, deviations } = sitting.flown;
@@ -99,8 +98,8 @@ function airspeedOnFinal(sitting: Case): CriterionJudgement {
   const id = 'airspeed-final';
   const title = 'Airspeed on final';
   const { standard, stated, flown } = sitting;
-  const limit = (stated.engineOut ? standard.final.airspeedAsymmetricKt : null) ?? standard.final.airspeedKt;
-  if (limit === null) return notAssessed(id, title, NO_LIMIT);
+  const limit = speedLimitOnFinal(sitting);
+  if (limit === null) return notAssessed(id, title, lackOf(sitting, id));
   const target = speedTarget(standard.final.speedBasis, stated);
   if ('why' in target) return notAssessed(id, title, target.why, limit, 'kt');
   const column = flown.track.recorded.airspeedIndicatedKt;

@@ -5,7 +5,7 @@ import { firstAfter, firstAtOrAfter } from '../numeric/polyline.ts';
 import { verticalSpeedFromHeights } from '../track/vertical-speed.ts';
 import { whole } from '../units/whole.ts';
 import type { Case } from './case.ts';
-import { noAirspeed, speedTarget } from './speed-target.ts';
+import { noAirspeed, speedLimitAtGates, speedTarget } from './speed-target.ts';
 import type { GateItem, ItemFinding } from './judgement.ts';
 import type { Limit } from './standard.ts';
 import { within } from './within.ts';
@@ -62,7 +62,7 @@ export function sinkLimit({ flown, standard }: Case, momentS: number): Limit | n
 }
 
 function airspeedItem(sitting: Case, momentS: number): ItemFinding[] {
-  const limit = sitting.standard.gates.airspeed;
+  const limit = speedLimitAtGates(sitting);
   const target = speedTarget(sitting.standard.gates.speedBasis, sitting.stated);
   if ('why' in target) return unknown('airspeed', limit, target.why);
   const column = sitting.flown.track.recorded.airspeedIndicatedKt;

@@ -6,7 +6,7 @@ import { itemsAtGate, sinkLimit } from './gate-items.ts';
 import type { GateItem, GateJudgement, ItemFinding, Verdict } from './judgement.ts';
 import { notAssessed } from './not-assessed.ts';
 import type { CriterionJudgement } from './judgement.ts';
-import { speedTarget } from './speed-target.ts';
+import { speedLimitAtGates, speedTarget } from './speed-target.ts';
 import type { Limit } from './standard.ts';
 
 /** Outside for this long after a gate: no longer stable (design, section 9). */
@@ -86,7 +86,7 @@ function lostItems(sitting: Case, gateS: number): GateJudgement['lostAfter'] {
     ...lost('glidepath', gates.glidepath, deviations.glidepathFullScale, decisionS),
     ...('why' in target
       ? []
-      : lost('airspeed', gates.airspeed, track.recorded.airspeedIndicatedKt, speedS, -target.kt)),
+      : lost('airspeed', speedLimitAtGates(sitting), track.recorded.airspeedIndicatedKt, speedS, -target.kt)),
     ...lost('sink', sinkLimit(sitting, gateS), track.verticalSpeedFpm, lowS, 0, -1),
     ...lost('bank', gates.bankDeg, track.recorded.bankDeg, lowS),
   ].toSorted((a, b) => a.startS - b.startS);

@@ -3,7 +3,7 @@ import { firstAfter } from '../numeric/polyline.ts';
 import { whole } from '../units/whole.ts';
 import { instructorFlewAt, moment, type Case } from './case.ts';
 import type { CriterionJudgement, Verdict } from './judgement.ts';
-import { notAssessed } from './not-assessed.ts';
+import { lackOf, notAssessed } from './not-assessed.ts';
 import { seconds } from './words.ts';
 
 const ID = 'minimums';
@@ -18,7 +18,7 @@ export const BLIND_DESCENT_S = 3;
 export function judgeMinimums(sitting: Case): CriterionJudgement {
   const { standard, flown } = sitting;
   const rule = standard.minimums;
-  if (rule === null) return notAssessed(ID, TITLE, 'the standard has no rule for it');
+  if (rule === null) return notAssessed(ID, TITLE, lackOf(sitting, ID));
   const open = (why: string) =>
     notAssessed(ID, TITLE, why, rule.limit, rule.kind === 'start-within-height' ? 'ft' : 's');
   const decisionFt = flown.facility.decisionAltitudeFt;
@@ -34,14 +34,14 @@ export function judgeMinimums(sitting: Case): CriterionJudgement {
   });
   if (startS === null) return continued(sitting, decisionS!, settled);
   const aboveFt = at(flown, flown.decidingAltitudeFt, startS) - decisionFt;
-  if (aboveFt > AT_MINIMUMS_FT)
+  const byHeight = rule.kind === 'start-within-height';
+  if (aboveFt > ((byHeight ? rule.limit.upper : null) ?? AT_MINIMUMS_FT))
     return settled(
       'not-assessed',
       null,
       `went around ${whole(aboveFt)} ft above decision altitude, before minimums`,
     );
   const lateS = decisionS === null ? 0 : Math.max(0, startS - decisionS);
-  const byHeight = rule.kind === 'start-within-height';
   const measured = byHeight ? aboveFt : lateS;
   const inTime = byHeight ? aboveFt >= rule.limit.lower! : lateS <= rule.seconds;
   if (inTime) return settled('met', measured, startWords(aboveFt));

@@ -113,7 +113,7 @@ describe('a graded debrief', () => {
   it('is a table of one line a criterion as CSV, also of several logs and into a folder', async () => {
     const logs = [sample('tidy-landing.csv'), sample('overflight.csv'), sample('went-around.csv')];
     const { answer } = await runCommand('debrief', ...logs, ...AT_PETRELHOLM, ...SAID, '--format', 'csv');
-    const { data: cells, errors } = Papa.parse(answer.trimEnd(), {});
+    const { data: cells, errors } = Papa.parse(answer.trimEnd(), { skipEmptyLines: true });
     expect(errors).toEqual([]);
     const [names, ...rows] = cells as string[][];
     const data = rows.map((row) => Object.fromEntries(row.map((cell, i) => [names![i], cell])));
