@@ -31,18 +31,27 @@ function bundle(input: Record<string, string>, format: 'cjs' | 'es'): Environmen
   };
 }
 
-/** The project is of ES modules; what ships is CommonJS, which Node starts 20 ms sooner. */
-const commonJs: Plugin = {
-  name: 'dist-is-commonjs',
+/** The project is of ES modules; what ships is CommonJS, which Node starts 20 ms sooner, and ASCII, which it reads sooner. */
+const program: Plugin = {
+  name: 'program',
   applyToEnvironment: ({ name }) => name === 'program',
-  generateBundle() {
+  generateBundle(_, files) {
+    for (const file of Object.values(files)) if (file.type === 'chunk') file.code = escaped(file.code);
     this.emitFile({ type: 'asset', fileName: 'package.json', source: '{ "type": "commonjs" }\n' });
   },
 };
 
+/** Code with an escape for every character that is not ASCII. */
+function escaped(code: string): string {
+  return code.replaceAll(
+    /[\u0080-\uffff]/g,
+    (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
+}
+
 /** Builds what runs on Node: the program, the command that loads it, and the developer's tools that share its code. */
 export default defineConfig({
-  plugins: [commonJs],
+  plugins: [program],
   environments: {
     program: bundle({ program: 'electron/cli/program.ts' }, 'cjs'),
     command: bundle({ halfdot: 'electron/cli/main.ts' }, 'cjs'),
