@@ -1,23 +1,73 @@
+import { rmSync } from 'node:fs';
 import { builtinModules } from 'node:module';
-import { defineConfig } from 'vite';
+import { defineConfig, type EnvironmentOptions, type Plugin } from 'vite';
 
-/** Builds what runs on Node: the command, and the developer's tools that share its code. */
+/** One bundle for Node. It stands alone: dist/ runs without node_modules, and starts faster for it. */
+function bundle(input: Record<string, string>, format: 'cjs' | 'es'): EnvironmentOptions {
+  const ending = format === 'cjs' ? 'js' : 'mjs';
+  return {
+    consumer: 'server',
+    resolve: {
+      noExternal: true,
+      external: [...builtinModules, ...builtinModules.map((name) => `node:${name}`)],
+      builtins: [...builtinModules, /^node:/],
+    },
+    build: {
+      ssr: true,
+      target: 'node20',
+      outDir: 'dist',
+      emptyOutDir: false,
+      // Half the text to parse: a fifth of the command's time on a short log.
+      minify: 'oxc',
+      rollupOptions: {
+        input,
+        output: {
+          entryFileNames: `[name].${ending}`,
+          chunkFileNames: `chunks/[name]-[hash].${ending}`,
+          format,
+        },
+      },
+    },
+  };
+}
+
+/** The project is of ES modules; what ships is CommonJS, which Node starts 20 ms sooner, and ASCII, which it reads sooner. */
+const program: Plugin = {
+  name: 'program',
+  applyToEnvironment: ({ name }) => name === 'program',
+  generateBundle(_, files) {
+    for (const file of Object.values(files)) if (file.type === 'chunk') file.code = escaped(file.code);
+    this.emitFile({ type: 'asset', fileName: 'package.json', source: '{ "type": "commonjs" }\n' });
+  },
+};
+
+/** Code with an escape for every character that is not ASCII. */
+function escaped(code: string): string {
+  return code.replaceAll(
+    /[\u0080-\uffff]/g,
+    (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
+}
+
+/** Builds what runs on Node: the program, the command that loads it, and the developer's tools that share its code. */
 export default defineConfig({
-  build: {
-    ssr: true,
-    target: 'node20',
-    outDir: 'dist',
-    // Half the text to parse: a fifth of the command's time on a short log.
-    minify: 'oxc',
-    rollupOptions: {
-      input: {
-        halfdot: 'electron/cli/main.ts',
+  plugins: [program],
+  environments: {
+    program: bundle({ program: 'electron/cli/program.ts' }, 'cjs'),
+    command: bundle({ halfdot: 'electron/cli/main.ts' }, 'cjs'),
+    tools: bundle(
+      {
         bench: 'tests/bench/bench.ts',
         samples: 'tests/support/make-samples.ts',
+        'make-code-cache': 'electron/cli/make-code-cache.ts',
       },
-      output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js', format: 'es' },
+      'es',
+    ),
+  },
+  builder: {
+    async buildApp({ build, environments }) {
+      rmSync('dist', { recursive: true, force: true });
+      for (const name of ['program', 'command', 'tools']) await build(environments[name]!);
     },
   },
-  // The bundle stands alone: dist/ runs without node_modules, and starts faster for it.
-  ssr: { noExternal: true, external: [...builtinModules, ...builtinModules.map((name) => `node:${name}`)] },
 });

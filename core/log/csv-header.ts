@@ -98,6 +98,7 @@ function isNameRow(cells: readonly string[]): boolean {
     if (text === '') continue;
     filled++;
     if (/^[+-]?[.,]?\d/.test(text)) likeData++;
+    if (likeData > cells.length * DATA_SHARE_MAX) return false;
   }
   return filled >= 2 && likeData <= filled * DATA_SHARE_MAX;
 }

@@ -13,7 +13,7 @@ export interface CsvLayout {
   readonly mark: DecimalMark;
   /** Rows before the header. */
   readonly preamble: readonly HeadRow[];
-  /** The first rows after the header. */
+  /** Some of the first rows after the header, from all over them. */
   readonly samples: readonly (readonly string[])[];
   /** Cells that most rows have. */
   readonly usualCells: number;
@@ -28,6 +28,8 @@ export const DELIMITERS: Readonly<Record<string, string>> = {
 };
 /** Rows looked at: a header that stands lower is not found. */
 const HEAD_ROWS = 1000;
+/** Rows that tell what a column holds: a receiver's silent first minutes are then a few of them. */
+const SAMPLES_MAX = 100;
 
 /** Finds delimiter, header and decimal mark; null when no delimiter gives a row with a name that is known. */
 export function findLayout(head: string, settings: LogSettings): CsvLayout | null {
@@ -46,11 +48,17 @@ export function findLayout(head: string, settings: LogSettings): CsvLayout | nul
 }
 
 function layoutOf(shape: CsvShape, header: CsvHeader, rows: readonly HeadRow[]): CsvLayout {
-  const samples = rows
-    .filter((row) => row.line >= header.dataLine && row.cells.length > 1 && !isComment(row.cells))
-    .map((row) => row.cells);
+  const samples = thinned(
+    rows.filter((row) => row.line >= header.dataLine && row.cells.length > 1 && !isComment(row.cells)),
+  ).map((row) => row.cells);
   const preamble = rows.filter((row) => row.line < Math.min(header.line, header.unitsLine ?? header.line));
   return { shape, header, mark: markOf(samples), preamble, samples, usualCells: usualLength(samples) };
+}
+
+/** As many as are looked at, evenly spread. */
+function thinned(rows: readonly HeadRow[]): readonly HeadRow[] {
+  const step = Math.ceil(rows.length / SAMPLES_MAX);
+  return rows.filter((_, i) => i % step === 0);
 }
 
 /** The first complete lines of the head, no more than a layout needs. */

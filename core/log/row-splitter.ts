@@ -19,8 +19,8 @@ export interface RowTaker {
 }
 
 /**
- * Cuts text that arrives in blocks into rows of cells. Text without a quote goes the fast way through the parser
- * as a whole; else line by line, so that a stray quote costs its own line and not the rest of the file.
+ * Cuts text that arrives in blocks into rows of cells. Only a line that holds a quote goes through the parser, alone:
+ * a stray quote costs its own line and not the rest of the file.
  */
 export class RowSplitter {
   /** The physical line, counted from 1, that what comes next begins on. */
@@ -49,30 +49,20 @@ export class RowSplitter {
   push(block: string, last: boolean): void {
     if (this.tooLong) return;
     const text = this.#rest + block;
-    const end = text.indexOf(this.#shape.newline);
-    this.tooLong = (end === -1 ? text.length : end) > LINE_MAX_CHARS;
-    if (this.tooLong) return;
-    const used = text.includes(this.#shape.quote) ? this.#byLine(text, last) : this.#atOnce(text, last);
-    this.#rest = text.slice(used);
+    this.#rest = text.slice(this.#cut(text, last));
   }
 
-  #atOnce(text: string, last: boolean): number {
-    const { data, meta } = this.#parser.parse(text, 0, !last);
-    const unfinished = last ? data.length - 1 : -1;
-    for (let i = 0; i < data.length; i++) this.#taker.row(data[i]!, this.line + i, i === unfinished);
-    this.line += data.length;
-    return meta.cursor;
-  }
-
-  #byLine(text: string, last: boolean): number {
+  /** Cuts off row by row, so that the cells of one are gone before the next is cut. Where what remains begins. */
+  #cut(text: string, last: boolean): number {
     const { delimiter, quote } = this.#shape;
+    const hasQuotes = text.includes(quote);
     let at = 0;
     while (at < text.length) {
       const end = this.#lineEnd(text, at);
       this.tooLong = end - at > LINE_MAX_CHARS;
       if (this.tooLong || (end === text.length && !last)) break;
       const line = text.slice(at, end);
-      if (line.includes(quote)) {
+      if (hasQuotes && line.includes(quote)) {
         const next = this.#quotedRow(text, at, last);
         if (next === null) break;
         at = next;

@@ -1,13 +1,4 @@
-import { EXIT } from './command.ts';
-import { processOutput } from './output.ts';
-import { run } from './run.ts';
+import { loadProgram } from './load-program.ts';
 
-const output = processOutput();
-try {
-  process.exitCode = await run(process.argv.slice(2), output);
-} catch (error) {
-  output.message(
-    `halfdot: this is a fault of the program, not of your file. ${(error as Error).stack ?? error}`,
-  );
-  process.exitCode = EXIT.ourFault;
-}
+// The built file stands beside the program; see load-program.ts for why they are two.
+void loadProgram(__dirname).program.main(process.argv.slice(2));

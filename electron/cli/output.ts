@@ -18,6 +18,6 @@ export function processOutput(): Output {
       return listened;
     },
     message,
-    job: (label) => progressLine(label, message, () => performance.now()),
+    job: (label) => progressLine(label, message, () => process.uptime() * 1000),
   };
 }
