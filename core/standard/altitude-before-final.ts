@@ -1,7 +1,8 @@
 import { at } from '../approach/flown.ts';
-import { clip, firstAfter, type Span } from '../numeric/polyline.ts';
+import { clip, type Span } from '../numeric/polyline.ts';
 import { whole } from '../units/whole.ts';
 import { withoutInstructor, type Case } from './case.ts';
+import { fallsToS } from './falling.ts';
 import type { CriterionJudgement } from './judgement.ts';
 import { lackOf, notAssessed } from './not-assessed.ts';
 import { promptRule } from './prompt-rule.ts';
@@ -72,11 +73,9 @@ function targetOf(sitting: Case): { altitudeFt: number; span: Span } | { why: st
 
 /** The last 2 NM before a moment, no earlier than the approach and not into final. */
 function lastMiles({ flown, approach }: Case, descentS: number): Span | null {
-  const { timeS } = flown.track;
   const distances = flown.deviations.distanceToThresholdNm;
   const fromNm = at(flown, distances, descentS) + LAST_NM;
   const endS = Math.min(descentS, approach.finalBeganS ?? Infinity);
-  let i = firstAfter(timeS, endS) - 1;
-  while (i > 0 && timeS[i - 1]! >= approach.startS && distances[i - 1]! <= fromNm) i--;
-  return endS - timeS[i]! >= SHORTEST_S ? { startS: timeS[i]!, endS } : null;
+  const startS = fallsToS(flown, { startS: approach.startS, endS }, distances, fromNm);
+  return startS !== null && endS - startS >= SHORTEST_S ? { startS, endS } : null;
 }

@@ -1,7 +1,8 @@
 import { at } from '../approach/flown.ts';
-import { firstAfter, type Span } from '../numeric/polyline.ts';
+import type { Span } from '../numeric/polyline.ts';
 import { finalOf, moment, type Case } from './case.ts';
 import { countingGate } from './counting-gate.ts';
+import { fallsToS } from './falling.ts';
 
 /** Where a criterion counts, or why nowhere. */
 export type Counting = { readonly span: Span } | { readonly why: string };
@@ -31,7 +32,9 @@ export function localizerOnFinal(sitting: Case): Counting {
   const final = fromFixOrGate(sitting);
   if ('why' in final || !isVectored(sitting)) return final;
   const establishedS = moment(sitting, 'localizer-established') ?? Infinity;
-  const startS = Math.min(establishedS, passedS(sitting, final.span, VECTORED_TO_NM) ?? Infinity);
+  const { flown } = sitting;
+  const closeS = fallsToS(flown, final.span, flown.deviations.distanceToThresholdNm, VECTORED_TO_NM);
+  const startS = Math.min(establishedS, closeS ?? Infinity);
   return startS < final.span.endS ? { span: { startS, endS: final.span.endS } } : { why: NO_FINAL };
 }
 
@@ -66,14 +69,6 @@ export function fromFixOrGate(sitting: Case): Counting {
 
 function intoFinalS(sitting: Case, final: Span): number | null {
   const distances = sitting.flown.deviations.distanceToThresholdNm;
-  return passedS(sitting, final, at(sitting.flown, distances, final.startS) - INTO_FINAL_NM);
-}
-
-/** When a distance was first passed inbound within a span, to the fix. */
-function passedS({ flown }: Case, { startS, endS }: Span, distanceNm: number): number | null {
-  const { timeS } = flown.track;
-  const distances = flown.deviations.distanceToThresholdNm;
-  for (let i = firstAfter(timeS, startS); i < timeS.length && timeS[i]! <= endS; i++)
-    if (distances[i]! <= distanceNm) return timeS[i]!;
-  return null;
+  const level = at(sitting.flown, distances, final.startS) - INTO_FINAL_NM;
+  return fallsToS(sitting.flown, final, distances, level);
 }

@@ -1,7 +1,8 @@
 import { findExcursions } from '../approach/excursions.ts';
-import { clip, firstAfter, type Span } from '../numeric/polyline.ts';
+import { clip, type Span } from '../numeric/polyline.ts';
 import { endedBy, flownToItsEnd, instructorFlewAt, moment, withoutInstructor, type Case } from './case.ts';
 import { countingGate } from './counting-gate.ts';
+import { fallsToS } from './falling.ts';
 import { itemsAtGate, sinkLimit } from './gate-items.ts';
 import type { GateItem, GateJudgement, ItemFinding, Verdict } from './judgement.ts';
 import { notAssessed } from './not-assessed.ts';
@@ -115,10 +116,8 @@ function lastS(sitting: Case): number {
 }
 
 function lowPointS({ flown, approach }: Case, fromS: number): number {
-  const { timeS } = flown.track;
-  for (let i = firstAfter(timeS, fromS); i < timeS.length && timeS[i]! <= approach.endS; i++)
-    if (flown.deviations.heightAboveThresholdFt[i]! <= STABLE_TO_FT) return timeS[i]!;
-  return approach.endS;
+  const span = { startS: fromS, endS: approach.endS };
+  return fallsToS(flown, span, flown.deviations.heightAboveThresholdFt, STABLE_TO_FT) ?? approach.endS;
 }
 
 /** Stable at the gate that counts, and after it. */

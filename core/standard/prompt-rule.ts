@@ -1,6 +1,6 @@
 import type { Span } from '../numeric/polyline.ts';
-import { firstAfter } from '../numeric/polyline.ts';
 import { finalOf, moment, type Case } from './case.ts';
+import { fallsToS } from './falling.ts';
 import { gateDatumFt } from './gate-datum.ts';
 import type { PromptRule } from './prompt.ts';
 
@@ -24,11 +24,8 @@ export function promptRule(
   };
 }
 
-/** When the aircraft was first below 500 ft above the standard's datum on a stretch. */
-function lowFromS({ flown, standard }: Case, { startS, endS }: Span): number {
-  const { timeS } = flown.track;
+/** When the aircraft was first down to 500 ft above the standard's datum on a stretch. */
+function lowFromS({ flown, standard }: Case, stretch: Span): number {
   const lowFt = gateDatumFt(standard, flown.facility) + LOW_FT;
-  for (let i = firstAfter(timeS, startS); i < timeS.length && timeS[i]! <= endS; i++)
-    if (flown.decidingAltitudeFt[i]! < lowFt) return timeS[i]!;
-  return Infinity;
+  return fallsToS(flown, stretch, flown.decidingAltitudeFt, lowFt) ?? Infinity;
 }

@@ -20,7 +20,8 @@ const EXACT: Tolerance = { number: (_path, size) => 1e-6 * size, seconds: 0.0011
 const SAME_SIGHT: Tolerance = {
   number: (path, size) => {
     if (/verticalSpeed|Fpm/.test(path)) return 0.3;
-    if (/altitude/.test(path)) return 0.6;
+    // The second criterion is the altitude before final.
+    if (/altitude|criteria\.1\.measured/.test(path)) return 0.6;
     return (path.endsWith('Ft') ? 0.1 : 0.01) * size;
   },
   seconds: 0.02,
@@ -95,13 +96,15 @@ describe('anywhere on earth', () => {
 /** An answer with what lies right put left. */
 function leftForRight(value: unknown, path = ''): unknown {
   const sideways =
-    /localizerFullScale|centrelineOffsetFt|offsetFt|crosswind|\.localizer\..*(mean|peak)FullScale/;
+    /localizerFullScale|centrelineOffsetFt|offsetFt|crosswind|\.localizer\..*(mean|peak)FullScale|\(localizer\).*\.(measured|peak)$/;
   if (typeof value === 'number') return sideways.test(path) ? -value : value;
-  if (typeof value === 'string' && path.endsWith('.message')) return swapped(value);
+  if (typeof value === 'string' && /\.(message|summary)$/.test(path)) return swapped(value);
   if (path.endsWith('.side')) return swapped(value as string);
   if (value === null || typeof value !== 'object') return value;
   if (Array.isArray(value)) return value.map((item) => leftForRight(item, path));
   const entries = Object.entries(value);
+  const { id, item: gateItem } = value as { id?: string; item?: string };
+  if (id?.startsWith('localizer') || gateItem === 'localizer') path += '(localizer)';
   if (path.endsWith('.centrelineOffsetFt') && entries.length > 0) {
     const { mean, standardDeviation, lowest, highest } = value as Record<string, number>;
     return { mean: -mean!, standardDeviation, lowest: -highest!, highest: -lowest! };
@@ -110,5 +113,5 @@ function leftForRight(value: unknown, path = ''): unknown {
 }
 
 function swapped(text: string): string {
-  return text.replace(/left|right/, (side) => (side === 'left' ? 'right' : 'left'));
+  return text.replaceAll(/left|right/g, (side) => (side === 'left' ? 'right' : 'left'));
 }
