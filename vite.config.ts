@@ -36,10 +36,16 @@ const program: Plugin = {
   name: 'program',
   applyToEnvironment: ({ name }) => name === 'program',
   generateBundle(_, files) {
-    for (const file of Object.values(files)) if (file.type === 'chunk') file.code = escaped(file.code);
+    for (const file of Object.values(files))
+      if (file.type === 'chunk') file.code = file.isEntry ? wrapped(escaped(file.code)) : escaped(file.code);
     this.emitFile({ type: 'asset', fileName: 'package.json', source: '{ "type": "commonjs" }\n' });
   },
 };
+
+/** A function around the program, as its loader expects: written here, the loader has no copy to make. */
+function wrapped(code: string): string {
+  return `(function (exports, require) {${code}\n})`;
+}
 
 /** Code with an escape for every character that is not ASCII. */
 function escaped(code: string): string {

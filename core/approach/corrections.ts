@@ -46,14 +46,20 @@ export function findCorrections(flown: Flown, span: Span): Corrections | null {
 function smoothed(part: Polyline): Polyline {
   const everySecond = resample(part, RESAMPLED_S);
   const fine = { timeS: Float64Array.from(part.timeS), value: Float64Array.from(part.value) };
-  const value = everySecond.timeS.map((s) => {
-    const around = [-1, -0.5, 0, 0.5, 1].map((step) =>
-      valueAt(fine.timeS, fine.value, s + step * SMOOTHED_HALF_S, Infinity),
-    );
-    const known = around.filter((deg) => !Number.isNaN(deg));
-    return known.reduce((sum, deg) => sum + deg, 0) / known.length;
-  });
-  return { timeS: everySecond.timeS, value };
+  return { timeS: everySecond.timeS, value: everySecond.timeS.map((s) => meanAround(fine, s)) };
+}
+
+/** Mean of the values around a moment that are known: five, half of the smoothed time to each side. */
+function meanAround({ timeS, value }: { timeS: Float64Array; value: Float64Array }, s: number): number {
+  let sum = 0;
+  let count = 0;
+  for (let step = -1; step <= 1; step += 0.5) {
+    const deg = valueAt(timeS, value, s + step * SMOOTHED_HALF_S, Infinity);
+    if (Number.isNaN(deg)) continue;
+    sum += deg;
+    count++;
+  }
+  return sum / count;
 }
 
 /** Time from leaving ¼ scale until the track has turned 2° back from the farthest that it pointed away since. */

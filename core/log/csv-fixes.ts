@@ -2,6 +2,7 @@ import { cleanName, namesPosition } from './csv-header.ts';
 import { isBlank, isComment } from './csv-lines.ts';
 import type { CsvLayout } from './csv-layout.ts';
 import type { FixTable } from './fix-table.ts';
+import type { NumberColumn } from './number-column.ts';
 import type { PositionReader } from './position-reader.ts';
 import type { FaultCode, RowFaults } from './row-faults.ts';
 import type { RowTaker } from './row-splitter.ts';
@@ -21,6 +22,8 @@ export class CsvFixes implements RowTaker {
   readonly #layout: CsvLayout;
   readonly #readers: CsvReaders;
   readonly #table: FixTable;
+  readonly #latDeg: NumberColumn;
+  readonly #lonDeg: NumberColumn;
   readonly #faults: RowFaults;
   readonly #cellsMin: number;
   readonly #cellsMax: number;
@@ -31,6 +34,8 @@ export class CsvFixes implements RowTaker {
     this.#layout = layout;
     this.#readers = readers;
     this.#table = table;
+    this.#latDeg = table.column('latDeg');
+    this.#lonDeg = table.column('lonDeg');
     this.#faults = faults;
     const named = layout.header.names.length;
     this.#cellsMin = Math.min(layout.usualCells, named);
@@ -46,8 +51,8 @@ export class CsvFixes implements RowTaker {
       return;
     }
     this.rowsSeen++;
-    this.#table.column('latDeg').push(position.latDeg);
-    this.#table.column('lonDeg').push(position.lonDeg);
+    this.#latDeg.push(position.latDeg);
+    this.#lonDeg.push(position.lonDeg);
     for (const value of values) value.read(cells[value.index], line);
     this.#table.endRow(line);
   }

@@ -18,11 +18,11 @@ export class TextStream {
   /** Set once the job was cancelled. */
   cancelled = false;
   readonly #held: string[];
-  readonly #rest: AsyncGenerator<string>;
+  readonly #rest: AsyncGenerator<string, undefined>;
   readonly #job: Job;
   readonly #size: number | null;
 
-  private constructor(held: string[], rest: AsyncGenerator<string>, source: LogSource, job: Job) {
+  private constructor(held: string[], rest: AsyncGenerator<string, undefined>, source: LogSource, job: Job) {
     this.#held = held;
     this.#rest = rest;
     this.#job = job;
@@ -32,7 +32,7 @@ export class TextStream {
 
   /** Reads the head of the file and waits there. */
   static async open(source: LogSource, job: Job): Promise<TextStream> {
-    const rest = blocksOf(source.chunks);
+    const rest = textsOf(source.chunks);
     const held: string[] = [];
     let length = 0;
     let cancelled = false;
@@ -56,17 +56,14 @@ export class TextStream {
       done += block.length;
       this.#job.progress(this.#size === null ? null : Math.min(1, done / Math.max(1, this.#size)));
     };
-    for (let held = this.#held.shift(); held !== undefined; held = this.#held.shift()) {
-      if (this.#stop()) return;
-      yield held;
-      passed(held);
-    }
-    for (;;) {
-      if (this.#stop()) return;
-      const next = await this.#rest.next();
-      if (next.done) return;
-      yield next.value;
-      passed(next.value);
+    while (!this.#stop()) {
+      const text = this.#held.shift() ?? (await this.#rest.next()).value;
+      if (text === undefined) return;
+      for (const block of cut(text)) {
+        if (this.#stop()) return;
+        yield block;
+        passed(block);
+      }
     }
   }
 
@@ -89,7 +86,7 @@ export class TextStream {
   }
 }
 
-async function* blocksOf(chunks: LogSource['chunks']): AsyncGenerator<string> {
+async function* textsOf(chunks: LogSource['chunks']): AsyncGenerator<string, undefined> {
   let pieces: string[] = [];
   let length = 0;
   let first = true;
@@ -100,11 +97,11 @@ async function* blocksOf(chunks: LogSource['chunks']): AsyncGenerator<string> {
     pieces.push(withoutPadding(text));
     length += text.length;
     if (length < BLOCK_MIN_CHARS) continue;
-    yield* cut(pieces.join(''));
+    yield pieces.join('');
     pieces = [];
     length = 0;
   }
-  if (pieces.length > 0) yield* cut(pieces.join(''));
+  if (pieces.length > 0) yield pieces.join('');
 }
 
 function* cut(text: string): Generator<string> {

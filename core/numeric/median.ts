@@ -3,7 +3,7 @@
  * Quickselect (Hoare 1961) on a copy: the input keeps its order, and a million intervals cost one pass or two.
  */
 export function median(values: ArrayLike<number>): number {
-  const kept = Float64Array.from(values).filter((value) => !Number.isNaN(value));
+  const kept = withoutNaN(values);
   if (kept.length === 0) return NaN;
   const middle = kept.length >> 1;
   const upper = select(kept, middle);
@@ -11,6 +11,13 @@ export function median(values: ArrayLike<number>): number {
   let lower = -Infinity;
   for (let i = 0; i < middle; i++) if (kept[i]! > lower) lower = kept[i]!;
   return (lower + upper) / 2;
+}
+
+function withoutNaN(values: ArrayLike<number>): Float64Array {
+  const kept = new Float64Array(values.length);
+  let count = 0;
+  for (let i = 0; i < values.length; i++) if (!Number.isNaN(values[i]!)) kept[count++] = values[i]!;
+  return kept.subarray(0, count);
 }
 
 /** Puts the k-th smallest value at place k, everything before it not larger, and returns it. */

@@ -104,7 +104,8 @@ function stepKt({ timeS, latDeg, lonDeg }: Positions, from: number, to: number):
   const degree = metresPerDegree(latDeg[to]!);
   const northM = (latDeg[to]! - latDeg[from]!) * degree.latM;
   const eastM = wrap180(lonDeg[to]! - lonDeg[from]!) * degree.lonM;
-  return (Math.hypot(northM, eastM) / (timeS[to]! - timeS[from]!)) * KNOTS_PER_METRE_PER_SECOND;
+  const distanceM = Math.sqrt(northM * northM + eastM * eastM);
+  return (distanceM / (timeS[to]! - timeS[from]!)) * KNOTS_PER_METRE_PER_SECOND;
 }
 
 function flagged(

@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { Script } from 'node:vm';
 
-/** What the built program exports, see `program.ts`. */
+/** What the built program exports, see `program.ts`; the build wraps it into a function of this kind. */
 interface Program {
   main(words: readonly string[]): Promise<void>;
 }
@@ -20,7 +20,7 @@ export const CODE_CACHE = 'program.cache';
 export function loadProgram(folder: string): { readonly program: Program; readonly script: Script } {
   const filename = join(folder, 'program.js');
   // Every character is ASCII, the build sees to it: an eighth of the time that UTF-8 takes.
-  const source = `(function (exports, require) {${readFileSync(filename, 'latin1')}\n})`;
+  const source = readFileSync(filename, 'latin1');
   const cachedData = codeCache(folder);
   const script = new Script(source, { filename, ...(cachedData && { cachedData }) });
   const program = {};

@@ -3,11 +3,22 @@ import { join, resolve } from 'node:path';
 import { CODE_CACHE, loadProgram } from './load-program.ts';
 
 /**
- * The last step of the build: debriefs the bundled sample as a user would, and keeps the code that was compiled for it.
- * Run from the project's folder; the answer goes nowhere.
+ * The last step of the build: debriefs samples as a user would, in both formats, and keeps the code that was compiled
+ * for it. Run from the project's folder; the answers go nowhere.
  */
+const SAMPLES = ['first-approach.csv', 'missed-at-minimums.csv', 'touch-and-go-then-again.csv'];
+const FACILITY = ['--facility', 'samples/petrelholm-ils-07.json'];
+
 const folder = resolve('dist');
 const { program, script } = loadProgram(folder);
 process.stdout.write = () => true;
-await program.main(['debrief', 'samples/first-approach.csv', '--facility', 'samples/petrelholm-ils-07.json']);
+process.stderr.write = () => true;
+for (const format of ['text', 'json'])
+  await program.main([
+    'debrief',
+    ...SAMPLES.map((name) => join('samples', name)),
+    ...FACILITY,
+    '--format',
+    format,
+  ]);
 writeFileSync(join(folder, CODE_CACHE), script.createCachedData());

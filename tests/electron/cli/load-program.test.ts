@@ -5,10 +5,10 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { CODE_CACHE, loadProgram } from '../../../electron/cli/load-program.ts';
 
 /** A program that answers with what it was given, and requires a module as the real one does. */
-const PROGRAM = `
+const PROGRAM = `(function (exports, require) {
 const { basename } = require('node:path');
 exports.main = async (words) => { globalThis.heard = words.map((word) => basename(word)); };
-`;
+})`;
 
 describe('loading the built program', () => {
   let folder: string;
