@@ -3,9 +3,10 @@ import { clip, firstAfter, type Span } from '../numeric/polyline.ts';
 import { whole } from '../units/whole.ts';
 import { withoutInstructor, type Case } from './case.ts';
 import type { CriterionJudgement } from './judgement.ts';
+import { noLimit } from './no-limit.ts';
 import { notAssessed } from './not-assessed.ts';
 import { promptRule } from './prompt-rule.ts';
-import { judgeTimed } from './timed-criterion.ts';
+import { withAllowance } from './with-allowance.ts';
 import { bandWords } from './words.ts';
 
 const ID = 'altitude-before-final';
@@ -25,7 +26,7 @@ const FLOOR_FT = 40;
 /** Level before the descent, against the altitude that the user was assigned, else the fix's. */
 export function altitudeBeforeFinal(sitting: Case): CriterionJudgement {
   const limit = sitting.standard.beforeFinal.altitudeFt;
-  if (limit === null) return notAssessed(ID, TITLE, 'the standard sets no limit for it here');
+  if (limit === null) return notAssessed(ID, TITLE, noLimit(sitting.standard, ID));
   const { flown } = sitting;
   const target = targetOf(sitting);
   if ('why' in target) return notAssessed(ID, TITLE, target.why, limit, 'ft');
@@ -33,7 +34,7 @@ export function altitudeBeforeFinal(sitting: Case): CriterionJudgement {
   const parts = counted
     .flatMap((span) => clip(flown.track.timeS, flown.decidingAltitudeFt, span, flown.track.gapLimitS))
     .map(({ timeS, value }) => ({ timeS, value: value.map((ft) => ft - target.altitudeFt) }));
-  return judgeTimed({
+  return withAllowance(sitting, {
     id: ID,
     title: TITLE,
     unit: 'ft',

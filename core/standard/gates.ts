@@ -1,13 +1,15 @@
 import { findExcursions } from '../approach/excursions.ts';
+import { firstCrossing } from '../approach/hold.ts';
 import { clip, firstAfter, type Span } from '../numeric/polyline.ts';
-import { flownToItsEnd, instructorFlewAt, moment, withoutInstructor, type Case } from './case.ts';
+import { finalOf, flownToItsEnd, instructorFlewAt, moment, withoutInstructor, type Case } from './case.ts';
 import { countingGate } from './counting-gate.ts';
+import { hiddenS } from './hidden.ts';
 import { itemsAtGate, sinkLimit } from './gate-items.ts';
-import type { GateItem, GateJudgement, ItemFinding, Verdict } from './judgement.ts';
+import type { CriterionJudgement, GateItem, GateJudgement, ItemFinding, Verdict } from './judgement.ts';
 import { notAssessed } from './not-assessed.ts';
-import type { CriterionJudgement } from './judgement.ts';
-import { speedTarget } from './speed-target.ts';
+import { airspeedLimit, speedTarget } from './speed-target.ts';
 import type { Limit } from './standard.ts';
+import { seconds } from './words.ts';
 
 /** Outside for this long after a gate: no longer stable (design, section 9). */
 const LOST_S = 3;
@@ -40,6 +42,8 @@ function judgeGate(sitting: Case, gate: GateJudgement['gate'], heightFt: number)
   const tooSlow = sitting.flown.track.medianIntervalS > SLOWEST_S;
   if (tooSlow) return silent('fixes are more than 3 s apart');
   if (timeS === null) return silent('not descended through on final');
+  if (timeS >= (moment(sitting, 'missed-approach-start') ?? Infinity))
+    return silent('a missed approach was begun above it');
   if (instructorFlewAt(sitting, timeS)) return silent('the instructor flew');
   const items = itemsAtGate(sitting, timeS);
   const lostAfter = lostItems(sitting, timeS);
@@ -84,7 +88,13 @@ function lostItems(sitting: Case, gateS: number): GateJudgement['lostAfter'] {
     ...lost('glidepath', gates.glidepath, deviations.glidepathFullScale, decisionS),
     ...('why' in target
       ? []
-      : lost('airspeed', gates.airspeed, track.recorded.airspeedIndicatedKt, lowS, -target.kt)),
+      : lost(
+          'airspeed',
+          airspeedLimit(sitting, gates.airspeed),
+          track.recorded.airspeedIndicatedKt,
+          lowS,
+          -target.kt,
+        )),
     ...lost('sink', sinkLimit(sitting, gateS), track.verticalSpeedFpm, lowS, 0, -1),
     ...lost('bank', gates.bankDeg, track.recorded.bankDeg, lowS),
   ].toSorted((a, b) => a.startS - b.startS);
@@ -102,7 +112,7 @@ function spells(
     .flatMap((part) => clip(timeS, column, part, gapLimitS))
     .map((part) => ({ timeS: part.timeS, value: part.value.map((v) => sign * (v + add)) }));
   return findExcursions(parts, limit, NEAR[item])
-    .filter(({ startS, endS }) => endS - startS >= LOST_S)
+    .filter(({ outsideS }) => outsideS >= LOST_S)
     .map(({ startS, endS }) => ({ item, startS, endS }));
 }
 
@@ -112,10 +122,10 @@ function lastS(sitting: Case): number {
 }
 
 function lowPointS({ flown, approach }: Case, fromS: number): number {
-  const { timeS } = flown.track;
-  for (let i = firstAfter(timeS, fromS); i < timeS.length && timeS[i]! <= approach.endS; i++)
-    if (flown.deviations.heightAboveThresholdFt[i]! <= STABLE_TO_FT) return timeS[i]!;
-  return approach.endS;
+  const { track, deviations } = flown;
+  const stretch = { first: 0, last: firstAfter(track.timeS, approach.endS) - 1 };
+  const heights = deviations.heightAboveThresholdFt;
+  return firstCrossing(track, stretch, heights, STABLE_TO_FT, { afterS: fromS }) ?? approach.endS;
 }
 
 /** Stable at the gate that counts, and after it. */
@@ -129,7 +139,25 @@ export function stabilityCriterion(sitting: Case, gates: readonly GateJudgement[
   if (lost) return { ...plain, verdict: 'not-met', why: `stable at ${words}, then ${lostWords(gate)}` };
   if (!flownToItsEnd(sitting))
     return { ...plain, why: `stable at ${words}, but final was not flown to decision altitude` };
+  const unseenS = unseenAfter(sitting, gate.timeS!);
+  if (unseenS > 0)
+    return { ...plain, why: `stable at ${words}, but ${seconds(unseenS)} after it were not recorded` };
   return { ...plain, verdict: 'met', why: `stable at ${words} and after, as far as this log shows` };
+}
+
+/** Unrecorded seconds after a gate, on final, in which a needle may have gone outside; any longer gap without needles. */
+function unseenAfter(sitting: Case, gateS: number): number {
+  const { track, deviations } = sitting.flown;
+  const { localizer, glidepath } = sitting.standard.gates;
+  const counted = withoutInstructor(sitting, { startS: gateS, endS: finalOf(sitting)!.endS });
+  const hidden = (column: Float64Array, limit: Limit | null) => {
+    const parts = counted.flatMap((span) => clip(track.timeS, column, span, track.gapLimitS));
+    return hiddenS(parts, counted, limit ?? { lower: null, upper: null });
+  };
+  return Math.max(
+    hidden(deviations.localizerFullScale, localizer),
+    hidden(deviations.glidepathFullScale, glidepath),
+  );
 }
 
 function lostWords({ lostAfter }: GateJudgement): string {

@@ -1,5 +1,6 @@
 import type { Flown } from '../approach/flown.ts';
-import type { SpeedBasis } from './standard.ts';
+import type { Case } from './case.ts';
+import type { Limit, SpeedBasis } from './standard.ts';
 import type { Stated } from './stated.ts';
 
 /** The user's target speed on final, or Vref; neither is ever taken from the log or from the other. */
@@ -13,6 +14,15 @@ export function speedTarget(
   }
   if (stated.targetAirspeedKt === null) return { why: 'no target airspeed was given' };
   return { kt: stated.targetAirspeedKt, words: `the target of ${stated.targetAirspeedKt} kt` };
+}
+
+/** The limit for an airspeed, or the standard's wider one when the user states an engine out. */
+export function airspeedLimit(
+  { standard, stated }: Pick<Case, 'standard' | 'stated'>,
+  limit: Limit | null,
+): Limit | null {
+  if (limit === null || !stated.engineOut) return limit;
+  return standard.final.airspeedAsymmetricKt ?? limit;
 }
 
 export function noAirspeed({ track }: Flown): string {
