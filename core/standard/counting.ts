@@ -1,5 +1,5 @@
 import { at } from '../approach/flown.ts';
-import { firstAfter, type Span } from '../numeric/polyline.ts';
+import { clip, type Span } from '../numeric/polyline.ts';
 import { finalOf, moment, type Case } from './case.ts';
 import { countingGate } from './counting-gate.ts';
 
@@ -29,7 +29,8 @@ export function localizerOnFinal(sitting: Case): Counting {
   const final = fromFixOrGate(sitting);
   if ('why' in final || !isVectored(sitting)) return final;
   const establishedS = moment(sitting, 'localizer-established') ?? Infinity;
-  const startS = Math.min(establishedS, passedS(sitting, final.span, VECTORED_TO_NM) ?? Infinity);
+  const passed = passedS(sitting, final.span, VECTORED_TO_NM) ?? Infinity;
+  const startS = Math.max(final.span.startS, Math.min(establishedS, passed));
   return startS < final.span.endS ? { span: { startS, endS: final.span.endS } } : { why: NO_FINAL };
 }
 
@@ -67,11 +68,16 @@ function intoFinalS(sitting: Case, final: Span): number | null {
   return passedS(sitting, final, at(sitting.flown, distances, final.startS) - INTO_FINAL_NM);
 }
 
-/** When a distance was first passed inbound within a span, to the fix. */
-function passedS({ flown }: Case, { startS, endS }: Span, distanceNm: number): number | null {
-  const { timeS } = flown.track;
+/** When a distance was first passed inbound within a span; its start when it began inside. */
+function passedS({ flown }: Case, span: Span, distanceNm: number): number | null {
   const distances = flown.deviations.distanceToThresholdNm;
-  for (let i = firstAfter(timeS, startS); i < timeS.length && timeS[i]! <= endS; i++)
-    if (distances[i]! <= distanceNm) return timeS[i]!;
+  for (const { timeS, value } of clip(flown.track.timeS, distances, span, flown.track.gapLimitS)) {
+    const i = value.findIndex((nm) => nm <= distanceNm);
+    if (i === 0) return timeS[0]!;
+    if (i > 0) {
+      const share = (value[i - 1]! - distanceNm) / (value[i - 1]! - value[i]!);
+      return timeS[i - 1]! + share * (timeS[i]! - timeS[i - 1]!);
+    }
+  }
   return null;
 }

@@ -1,5 +1,5 @@
-import type { Span } from '../numeric/polyline.ts';
-import { firstAfter } from '../numeric/polyline.ts';
+import { firstCrossing } from '../approach/hold.ts';
+import { firstAfter, type Span } from '../numeric/polyline.ts';
 import { finalOf, moment, type Case } from './case.ts';
 import { gateDatumFt } from './gate-datum.ts';
 import type { PromptRule } from './prompt.ts';
@@ -24,11 +24,15 @@ export function promptRule(
   };
 }
 
-/** When the aircraft was first below 500 ft above the standard's datum on a stretch. */
+/** When the aircraft was first below 500 ft above the standard's datum on a stretch; Infinity when it never was. */
 function lowFromS({ flown, standard }: Case, { startS, endS }: Span): number {
-  const { timeS } = flown.track;
+  const { track, decidingAltitudeFt } = flown;
   const lowFt = gateDatumFt(standard, flown.facility) + LOW_FT;
-  for (let i = firstAfter(timeS, startS); i < timeS.length && timeS[i]! <= endS; i++)
-    if (flown.decidingAltitudeFt[i]! < lowFt) return timeS[i]!;
+  const first = firstAfter(track.timeS, startS);
+  for (let i = first; i < track.count && track.timeS[i]! <= endS; i++) {
+    if (!(decidingAltitudeFt[i]! < lowFt)) continue;
+    if (i === first) return startS;
+    return firstCrossing(track, { first: i - 1, last: i }, decidingAltitudeFt, lowFt) ?? track.timeS[i]!;
+  }
   return Infinity;
 }
