@@ -4,7 +4,7 @@ import { spreadOf } from '../approach/spread.ts';
 import { clip, durationS, type Polyline } from '../numeric/polyline.ts';
 import type { Case } from '../standard/case.ts';
 import type { CriterionJudgement } from '../standard/judgement.ts';
-import { speedLimitOnFinal } from '../standard/speed-target.ts';
+import { airspeedLimit } from '../standard/speed-target.ts';
 import type { Limit } from '../standard/standard.ts';
 import { utcText } from '../units/utc.ts';
 import type { DebriefSegment, DebriefSpeed, DebriefSpread } from './debrief.ts';
@@ -95,7 +95,7 @@ function limitsOn({ standard, stated }: Case, kind: SegmentKind): SegmentLimits 
   return {
     localizer: final.localizer,
     glidepath: final.glidepath,
-    airspeed: speedLimitOnFinal({ standard, stated }),
+    airspeed: airspeedLimit({ standard, stated }, final.airspeedKt),
     targetKt: final.speedBasis === 'vref' ? stated.vrefKt : stated.targetAirspeedKt,
   };
 }

@@ -4,9 +4,10 @@ import { whole } from '../units/whole.ts';
 import { withoutInstructor, type Case } from './case.ts';
 import { fallsToS } from './falling.ts';
 import type { CriterionJudgement } from './judgement.ts';
-import { lackOf, notAssessed } from './not-assessed.ts';
+import { noLimit } from './no-limit.ts';
+import { notAssessed } from './not-assessed.ts';
 import { promptRule } from './prompt-rule.ts';
-import { judgeTimed } from './timed-criterion.ts';
+import { withAllowance } from './with-allowance.ts';
 import { bandWords } from './words.ts';
 
 /** What is level for less than this is not held. Ours. */
@@ -28,7 +29,7 @@ const FLOOR_FT = 40;
 /** Level before the descent, against the altitude that the user was assigned, else the fix's. */
 export function altitudeBeforeFinal(sitting: Case): CriterionJudgement {
   const limit = sitting.standard.beforeFinal.altitudeFt;
-  if (limit === null) return notAssessed(ID, TITLE, lackOf(sitting, ID));
+  if (limit === null) return notAssessed(ID, TITLE, noLimit(sitting.standard, ID));
   const { flown } = sitting;
   const target = targetOf(sitting);
   if ('why' in target) return notAssessed(ID, TITLE, target.why, limit, 'ft');
@@ -36,7 +37,7 @@ export function altitudeBeforeFinal(sitting: Case): CriterionJudgement {
   const parts = counted
     .flatMap((span) => clip(flown.track.timeS, flown.decidingAltitudeFt, span, flown.track.gapLimitS))
     .map(({ timeS, value }) => ({ timeS, value: value.map((ft) => ft - target.altitudeFt) }));
-  return judgeTimed({
+  return withAllowance(sitting, {
     id: ID,
     title: TITLE,
     unit: 'ft',

@@ -34,7 +34,7 @@ export function localizerOnFinal(sitting: Case): Counting {
   const establishedS = moment(sitting, 'localizer-established') ?? Infinity;
   const { flown } = sitting;
   const closeS = fallsToS(flown, final.span, flown.deviations.distanceToThresholdNm, VECTORED_TO_NM);
-  const startS = Math.min(establishedS, closeS ?? Infinity);
+  const startS = Math.max(final.span.startS, Math.min(establishedS, closeS ?? Infinity));
   return startS < final.span.endS ? { span: { startS, endS: final.span.endS } } : { why: NO_FINAL };
 }
 

@@ -11,12 +11,15 @@ import {
   type Counting,
 } from './counting.ts';
 import type { CriterionJudgement } from './judgement.ts';
-import { lackOf, notAssessed } from './not-assessed.ts';
+import { noLimit } from './no-limit.ts';
+import { notAssessed } from './not-assessed.ts';
 import { ownCriteria } from './own-criteria.ts';
 import { promptRule } from './prompt-rule.ts';
-import { noAirspeed, speedLimitOnFinal, speedTarget } from './speed-target.ts';
+import { airspeedLimit, noAirspeed, speedTarget } from './speed-target.ts';
 import type { Limit } from './standard.ts';
-import { judgeTimed, type TimedQuestion } from './timed-criterion.ts';
+import type { TimedQuestion } from './timed-criterion.ts';
+import { withAllowance } from './with-allowance.ts';
+import { within } from './within.ts';
 import { bandWords, scaleWords } from './words.ts';
 
 const NEAR_FULL_SCALE = 0.05;
@@ -48,7 +51,7 @@ const COUNTING: Readonly<Record<NeedleId, (sitting: Case) => Counting>> = {
 };
 
 function needle(sitting: Case, id: NeedleId, title: string, limit: Limit | null): CriterionJudgement {
-  if (limit === null) return notAssessed(id, title, lackOf(sitting, id));
+  if (limit === null) return notAssessed(id, title, noLimit(sitting.standard, id));
   const counting = COUNTING[id](sitting);
   if ('why' in counting) return notAssessed(id, title, counting.why, limit, 'full scale');
   const { track, deviations } = sitting.flown;
@@ -86,11 +89,14 @@ function joiningExcursion(
   const endS = Math.min(moment(sitting, 'localizer-established') ?? Infinity, final.endS);
   let peak = 0;
   let peakS = final.startS;
-  for (const { timeS, value } of parts)
+  let outsideS = 0;
+  for (const { timeS, value } of parts) {
+    // What was not recorded, or not flown by the student, is no time outside.
+    outsideS += Math.max(0, Math.min(timeS.at(-1)!, endS) - timeS[0]!);
     for (let i = 0; i < value.length && timeS[i]! <= endS; i++)
       if (Math.abs(value[i]!) > Math.abs(peak)) [peak, peakS] = [value[i]!, timeS[i]!];
-  if (peak <= limit.upper! && peak >= limit.lower!) return null;
-  const outsideS = endS - final.startS;
+  }
+  if (within(limit, peak)) return null;
   return { startS: final.startS, endS, outsideS, peak, peakS, side: peak > 0 ? 'above' : 'below' };
 }
 
@@ -98,8 +104,8 @@ function airspeedOnFinal(sitting: Case): CriterionJudgement {
   const id = 'airspeed-final';
   const title = 'Airspeed on final';
   const { standard, stated, flown } = sitting;
-  const limit = speedLimitOnFinal(sitting);
-  if (limit === null) return notAssessed(id, title, lackOf(sitting, id));
+  const limit = airspeedLimit(sitting, standard.final.airspeedKt);
+  if (limit === null) return notAssessed(id, title, noLimit(standard, id));
   const target = speedTarget(standard.final.speedBasis, stated);
   if ('why' in target) return notAssessed(id, title, target.why, limit, 'kt');
   const column = flown.track.recorded.airspeedIndicatedKt;
@@ -134,19 +140,4 @@ function openFinal(sitting: Case): string | null {
 
 function openBefore({ approach }: Case): string | null {
   return approach.finalBeganS === null ? 'the final approach fix was not reached' : null;
-}
-
-/** The plain judgement, and beside it what it would be with the room that the user allowed. */
-function withAllowance({ stated }: Case, question: TimedQuestion): CriterionJudgement {
-  const plain = judgeTimed(question);
-  const allowance = stated.allowances.find(({ criterion }) => criterion === question.id);
-  if (!allowance) return plain;
-  const { lower, upper } = question.limit;
-  const limit = {
-    ...question.limit,
-    lower: lower === null ? null : lower - allowance.by,
-    upper: upper === null ? null : upper + allowance.by,
-  };
-  const { verdict } = judgeTimed({ ...question, limit });
-  return { ...plain, allowed: { by: allowance.by, reason: allowance.reason, verdict } };
 }

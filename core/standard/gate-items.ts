@@ -5,7 +5,7 @@ import { firstAfter, firstAtOrAfter } from '../numeric/polyline.ts';
 import { verticalSpeedFromHeights } from '../track/vertical-speed.ts';
 import { whole } from '../units/whole.ts';
 import type { Case } from './case.ts';
-import { noAirspeed, speedLimitAtGates, speedTarget } from './speed-target.ts';
+import { airspeedLimit, noAirspeed, speedTarget } from './speed-target.ts';
 import type { GateItem, ItemFinding } from './judgement.ts';
 import type { Limit } from './standard.ts';
 import { within } from './within.ts';
@@ -62,7 +62,7 @@ export function sinkLimit({ flown, standard }: Case, momentS: number): Limit | n
 }
 
 function airspeedItem(sitting: Case, momentS: number): ItemFinding[] {
-  const limit = speedLimitAtGates(sitting);
+  const limit = airspeedLimit(sitting, sitting.standard.gates.airspeed);
   const target = speedTarget(sitting.standard.gates.speedBasis, sitting.stated);
   if ('why' in target) return unknown('airspeed', limit, target.why);
   const column = sitting.flown.track.recorded.airspeedIndicatedKt;
@@ -101,6 +101,7 @@ function sinkAt({ track }: Flown, momentS: number): number {
   const first = firstAtOrAfter(track.timeS, momentS - SINK_FIT_S / 2);
   const end = firstAfter(track.timeS, momentS + SINK_FIT_S / 2);
   const timeS = track.timeS.subarray(first, end);
+  // No gap is shorter than the window, so none stands within it.
   const fitted = verticalSpeedFromHeights(timeS, track.altitudeFt.subarray(first, end), [], SINK_FIT_S);
   return fitted.length === 0 ? NaN : -fitted[fitted.length >> 1]!;
 }

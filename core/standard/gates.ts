@@ -1,14 +1,23 @@
 import { findExcursions } from '../approach/excursions.ts';
 import { clip, type Span } from '../numeric/polyline.ts';
-import { endedBy, flownToItsEnd, instructorFlewAt, moment, withoutInstructor, type Case } from './case.ts';
+import {
+  endedBy,
+  finalOf,
+  flownToItsEnd,
+  instructorFlewAt,
+  moment,
+  withoutInstructor,
+  type Case,
+} from './case.ts';
 import { countingGate } from './counting-gate.ts';
 import { fallsToS } from './falling.ts';
+import { hiddenS } from './hidden.ts';
 import { itemsAtGate, sinkLimit } from './gate-items.ts';
-import type { GateItem, GateJudgement, ItemFinding, Verdict } from './judgement.ts';
+import type { CriterionJudgement, GateItem, GateJudgement, ItemFinding, Verdict } from './judgement.ts';
 import { notAssessed } from './not-assessed.ts';
-import type { CriterionJudgement } from './judgement.ts';
-import { speedLimitAtGates, speedTarget } from './speed-target.ts';
+import { airspeedLimit, speedTarget } from './speed-target.ts';
 import type { Limit } from './standard.ts';
+import { seconds } from './words.ts';
 
 /** Outside for this long after a gate: no longer stable (design, section 9). */
 const LOST_S = 3;
@@ -41,6 +50,8 @@ function judgeGate(sitting: Case, gate: GateJudgement['gate'], heightFt: number)
   const tooSlow = sitting.flown.track.medianIntervalS > SLOWEST_S;
   if (tooSlow) return silent('fixes are more than 3 s apart');
   if (timeS === null) return silent('not descended through on final');
+  if (timeS >= (moment(sitting, 'missed-approach-start') ?? Infinity))
+    return silent('a missed approach was begun above it');
   if (instructorFlewAt(sitting, timeS)) return silent('the instructor flew');
   const items = itemsAtGate(sitting, timeS);
   const lostAfter = lostItems(sitting, timeS);
@@ -87,7 +98,13 @@ function lostItems(sitting: Case, gateS: number): GateJudgement['lostAfter'] {
     ...lost('glidepath', gates.glidepath, deviations.glidepathFullScale, decisionS),
     ...('why' in target
       ? []
-      : lost('airspeed', speedLimitAtGates(sitting), track.recorded.airspeedIndicatedKt, speedS, -target.kt)),
+      : lost(
+          'airspeed',
+          airspeedLimit(sitting, gates.airspeed),
+          track.recorded.airspeedIndicatedKt,
+          speedS,
+          -target.kt,
+        )),
     ...lost('sink', sinkLimit(sitting, gateS), track.verticalSpeedFpm, lowS, 0, -1),
     ...lost('bank', gates.bankDeg, track.recorded.bankDeg, lowS),
   ].toSorted((a, b) => a.startS - b.startS);
@@ -106,7 +123,7 @@ function spells(
     .flatMap((part) => clip(timeS, column, part, gapLimitS))
     .map((part) => ({ timeS: part.timeS, value: part.value.map((v) => sign * (v + add)) }));
   return findExcursions(parts, limit, NEAR[item])
-    .filter(({ startS, endS }) => endS - startS >= LOST_S && !(isLeft && endS >= span.endS))
+    .filter(({ outsideS, endS }) => outsideS >= LOST_S && !(isLeft && endS >= span.endS))
     .map(({ startS, endS }) => ({ item, startS, endS }));
 }
 
@@ -131,7 +148,25 @@ export function stabilityCriterion(sitting: Case, gates: readonly GateJudgement[
   if (lost) return { ...plain, verdict: 'not-met', why: `stable at ${words}, then ${lostWords(gate)}` };
   if (!flownToItsEnd(sitting))
     return { ...plain, why: `stable at ${words}, but final was not flown to decision altitude` };
+  const unseenS = unseenAfter(sitting, gate.timeS!);
+  if (unseenS > 0)
+    return { ...plain, why: `stable at ${words}, but ${seconds(unseenS)} after it were not recorded` };
   return { ...plain, verdict: 'met', why: `stable at ${words} and after, as far as this log shows` };
+}
+
+/** Unrecorded seconds after a gate, on final, in which a needle may have gone outside; any longer gap without needles. */
+function unseenAfter(sitting: Case, gateS: number): number {
+  const { track, deviations } = sitting.flown;
+  const { localizer, glidepath } = sitting.standard.gates;
+  const counted = withoutInstructor(sitting, { startS: gateS, endS: finalOf(sitting)!.endS });
+  const hidden = (column: Float64Array, limit: Limit | null) => {
+    const parts = counted.flatMap((span) => clip(track.timeS, column, span, track.gapLimitS));
+    return hiddenS(parts, counted, limit ?? { lower: null, upper: null });
+  };
+  return Math.max(
+    hidden(deviations.localizerFullScale, localizer),
+    hidden(deviations.glidepathFullScale, glidepath),
+  );
 }
 
 function lostWords({ lostAfter }: GateJudgement): string {

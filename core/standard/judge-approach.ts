@@ -25,7 +25,7 @@ export function judgeApproach(sitting: Case): ApproachJudgement {
     criteria: isPicture ? criteria.map(asPicture) : criteria,
     gates,
     safety: isPicture ? [] : safetyLimits(sitting, gates),
-    soundGoAround: soundGoAround(sitting, criteria, gates),
+    soundGoAround: isPicture ? null : soundGoAround(sitting, criteria, gates),
     ceiling: ceilingOf(sitting),
     noLevelBecause: medianIntervalS > LEVEL_INTERVAL_S ? 'fixes are more than 3 s apart' : null,
   };
@@ -36,7 +36,8 @@ function isOwn({ standard }: Case, id: string): boolean {
 }
 
 function asPicture(criterion: CriterionJudgement): CriterionJudgement {
-  return { ...criterion, verdict: 'not-assessed', why: 'fixes are more than 10 s apart: a picture only' };
+  const why = 'fixes are more than 10 s apart: a picture only';
+  return { ...criterion, verdict: 'not-assessed', why, allowed: null };
 }
 
 function ceilingOf(sitting: Case): ApproachJudgement['ceiling'] {

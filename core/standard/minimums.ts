@@ -3,7 +3,8 @@ import { firstAfter } from '../numeric/polyline.ts';
 import { whole } from '../units/whole.ts';
 import { instructorFlewAt, moment, type Case } from './case.ts';
 import type { CriterionJudgement, Verdict } from './judgement.ts';
-import { lackOf, notAssessed } from './not-assessed.ts';
+import { noLimit } from './no-limit.ts';
+import { notAssessed } from './not-assessed.ts';
 import { seconds } from './words.ts';
 
 const ID = 'minimums';
@@ -18,7 +19,7 @@ export const BLIND_DESCENT_S = 3;
 export function judgeMinimums(sitting: Case): CriterionJudgement {
   const { standard, flown } = sitting;
   const rule = standard.minimums;
-  if (rule === null) return notAssessed(ID, TITLE, lackOf(sitting, ID));
+  if (rule === null) return notAssessed(ID, TITLE, noLimit(standard, ID));
   const open = (why: string) =>
     notAssessed(ID, TITLE, why, rule.limit, rule.kind === 'start-within-height' ? 'ft' : 's');
   const decisionFt = flown.facility.decisionAltitudeFt;
@@ -34,8 +35,9 @@ export function judgeMinimums(sitting: Case): CriterionJudgement {
   });
   if (startS === null) return continued(sitting, decisionS!, settled);
   const aboveFt = at(flown, flown.decidingAltitudeFt, startS) - decisionFt;
+  if (Number.isNaN(aboveFt)) return open('the altitude was not recorded where the missed approach was begun');
   const byHeight = rule.kind === 'start-within-height';
-  if (aboveFt > ((byHeight ? rule.limit.upper : null) ?? AT_MINIMUMS_FT))
+  if (aboveFt > (byHeight ? rule.limit.upper! : AT_MINIMUMS_FT))
     return settled(
       'not-assessed',
       null,
@@ -80,17 +82,23 @@ function continued(sitting: Case, decisionS: number, settled: Settle): Criterion
   if (visualReferenceAtMinimums === 'seen') return settled('met', null, 'continued with the runway in sight');
   if (visualReferenceAtMinimums === 'not-stated') return settled('not-assessed', null, NOT_STATED);
   const onS = descentBelowS(sitting, decisionS);
-  if (onS <= BLIND_DESCENT_S) return settled('met', null, 'did not descend below decision altitude');
-  return settled('not-met', null, `descended on for ${seconds(onS)} with the runway not in sight`);
+  if (onS > BLIND_DESCENT_S)
+    return settled('not-met', null, `descended on for ${seconds(onS)} with the runway not in sight`);
+  if (sitting.approach.outcome === 'incomplete')
+    return settled('not-assessed', null, 'the log ends at decision altitude');
+  return settled('met', null, 'did not descend below decision altitude');
 }
 
-/** How long the aircraft went on descending once it was through decision altitude. */
-export function descentBelowS({ flown, approach }: Case, decisionS: number): number {
-  const { timeS, verticalSpeedFpm } = flown.track;
-  let untilS = decisionS;
-  for (let i = firstAfter(timeS, decisionS); i < timeS.length && timeS[i]! <= approach.endS; i++) {
-    if (!(verticalSpeedFpm[i]! < 0)) break;
-    untilS = timeS[i]!;
+/** Seconds of descent below decision altitude, to where a missed approach was begun; a bump on the way is no end of it. */
+export function descentBelowS(sitting: Case, decisionS: number): number {
+  const { flown, approach } = sitting;
+  const { timeS, verticalSpeedFpm, gapLimitS } = flown.track;
+  const untilS = Math.min(moment(sitting, 'missed-approach-start') ?? Infinity, approach.endS);
+  let downS = 0;
+  for (let i = firstAfter(timeS, decisionS); i < timeS.length && timeS[i - 1]! < untilS; i++) {
+    const fromS = Math.max(decisionS, timeS[i - 1]!);
+    const isRecorded = timeS[i]! - timeS[i - 1]! <= gapLimitS;
+    if (isRecorded && verticalSpeedFpm[i]! < 0) downS += Math.min(timeS[i]!, untilS) - fromS;
   }
-  return untilS - decisionS;
+  return downS;
 }

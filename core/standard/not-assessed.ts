@@ -1,5 +1,3 @@
-import type { Case } from './case.ts';
-import type { CriterionId } from './criterion-ids.ts';
 import type { CriterionJudgement } from './judgement.ts';
 import type { Limit } from './standard.ts';
 
@@ -26,9 +24,4 @@ export function notAssessed(
     why,
     allowed: null,
   };
-}
-
-/** Why a standard has no limit for a criterion. */
-export function lackOf({ standard }: Case, id: CriterionId): string {
-  return standard.lacks?.[id] ?? 'the standard sets no limit for it here';
 }

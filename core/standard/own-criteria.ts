@@ -5,7 +5,7 @@ import type { CriterionJudgement, CriterionUnit } from './judgement.ts';
 import { notAssessed } from './not-assessed.ts';
 import { promptRule } from './prompt-rule.ts';
 import type { OwnCriterion, OwnQuantity } from './standard.ts';
-import { judgeTimed } from './timed-criterion.ts';
+import { withAllowance } from './with-allowance.ts';
 import { bandWords } from './words.ts';
 
 const UNITS: Readonly<Record<OwnQuantity, CriterionUnit & string>> = {
@@ -31,7 +31,7 @@ function judgeOwn(sitting: Case, { id, title, quantity, limit }: OwnCriterion): 
   const counting = fromFixOrGate(sitting);
   if ('why' in counting) return notAssessed(id, title, counting.why, limit, unit);
   const counted = withoutInstructor(sitting, counting.span);
-  return judgeTimed({
+  return withAllowance(sitting, {
     id,
     title,
     unit,

@@ -24,9 +24,15 @@ export function safetyLimits(sitting: Case, gates: readonly GateJudgement[]): st
 /** Full scale for 3 s on final with no missed approach begun within 10 s. */
 function onTheStop(sitting: Case): string[] {
   const { track, deviations } = sitting.flown;
+  const { standard } = sitting;
+  // What is safe does not wait for the gate of a standard.
+  const onFinal: Case = {
+    ...sitting,
+    standard: { ...standard, final: { ...standard.final, countsFrom: 'fix' } },
+  };
   const needles = [
-    ['localizer', deviations.localizerFullScale, localizerOnFinal(sitting)],
-    ['glidepath', deviations.glidepathFullScale, glidepathOnFinal(sitting)],
+    ['localizer', deviations.localizerFullScale, localizerOnFinal(onFinal)],
+    ['glidepath', deviations.glidepathFullScale, glidepathOnFinal(onFinal)],
   ] as const;
   return needles.flatMap(([name, column, counting]) => {
     if ('why' in counting) return [];
@@ -34,11 +40,11 @@ function onTheStop(sitting: Case): string[] {
       clip(track.timeS, column, span, track.gapLimitS),
     );
     const long = findExcursions(parts, FULL_SCALE, NEAR).find(
-      ({ startS, endS }) => endS - startS >= ON_THE_STOP_S && !isAnswered(sitting, startS),
+      ({ startS, outsideS }) => outsideS >= ON_THE_STOP_S && !isAnswered(sitting, startS),
     );
     return long
       ? [
-          `the ${name} was at full scale for ${seconds(long.endS - long.startS)} on final, and no missed approach was begun`,
+          `the ${name} was at full scale for ${seconds(long.outsideS)} on final, and no missed approach was begun`,
         ]
       : [];
   });
@@ -71,8 +77,7 @@ function blindDescent(sitting: Case): string[] {
   if (sitting.stated.visualReferenceAtMinimums !== 'not-seen') return [];
   const decisionS = moment(sitting, 'decision-altitude');
   if (decisionS === null || sitting.flown.facility.decisionAltitudeFt === null) return [];
-  const startS = moment(sitting, 'missed-approach-start');
-  const onS = startS === null ? descentBelowS(sitting, decisionS) : startS - decisionS;
+  const onS = descentBelowS(sitting, decisionS);
   if (onS <= BLIND_DESCENT_S) return [];
   return [`descended for ${seconds(onS)} below decision altitude with the runway not in sight`];
 }

@@ -16,18 +16,17 @@ export function speedTarget(
   return { kt: stated.targetAirspeedKt, words: `the target of ${stated.targetAirspeedKt} kt` };
 }
 
+/** The limit for an airspeed, or the standard's wider one when the user states an engine out. */
+export function airspeedLimit(
+  { standard, stated }: Pick<Case, 'standard' | 'stated'>,
+  limit: Limit | null,
+): Limit | null {
+  if (limit === null || !stated.engineOut) return limit;
+  return standard.final.airspeedAsymmetricKt ?? limit;
+}
+
 export function noAirspeed({ track }: Flown): string {
   return track.recorded.airspeedTrueKt
     ? 'the log holds true airspeed only'
     : 'the log holds no indicated airspeed';
-}
-
-/** The limit on final, or the one for an engine out when that is stated and the standard has one. */
-export function speedLimitOnFinal({ standard, stated }: Pick<Case, 'standard' | 'stated'>): Limit | null {
-  return (stated.engineOut ? standard.final.airspeedAsymmetricKt : null) ?? standard.final.airspeedKt;
-}
-
-/** The same at a gate and after it. */
-export function speedLimitAtGates({ standard, stated }: Case): Limit | null {
-  return (stated.engineOut ? standard.final.airspeedAsymmetricKt : null) ?? standard.gates.airspeed;
 }

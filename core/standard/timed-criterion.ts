@@ -1,12 +1,11 @@
-import { findExcursions, timeOutsideS, timeWithinS, type Excursion } from '../approach/excursions.ts';
-import { durationS, type Polyline, type Span } from '../numeric/polyline.ts';
+import { findExcursions, timeOutsideS, type Excursion } from '../approach/excursions.ts';
+import { clip, durationS, type Polyline, type Span } from '../numeric/polyline.ts';
 import type { CriterionJudgement, JudgedExcursion, Verdict } from './judgement.ts';
+import { halved } from './halved.ts';
 import { judgeExcursions, type PromptRule } from './prompt.ts';
 import type { Limit } from './standard.ts';
+import { hiddenS } from './hidden.ts';
 import { seconds } from './words.ts';
-
-/** A gap this short, with both ends within half the limit, hides nothing (design, section 10). */
-const HARMLESS_GAP_S = 10;
 
 /** One value over the time where its tolerance counts. */
 export interface TimedQuestion {
@@ -39,7 +38,9 @@ export function judgeTimed(question: TimedQuestion): CriterionJudgement {
   const found = [...(madeUp ? [madeUp] : []), ...findExcursions(later, limit, question.near)];
   // Who circles or sidesteps leaves the beam on purpose: its last excursion is the leaving itself.
   const excursions = question.endedBy === 'leaving' ? found.filter((one) => !isOpen(one, counted)) : found;
-  const judged = judgeExcursions(excursions, limit, question.prompt);
+  // Of a final that went on unseen, no share can be told.
+  const rule = question.openEnd === null ? question.prompt : { ...question.prompt, finalS: Infinity };
+  const judged = judgeExcursions(excursions, limit, rule);
   const assessedS = durationS(parts);
   return {
     id,
@@ -84,50 +85,8 @@ function isOpen({ endS }: Excursion, counted: readonly Span[]): boolean {
   return counted.length > 0 && endS >= counted.at(-1)!.endS;
 }
 
-/** Unrecorded seconds in which the value may have been beyond its limit. */
-function hiddenS(parts: readonly Polyline[], counted: readonly Span[], limit: Limit): number {
-  let hidden = 0;
-  for (const { startS, endS } of counted) {
-    let fromS = startS;
-    let before: number | null = null;
-    const inside = parts.filter(({ timeS }) => timeS[0]! >= startS && timeS.at(-1)! <= endS);
-    for (const { timeS, value } of inside) {
-      hidden += gapS(timeS[0]! - fromS, before, value[0]!, limit);
-      fromS = timeS.at(-1)!;
-      before = value.at(-1)!;
-    }
-    hidden += gapS(endS - fromS, before, null, limit);
-  }
-  return hidden;
-}
-
-function gapS(lengthS: number, before: number | null, after: number | null, limit: Limit): number {
-  const wellInside = [before, after].every((value) => value !== null && isWellInside(value, limit));
-  return lengthS <= HARMLESS_GAP_S && wellInside ? 0 : Math.max(0, lengthS);
-}
-
-function isWellInside(value: number, limit: Limit): boolean {
-  const { lower, upper } = halved(limit, 0);
-  return value >= lower && value <= upper;
-}
-
-/** Half of a limit to each side of its target; of a band beside the target, the middle half. */
-function halved({ lower, upper }: Limit, floor: number): { lower: number; upper: number } {
-  if (lower !== null && upper !== null && !(lower < 0 && upper > 0)) {
-    const quarter = (upper - lower) / 4;
-    return { lower: lower + quarter, upper: upper - quarter };
-  }
-  return {
-    lower: lower === null ? -Number.MAX_VALUE : Math.min(lower / 2, -floor),
-    upper: upper === null ? Number.MAX_VALUE : Math.max(upper / 2, floor),
-  };
-}
-
 function insideHalfS(parts: readonly Polyline[], limit: Limit, floor: number): number {
-  const { lower, upper } = halved(limit, floor);
-  const middle = lower / 2 + upper / 2;
-  const shifted = parts.map(({ timeS, value }) => ({ timeS, value: value.map((v) => v - middle) }));
-  return timeWithinS(shifted, upper - middle);
+  return durationS(parts) - timeOutsideS(findExcursions(parts, halved(limit, floor), 0));
 }
 
 /** The value farthest beyond its limit, or nearest to it. */
@@ -145,9 +104,7 @@ function farthest(parts: readonly Polyline[], { lower, upper }: Limit): number |
 }
 
 function afterMoment(parts: readonly Polyline[], momentS: number): Polyline[] {
-  return parts.flatMap(({ timeS, value }) => {
-    const first = timeS.findIndex((s) => s >= momentS);
-    const kept = { timeS: timeS.slice(first), value: value.slice(first) };
-    return first === -1 || kept.timeS.length < 2 ? [] : [kept];
-  });
+  return parts.flatMap(({ timeS, value }) =>
+    clip(Float64Array.from(timeS), Float64Array.from(value), { startS: momentS, endS: Infinity }, Infinity),
+  );
 }
