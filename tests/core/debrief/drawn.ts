@@ -3,6 +3,8 @@ import { composeDebrief } from '../../../core/debrief/compose-debrief.ts';
 import type { Debrief } from '../../../core/debrief/debrief.ts';
 import { projectTrack } from '../../../core/deviation/project-track.ts';
 import type { Quantity } from '../../../core/log/log.ts';
+import { DEFAULT_STANDARD } from '../../../core/standard/standards.ts';
+import { NOTHING_STATED, type Stated } from '../../../core/standard/stated.ts';
 import { buildTrack } from '../../../core/track/build-track.ts';
 import { drawFlight, type Drawing } from '../../support/flight/drawn-flight.ts';
 import type { FlightTruth } from '../../support/flight/flight-truth.ts';
@@ -31,11 +33,19 @@ const STRAIGHT_IN = {
  * The debrief of a flight with the needles drawn: 90 kt from 8 NM to just before the threshold of Petrelholm 07, where
  * the fix stands at 5 NM and decision altitude is 240 ft. 40 s a mile: the fix is passed 120 s after the start.
  */
-export function debriefOf(drawing: Partial<Drawing> = {}, recording: Recording = {}): Debrief {
-  return debriefTruth(drawFlight({ ...STRAIGHT_IN, ...drawing }), recording);
+export function debriefOf(
+  drawing: Partial<Drawing> = {},
+  recording: Recording = {},
+  stated: Partial<Stated> = {},
+): Debrief {
+  return debriefTruth(drawFlight({ ...STRAIGHT_IN, ...drawing }), recording, stated);
 }
 
-export function debriefTruth(truth: FlightTruth, recording: Recording = {}): Debrief {
+export function debriefTruth(
+  truth: FlightTruth,
+  recording: Recording = {},
+  stated: Partial<Stated> = {},
+): Debrief {
   const { keep = (tenth) => tenth % 10 === 0, columns, facility = PETRELHOLM } = recording;
   const tenths = Array.from(truth.columns.timeS.keys()).filter(keep);
   const pick = (column: Float64Array) => tenths.map((tenth) => column[tenth]!);
@@ -50,12 +60,9 @@ export function debriefTruth(truth: FlightTruth, recording: Recording = {}): Deb
   if (!defined.ok || !track.ok) throw new Error('the drawn flight is refused');
   const { geometry } = defined.value;
   const deviations = projectTrack(track.value, geometry);
-  return composeDebrief({
-    log,
-    track: track.value,
-    facility: defined.value.facility,
-    geometry,
-    facilityIssues: [],
-    deviations,
-  });
+  const { facility: parsed } = defined.value;
+  return composeDebrief(
+    { log, track: track.value, facility: parsed, geometry, facilityIssues: [], deviations },
+    { standard: DEFAULT_STANDARD, stated: { ...NOTHING_STATED, ...stated } },
+  );
 }

@@ -1,0 +1,119 @@
+import { describe, expect, it } from 'vitest';
+import type { Stated } from '../../../core/standard/stated.ts';
+import { debriefText } from '../../../core/report/debrief-text.ts';
+import { debriefsCsv } from '../../../core/report/debrief-csv.ts';
+import type { Drawing } from '../../support/flight/drawn-flight.ts';
+import { debriefOf } from './drawn.ts';
+
+/** 90 kt from 8 NM, the fix 120 s after the start, decision altitude about 302 s after it; see `debriefOf`. */
+const sentence = (drawing: Partial<Drawing> = {}, stated: Partial<Stated> = {}) =>
+  debriefOf(drawing, {}, stated).approaches[0]!.summary;
+const bump =
+  (fromS: number, toS: number, size: number) =>
+  ({ timeS }: { timeS: number }) =>
+    timeS >= fromS && timeS <= toS ? size : 0;
+const END = 'the log ends before the approach does.';
+
+describe('the first sentence of a debrief', () => {
+  it('names both gates, and both needles when nothing was lost', () => {
+    expect(sentence()).toBe(`Stable at 1,000 ft and 500 ft; both needles within ¾ scale on final; ${END}`);
+  });
+
+  it('says which side was lost, at what height, and by when it was back', () => {
+    // 3° at 90 kt is 477 ft/min (FAA rate of descent table: 480): 150 s before decision altitude, 200 ft above the
+    // touchdown zone, it stands near 1,400 ft, and 20 s later 160 ft lower.
+    const text = sentence({ localizerFullScale: bump(150, 170, 0.95) });
+    const [, lost, back] = /lost the localizer to the right at ([\d,]+) ft, corrected by ([\d,]+) ft/.exec(
+      text,
+    )!;
+    const feet = (words: string) => Number(words.replace(',', ''));
+    expect(feet(lost!) - feet(back!)).toBeGreaterThanOrEqual(150);
+    expect(feet(lost!) - feet(back!)).toBeLessThanOrEqual(180);
+    expect(text).not.toContain('glidepath');
+  });
+
+  it('calls a short shallow one promptly corrected, and counts the others', () => {
+    const twice = ({ timeS }: { timeS: number }) =>
+      (timeS >= 150 && timeS <= 152) || (timeS >= 200 && timeS <= 201) ? -0.8 : 0;
+    expect(sentence({ glidepathFullScale: twice })).toMatch(
+      /lost the glidepath low at [\d,]+ ft, promptly corrected by [\d,]+ ft, and once more; /,
+    );
+    const often = ({ timeS }: { timeS: number }) => (timeS > 150 && timeS < 210 && timeS % 20 < 8 ? 0.9 : 0);
+    expect(sentence({ localizerFullScale: often })).toMatch(/corrected by [\d,]+ ft, and 2 times more; /);
+  });
+
+  it('says where final began out of limits, and what never came back', () => {
+    expect(sentence({ localizerFullScale: bump(100, 140, -0.9) })).toContain(
+      'lost the localizer to the left where final began, corrected by ',
+    );
+    expect(sentence({ glidepathFullScale: bump(280, 400, 0.9) })).toContain(
+      ', and not back before final ended',
+    );
+  });
+
+  it('tells of a gate that was failed, and of what else than a needle was lost after one that held', () => {
+    expect(sentence({ localizerFullScale: bump(215, 400, 0.9) })).toMatch(
+      /^Stable at 1,000 ft, not at 500 ft; /,
+    );
+    expect(sentence({ localizerFullScale: bump(170, 400, 0.9) })).toMatch(
+      /^Not stable at 1,000 ft or 500 ft; /,
+    );
+  });
+
+  it('tells joining inside the fix from losing the localizer, unless it was vectored', () => {
+    const joined = {
+      fromNm: 4.5,
+      localizerFullScale: ({ timeS }: { timeS: number }) => Math.max(0, 0.95 - timeS / 20),
+    };
+    expect(sentence(joined)).toContain('joined the localizer inside the fix, corrected by ');
+    expect(sentence(joined, { vectoredInsideFix: true })).toContain('both needles within ¾ scale on final');
+  });
+});
+
+describe('a debrief of what was stated', () => {
+  const all: Partial<Stated> = {
+    conditions: 'imc',
+    visualReferenceAtMinimums: 'not-seen',
+    targetAirspeedKt: 90,
+    interceptAirspeedKt: 100,
+    vrefKt: 70,
+    assignedAltitudeFt: 2500,
+    hood: false,
+    flown: 'coupled',
+    vectoredInsideFix: true,
+    engineOut: true,
+    turbulence: 'light',
+    instructorFlew: [
+      { startS: Date.parse('2026-03-14T09:03:00Z') / 1000, endS: Date.parse('2026-03-14T09:03:20Z') / 1000 },
+    ],
+  };
+
+  it('prints every statement, and nothing when there was none', () => {
+    const text = debriefText(debriefOf({}, {}, all)).replaceAll('\n', ' ');
+    expect(text).toContain(
+      'Stated: instrument conditions, runway not in sight at minimums, target airspeed on final 90 kt, ' +
+        'airspeed before final 100 kt, Vref 70 kt, assigned altitude 2500 ft, without a hood, coupled, vectored inside ' +
+        "the fix, engine out, turbulence: light, instructor's controls 09:03:00 to 09:03:20.",
+    );
+    expect(debriefText(debriefOf({}, {}, { hood: true }))).toContain('Stated: under the hood.');
+    expect(debriefText(debriefOf())).not.toContain('Stated');
+  });
+
+  it('leaves out what the instructor flew, and says what had been lost in it', () => {
+    const lost = { localizerFullScale: bump(182, 198, 0.95) };
+    expect(sentence(lost)).toContain('lost the localizer');
+    expect(sentence(lost, all)).not.toContain('lost the localizer');
+  });
+});
+
+describe('a debrief as a table', () => {
+  it('quotes what needs it, and leaves an empty cell for what is not known', () => {
+    const debrief = debriefOf();
+    const [criterion, ...rest] = debrief.approaches[0]!.criteria;
+    const odd = { ...criterion!, title: 'a "quoted", odd\ntitle', measured: null };
+    const table = debriefsCsv([
+      { ...debrief, approaches: [{ ...debrief.approaches[0]!, criteria: [odd, ...rest] }] },
+    ]);
+    expect(table).toContain('"a ""quoted"", odd\ntitle",-0.75,0.75,full scale,,');
+  });
+});
