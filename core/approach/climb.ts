@@ -37,18 +37,26 @@ export function findClimb({ track }: Flown, { first, last }: Stretch): Climb | n
   return null;
 }
 
+/** Nearly every missed approach began within this of its lowest point; the rest is looked at only when none did. */
+const NEAR_LOWEST_S = 60;
+
 /**
  * When a missed approach began: searching back from its lowest point, the last moment at which the sink rate was at
  * least half its mean over the 10 s before, that mean being a descent; the lowest point itself when none was.
  */
 export function missedApproachStartS(flown: Flown, climb: Climb, earliestS: number): number {
+  const nearS = Math.max(earliestS, climb.lowestS - NEAR_LOWEST_S);
+  return lastSinkingS(flown, climb, nearS) ?? lastSinkingS(flown, climb, earliestS) ?? climb.lowestS;
+}
+
+function lastSinkingS(flown: Flown, climb: Climb, earliestS: number): number | null {
   const { timeS, speedFpm } = sinkBefore(flown, climb, earliestS);
   for (let i = timeS.length - 1; i >= 0 && timeS[i]! >= earliestS; i--) {
     if (timeS[i]! > climb.lowestS) continue;
     const meanFpm = meanBefore(timeS, speedFpm, i);
     if (meanFpm < 0 && -speedFpm[i]! >= SHARE_OF_SINK * -meanFpm) return timeS[i]!;
   }
-  return climb.lowestS;
+  return null;
 }
 
 /** Fitted vertical speed from shortly before a moment to the climb's lowest point and what its last fit needs. */

@@ -2,7 +2,7 @@ import { firstAfter } from '../numeric/polyline.ts';
 import { FPM_PER_METRE_PER_SECOND, KNOTS_PER_METRE_PER_SECOND, RADIANS_PER_DEGREE } from '../units/units.ts';
 import { at, type Flown } from './flown.ts';
 import { inbound, withinLocalizer } from './established.ts';
-import { firstHold, type Margin, type Stretch } from './hold.ts';
+import { firstHold, holds, type Margin, type Stretch } from './hold.ts';
 
 /** The glidepath is held within half scale for 10 s, sinking as it asks (design, section 7). */
 const HOLD_S = 10;
@@ -46,14 +46,9 @@ export function findGlidepathIntercept(
   establishedS: number | null,
 ): GlidepathIntercept | null {
   const margins = [...needles(flown, HELD_FULL_SCALE), ...inbound(flown)];
-  let rest = stretch;
-  for (;;) {
-    const holdS = firstHold(flown.track, rest, margins, HOLD_S);
-    if (holdS === null) return null;
+  for (const holdS of holds(flown.track, stretch, margins, HOLD_S))
     if (sinksAsNeeded(flown, holdS)) return { timeS: holdS, from: cameFrom(flown, holdS, establishedS) };
-    const next = firstAfter(flown.track.timeS, holdS);
-    rest = { first: next, last: stretch.last };
-  }
+  return null;
 }
 
 function sinksAsNeeded(flown: Flown, startS: number): boolean {

@@ -13,24 +13,40 @@ export interface Stretch {
  * Beginnings and ends are interpolated between fixes; no hold spans a gap.
  */
 export function firstHold(
+  track: Pick<Track, 'timeS' | 'gapLimitS'>,
+  stretch: Stretch,
+  margins: readonly Margin[],
+  forS: number,
+): number | null {
+  for (const holdS of holds(track, stretch, margins, forS)) return holdS;
+  return null;
+}
+
+/** All such moments in order: where a hold begins, between two fixes, and each later fix from which it still lasts. */
+export function* holds(
   { timeS, gapLimitS }: Pick<Track, 'timeS' | 'gapLimitS'>,
   { first, last }: Stretch,
   margins: readonly Margin[],
   forS: number,
-): number | null {
-  let startS: number | null = null;
+): Generator<number> {
+  let fromS: number | null = null;
+  let next = first;
   for (let i = first; i <= last; i++) {
     const afterGap = i > first && timeS[i]! - timeS[i - 1]! > gapLimitS;
-    if (afterGap) startS = null;
-    if (margins.every((margin) => margin(i) >= 0)) {
-      startS ??= i === first || afterGap ? timeS[i]! : beginS(timeS, margins, i);
-      if (timeS[i]! - startS >= forS) return startS;
-    } else if (startS !== null) {
-      if (endS(timeS, margins, i) - startS >= forS) return startS;
-      startS = null;
+    if (afterGap) fromS = null;
+    const isHeld = margins.every((margin) => margin(i) >= 0);
+    if (isHeld && fromS === null) {
+      fromS = i === first || afterGap ? timeS[i]! : beginS(timeS, margins, i);
+      next = fromS < timeS[i]! ? i : i + 1;
     }
+    if (fromS === null) continue;
+    const heldToS = isHeld ? timeS[i]! : endS(timeS, margins, i);
+    for (; fromS !== null && heldToS - fromS >= forS; next++) {
+      yield fromS;
+      fromS = next < i || isHeld ? (timeS[next] ?? null) : null;
+    }
+    if (!isHeld) fromS = null;
   }
-  return null;
 }
 
 /** When the last of the conditions began to hold, before fix `i`, where all of them do. */
