@@ -20,6 +20,8 @@ const LAST_NM = 2;
 const FIX_REACH_NM = 1;
 /** Ours: an altitude has no needle's 0.15, so half of the tolerance again. */
 const PROMPT_DEPTH_FT = 50;
+/** A shorter stretch shows no altitude held. Ours. */
+const LEAST_S = 10;
 const NEAR_FT = 10;
 const FLOOR_FT = 40;
 
@@ -56,7 +58,7 @@ function targetOf(sitting: Case): { altitudeFt: number; span: Span } | { why: st
   const intercept = approach.events.find(({ kind }) => kind === 'glidepath-intercept');
   if (!intercept) return { why: 'no descent on the glidepath to be level before' };
   const span = lastMiles(sitting, intercept.timeS);
-  if (span === null) return { why: 'nothing before the descent was recorded on the localizer' };
+  if (span === null) return { why: 'no level flight before the descent was recorded on the localizer' };
   if (stated.assignedAltitudeFt !== null) return { altitudeFt: stated.assignedAltitudeFt, span };
   if (fixFt === null) return { why: 'no altitude was assigned, and the fix has none' };
   if (intercept.remark === 'from-above')
@@ -75,5 +77,5 @@ function lastMiles({ flown, approach }: Case, descentS: number): Span | null {
   const endS = Math.min(descentS, approach.finalBeganS ?? Infinity);
   let i = firstAfter(timeS, endS) - 1;
   while (i > 0 && timeS[i - 1]! >= approach.startS && distances[i - 1]! <= fromNm) i--;
-  return timeS[i]! < endS ? { startS: timeS[i]!, endS } : null;
+  return endS - timeS[i]! >= LEAST_S ? { startS: timeS[i]!, endS } : null;
 }
