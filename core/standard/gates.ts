@@ -3,6 +3,7 @@ import { firstCrossing } from '../approach/hold.ts';
 import { clip, firstAfter, type Span } from '../numeric/polyline.ts';
 import { finalOf, flownToItsEnd, instructorFlewAt, moment, withoutInstructor, type Case } from './case.ts';
 import { countingGate } from './counting-gate.ts';
+import { goAroundBegunS } from './go-around-begun.ts';
 import { hiddenS } from './hidden.ts';
 import { itemsAtGate, sinkLimit } from './gate-items.ts';
 import type { CriterionJudgement, GateItem, GateJudgement, ItemFinding, Verdict } from './judgement.ts';
@@ -42,8 +43,7 @@ function judgeGate(sitting: Case, gate: GateJudgement['gate'], heightFt: number)
   const tooSlow = sitting.flown.track.medianIntervalS > SLOWEST_S;
   if (tooSlow) return silent('fixes are more than 3 s apart');
   if (timeS === null) return silent('not descended through on final');
-  if (timeS >= (moment(sitting, 'missed-approach-start') ?? Infinity))
-    return silent('a missed approach was begun above it');
+  if (timeS >= (goAroundBegunS(sitting) ?? Infinity)) return silent('a missed approach was begun above it');
   if (instructorFlewAt(sitting, timeS)) return silent('the instructor flew');
   const items = itemsAtGate(sitting, timeS);
   const lostAfter = lostItems(sitting, timeS);
