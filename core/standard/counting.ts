@@ -23,6 +23,7 @@ export function localizerBeforeFinal(sitting: Case): Counting {
   if (approach.joinedInsideFix) return { why: 'the localizer was joined inside the fix' };
   if (establishedS === null) return { why: 'never established on the localizer' };
   const endS = approach.finalBeganS ?? approach.endS;
+  if (establishedS >= endS) return { why: 'not yet established at the fix' };
   if (endS - establishedS < SHORTEST_S) return { why: 'established too late before the fix to judge' };
   return { span: { startS: establishedS, endS } };
 }

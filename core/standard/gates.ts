@@ -11,6 +11,7 @@ import {
 } from './case.ts';
 import { countingGate } from './counting-gate.ts';
 import { fallsToS } from './falling.ts';
+import { goAroundBegunS } from './go-around-begun.ts';
 import { hiddenS } from './hidden.ts';
 import { itemsAtGate, sinkLimit } from './gate-items.ts';
 import type { CriterionJudgement, GateItem, GateJudgement, ItemFinding, Verdict } from './judgement.ts';
@@ -50,8 +51,7 @@ function judgeGate(sitting: Case, gate: GateJudgement['gate'], heightFt: number)
   const tooSlow = sitting.flown.track.medianIntervalS > SLOWEST_S;
   if (tooSlow) return silent('fixes are more than 3 s apart');
   if (timeS === null) return silent('not descended through on final');
-  if (timeS >= (moment(sitting, 'missed-approach-start') ?? Infinity))
-    return silent('a missed approach was begun above it');
+  if (timeS >= (goAroundBegunS(sitting) ?? Infinity)) return silent('a missed approach was begun above it');
   if (instructorFlewAt(sitting, timeS)) return silent('the instructor flew');
   const items = itemsAtGate(sitting, timeS);
   const lostAfter = lostItems(sitting, timeS);

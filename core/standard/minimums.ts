@@ -2,6 +2,7 @@ import { at } from '../approach/flown.ts';
 import { firstAfter } from '../numeric/polyline.ts';
 import { whole } from '../units/whole.ts';
 import { instructorFlewAt, moment, type Case } from './case.ts';
+import { goAroundBegunS } from './go-around-begun.ts';
 import type { CriterionJudgement, Verdict } from './judgement.ts';
 import { noLimit } from './no-limit.ts';
 import { notAssessed } from './not-assessed.ts';
@@ -24,7 +25,7 @@ export function judgeMinimums(sitting: Case): CriterionJudgement {
     notAssessed(ID, TITLE, why, rule.limit, rule.kind === 'start-within-height' ? 'ft' : 's');
   const decisionFt = flown.facility.decisionAltitudeFt;
   if (decisionFt === null) return open('the facility gives no decision altitude');
-  const startS = moment(sitting, 'missed-approach-start');
+  const startS = goAroundBegunS(sitting);
   const decisionS = moment(sitting, 'decision-altitude');
   if (startS === null && decisionS === null) return open('decision altitude was not reached');
   if (instructorFlewAt(sitting, startS ?? decisionS!)) return open('the instructor flew');
@@ -93,7 +94,7 @@ function continued(sitting: Case, decisionS: number, settled: Settle): Criterion
 export function descentBelowS(sitting: Case, decisionS: number): number {
   const { flown, approach } = sitting;
   const { timeS, verticalSpeedFpm, gapLimitS } = flown.track;
-  const untilS = Math.min(moment(sitting, 'missed-approach-start') ?? Infinity, approach.endS);
+  const untilS = Math.min(goAroundBegunS(sitting) ?? Infinity, approach.endS);
   let downS = 0;
   for (let i = firstAfter(timeS, decisionS); i < timeS.length && timeS[i - 1]! < untilS; i++) {
     const fromS = Math.max(decisionS, timeS[i - 1]!);

@@ -9,6 +9,8 @@ import type { Limit } from './standard.ts';
 const LONGEST_S = 5;
 /** Below 500 ft there is less time. */
 const LONGEST_LOW_S = 3;
+/** A second since 1970 is known to less than a microsecond, and a log's to a thousandth. */
+const HAIR_S = 0.001;
 const MOST_OF_THEM = 2;
 const MOST_SHARE = 0.05;
 
@@ -30,7 +32,7 @@ export function judgeExcursions(
   rule: PromptRule,
 ): JudgedExcursion[] {
   const togetherS = excursions.reduce((sum, { outsideS }) => sum + outsideS, 0);
-  const few = excursions.length <= MOST_OF_THEM && togetherS <= MOST_SHARE * rule.finalS;
+  const few = excursions.length <= MOST_OF_THEM && togetherS <= MOST_SHARE * rule.finalS + HAIR_S;
   return excursions.map((excursion) => ({
     ...excursion,
     prompt:
@@ -39,7 +41,7 @@ export function judgeExcursions(
 }
 
 function isShort({ startS, endS }: Excursion, { lowFromS }: PromptRule): boolean {
-  return endS - startS <= (endS > lowFromS ? LONGEST_LOW_S : LONGEST_S);
+  return endS - startS <= (endS > lowFromS ? LONGEST_LOW_S : LONGEST_S) + HAIR_S;
 }
 
 function isShallow({ peak, side }: Excursion, limit: Limit, { depth, stop }: PromptRule): boolean {
