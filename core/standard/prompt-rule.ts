@@ -28,10 +28,8 @@ export function promptRule(
 function lowFromS({ flown, standard }: Case, { startS, endS }: Span): number {
   const { track, decidingAltitudeFt } = flown;
   const lowFt = gateDatumFt(standard, flown.facility) + LOW_FT;
-  const first = firstAfter(track.timeS, startS);
-  for (let i = first; i < track.count && track.timeS[i]! <= endS; i++) {
+  for (let i = firstAfter(track.timeS, startS); i < track.count && track.timeS[i]! <= endS; i++) {
     if (!(decidingAltitudeFt[i]! < lowFt)) continue;
-    if (i === first) return startS;
     return firstCrossing(track, { first: i - 1, last: i }, decidingAltitudeFt, lowFt) ?? track.timeS[i]!;
   }
   return Infinity;
