@@ -66,7 +66,10 @@ function verdictAt(items: readonly ItemFinding[]): { verdict: Verdict; why: stri
   if (unseen.length > 0 || items.every(({ holds }) => holds === null))
     return {
       verdict: 'not-assessed',
-      why: `${unseen.map(({ item }) => item).join(', ') || 'nothing of it'} not recorded`,
+      why:
+        unseen.length > 0
+          ? `${unseen.map(({ item }) => item).join(', ')} not recorded`
+          : 'nothing of it was recorded',
     };
   return { verdict: 'met', why: 'stable as far as this log shows' };
 }

@@ -36,7 +36,7 @@ const STRAIGHT_IN: Drawing = {
 };
 
 export const FIX_S = 120;
-export const DECISION_S = 300.7;
+const DECISION_S = 300.7;
 
 type Values = { readonly [Q in Quantity]?: (timeS: number) => number };
 
@@ -61,7 +61,7 @@ export interface Judged extends ApproachJudgement {
 }
 
 /** The case of a drawn flight with one approach, before it is judged. */
-export function sittingOf(flying: Flying = {}): Case & { readonly beganS: number } {
+function sittingOf(flying: Flying = {}): Case & { readonly beganS: number } {
   const { standard = DEFAULT_STANDARD, stated, recorded = {}, everyS = 1, gaps = [], ...drawing } = flying;
   const truth = drawFlight({ ...STRAIGHT_IN, ...drawing });
   const beganS = truth.columns.timeS[0]!;
