@@ -36,7 +36,6 @@ const STRAIGHT_IN: Drawing = {
 };
 
 export const FIX_S = 120;
-const DECISION_S = 300.7;
 
 type Values = { readonly [Q in Quantity]?: (timeS: number) => number };
 
