@@ -4,7 +4,7 @@ import { spreadOf, type Spread } from './spread.ts';
 import { resample, swingsOf } from './swings.ts';
 
 /** Spells on one side, parted only by time deeper than the limit less this, are one excursion (design, section 8). */
-const NEAR_FULL_SCALE = 0.05;
+export const NEAR_FULL_SCALE = 0.05;
 /** Time is told within these fractions of full scale. */
 export const FRACTIONS = [0.25, 0.5, 0.75, 1] as const;
 /** A needle that moves this far from turning point to turning point has turned. */

@@ -1,7 +1,7 @@
 import type { ApproachSegment, SegmentKind } from '../approach/flown-approach.ts';
 import { findExcursions, timeOutsideS } from '../approach/excursions.ts';
 import { spreadOf } from '../approach/spread.ts';
-import { clip, durationS, type Polyline } from '../numeric/polyline.ts';
+import { clip, durationS, relativeTo, type Polyline } from '../numeric/polyline.ts';
 import type { Case } from '../standard/case.ts';
 import type { CriterionJudgement } from '../standard/judgement.ts';
 import { airspeedLimit } from '../standard/speed-target.ts';
@@ -136,7 +136,6 @@ function speedDebrief(
     };
     return { ...spread, targetKt, timeOutsideS: null, unknown };
   }
-  const relative = parts.map(({ timeS, value }) => ({ timeS, value: value.map((kt) => kt - targetKt) }));
-  const outsideS = timeOutsideS(findExcursions(relative, airspeed, 0));
+  const outsideS = timeOutsideS(findExcursions(relativeTo(parts, targetKt), airspeed, 0));
   return { ...spread, targetKt, timeOutsideS: threeEqual(outsideS), unknown: {} };
 }

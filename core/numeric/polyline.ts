@@ -82,3 +82,8 @@ export function valueAt(timeS: Float64Array, values: Float64Array, s: number, ga
 export function durationS(parts: readonly Polyline[]): number {
   return parts.reduce((sum, { timeS }) => sum + timeS.at(-1)! - timeS[0]!, 0);
 }
+
+/** The same lines with their values counted from a target. */
+export function relativeTo(parts: readonly Polyline[], target: number): Polyline[] {
+  return parts.map(({ timeS, value }) => ({ timeS, value: value.map((v) => v - target) }));
+}

@@ -1,7 +1,7 @@
 import { at } from '../approach/flown.ts';
-import { clip, type Span } from '../numeric/polyline.ts';
+import { relativeTo, type Span } from '../numeric/polyline.ts';
 import { whole } from '../units/whole.ts';
-import { withoutInstructor, type Case } from './case.ts';
+import { recordedIn, withoutInstructor, type Case } from './case.ts';
 import { fallsToS } from './falling.ts';
 import type { CriterionJudgement } from './judgement.ts';
 import { noLimit } from './no-limit.ts';
@@ -30,13 +30,10 @@ const FLOOR_FT = 40;
 export function altitudeBeforeFinal(sitting: Case): CriterionJudgement {
   const limit = sitting.standard.beforeFinal.altitudeFt;
   if (limit === null) return notAssessed(ID, TITLE, noLimit(sitting.standard, ID));
-  const { flown } = sitting;
   const target = targetOf(sitting);
   if ('why' in target) return notAssessed(ID, TITLE, target.why, limit, 'ft');
   const counted = withoutInstructor(sitting, target.span);
-  const parts = counted
-    .flatMap((span) => clip(flown.track.timeS, flown.decidingAltitudeFt, span, flown.track.gapLimitS))
-    .map(({ timeS, value }) => ({ timeS, value: value.map((ft) => ft - target.altitudeFt) }));
+  const parts = relativeTo(recordedIn(sitting, sitting.flown.decidingAltitudeFt, counted), target.altitudeFt);
   return withAllowance(sitting, {
     id: ID,
     title: TITLE,
@@ -65,7 +62,7 @@ function targetOf(sitting: Case): { altitudeFt: number; span: Span } | { why: st
   if (stated.assignedAltitudeFt !== null) return { altitudeFt: stated.assignedAltitudeFt, span };
   if (fixFt === null) return { why: 'no altitude was assigned, and the fix has none' };
   if (intercept.remark === 'from-above')
-    return { why: 'it came down from above, and no altitude was assigned' };
+    return { why: 'the glidepath was met from above, and no altitude was assigned' };
   const interceptNm = at(flown, flown.deviations.distanceToThresholdNm, intercept.timeS);
   if (interceptNm > distanceNm + FIX_REACH_NM)
     return { why: 'the descent began well before the fix, and no altitude was assigned' };

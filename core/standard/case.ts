@@ -1,6 +1,6 @@
 import { momentOf, type EventKind, type FlownApproach } from '../approach/flown-approach.ts';
 import type { Flown } from '../approach/flown.ts';
-import type { Span } from '../numeric/polyline.ts';
+import { clip, type Polyline, type Span } from '../numeric/polyline.ts';
 import type { Standard } from './standard.ts';
 import type { Stated } from './stated.ts';
 
@@ -37,6 +37,15 @@ export function withoutInstructor({ stated }: Case, span: Span): Span[] {
       return [before, after].filter((part) => part.endS > part.startS);
     });
   return parts;
+}
+
+/** What was recorded of a column within spans. */
+export function recordedIn(
+  { flown: { track } }: Pick<Case, 'flown'>,
+  column: Float64Array,
+  spans: readonly Span[],
+): Polyline[] {
+  return spans.flatMap((span) => clip(track.timeS, column, span, track.gapLimitS));
 }
 
 export function instructorFlewAt({ stated }: Case, momentS: number): boolean {

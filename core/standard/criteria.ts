@@ -1,7 +1,8 @@
 import type { Excursion } from '../approach/excursions.ts';
-import { clip, type Polyline, type Span } from '../numeric/polyline.ts';
+import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
+import { relativeTo, type Polyline, type Span } from '../numeric/polyline.ts';
 import { altitudeBeforeFinal } from './altitude-before-final.ts';
-import { endedBy, flownToItsEnd, moment, withoutInstructor, type Case } from './case.ts';
+import { endedBy, flownToItsEnd, moment, recordedIn, withoutInstructor, type Case } from './case.ts';
 import {
   fromFixOrGate,
   glidepathOnFinal,
@@ -22,7 +23,6 @@ import { withAllowance } from './with-allowance.ts';
 import { within } from './within.ts';
 import { bandWords, scaleWords } from './words.ts';
 
-const NEAR_FULL_SCALE = 0.05;
 const NEEDLE_DEPTH = 0.15;
 const NEEDLE_FLOOR = 0.2;
 const SPEED_DEPTH_KT = 5;
@@ -54,10 +54,10 @@ function needle(sitting: Case, id: NeedleId, title: string, limit: Limit | null)
   if (limit === null) return notAssessed(id, title, noLimit(sitting.standard, id));
   const counting = COUNTING[id](sitting);
   if ('why' in counting) return notAssessed(id, title, counting.why, limit, 'full scale');
-  const { track, deviations } = sitting.flown;
+  const { deviations } = sitting.flown;
   const column = id === 'glidepath-final' ? deviations.glidepathFullScale : deviations.localizerFullScale;
   const counted = withoutInstructor(sitting, counting.span);
-  const parts = counted.flatMap((span) => clip(track.timeS, column, span, track.gapLimitS));
+  const parts = recordedIn(sitting, column, counted);
   const question: TimedQuestion = {
     id,
     title,
@@ -113,10 +113,7 @@ function airspeedOnFinal(sitting: Case): CriterionJudgement {
   const counting = fromFixOrGate(sitting);
   if ('why' in counting) return notAssessed(id, title, counting.why, limit, 'kt');
   const counted = withoutInstructor(sitting, counting.span);
-  const { timeS, gapLimitS } = flown.track;
-  const parts = counted
-    .flatMap((span) => clip(timeS, column, span, gapLimitS))
-    .map((part) => ({ timeS: part.timeS, value: part.value.map((kt) => kt - target.kt) }));
+  const parts = relativeTo(recordedIn(sitting, column, counted), target.kt);
   return withAllowance(sitting, {
     id,
     title,

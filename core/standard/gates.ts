@@ -1,11 +1,14 @@
 import { findExcursions } from '../approach/excursions.ts';
-import { clip, type Span } from '../numeric/polyline.ts';
+import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
+import { OFFSET_LOCALIZER_DEG } from '../facility/impossible-values.ts';
+import type { Span } from '../numeric/polyline.ts';
 import {
   endedBy,
   finalOf,
   flownToItsEnd,
   instructorFlewAt,
   moment,
+  recordedIn,
   withoutInstructor,
   type Case,
 } from './case.ts';
@@ -24,9 +27,13 @@ import { seconds } from './words.ts';
 const LOST_S = 3;
 /** All but the glidepath must stay stable down to this height above the threshold. */
 const STABLE_TO_FT = 100;
-/** A course this far off the runway is followed to decision altitude and no farther. */
-const OFFSET_DEG = 0.3;
-const NEAR = { localizer: 0.05, glidepath: 0.05, airspeed: 1, sink: 50, bank: 1 } as const;
+const NEAR = {
+  localizer: NEAR_FULL_SCALE,
+  glidepath: NEAR_FULL_SCALE,
+  airspeed: 1,
+  sink: 50,
+  bank: 1,
+} as const;
 /** Fixes farther apart than this cannot show stability. */
 const SLOWEST_S = 3;
 
@@ -83,7 +90,8 @@ function lostItems(sitting: Case, gateS: number): GateJudgement['lostAfter'] {
   const lowS = Math.min(lowPointS(sitting, gateS), lastS(sitting));
   // A target for final is left for the landing's speed once the runway is in sight; Vref is that speed.
   const speedS = gates.speedBasis === 'vref' ? lowS : decisionS;
-  const isOffset = Math.abs(flown.facility.courseOffsetDeg) > OFFSET_DEG;
+  // An offset course leads to no threshold: below decision altitude the aircraft has to leave it.
+  const isOffset = Math.abs(flown.facility.courseOffsetDeg) > OFFSET_LOCALIZER_DEG;
   const target = speedTarget(gates.speedBasis, stated);
   const lost = (
     item: GateItem,
@@ -120,11 +128,9 @@ function spells(
   limit: Limit,
   { item, add, sign }: { item: GateItem; add: number; sign: number },
 ): GateJudgement['lostAfter'][number][] {
-  const { timeS, gapLimitS } = sitting.flown.track;
   const isLeft = endedBy(sitting) === 'leaving';
-  const parts = withoutInstructor(sitting, span)
-    .flatMap((part) => clip(timeS, column, part, gapLimitS))
-    .map((part) => ({ timeS: part.timeS, value: part.value.map((v) => sign * (v + add)) }));
+  const recorded = recordedIn(sitting, column, withoutInstructor(sitting, span));
+  const parts = recorded.map(({ timeS, value }) => ({ timeS, value: value.map((v) => sign * (v + add)) }));
   return findExcursions(parts, limit, NEAR[item])
     .filter(({ outsideS, endS }) => outsideS >= LOST_S && !(isLeft && endS >= span.endS))
     .map(({ startS, endS }) => ({ item, startS, endS }));
@@ -159,11 +165,11 @@ export function stabilityCriterion(sitting: Case, gates: readonly GateJudgement[
 
 /** Unrecorded seconds after a gate, on final, in which a needle may have gone outside; any longer gap without needles. */
 function unseenAfter(sitting: Case, gateS: number): number {
-  const { track, deviations } = sitting.flown;
+  const { deviations } = sitting.flown;
   const { localizer, glidepath } = sitting.standard.gates;
   const counted = withoutInstructor(sitting, { startS: gateS, endS: finalOf(sitting)!.endS });
   const hidden = (column: Float64Array, limit: Limit | null) => {
-    const parts = counted.flatMap((span) => clip(track.timeS, column, span, track.gapLimitS));
+    const parts = recordedIn(sitting, column, counted);
     return hiddenS(parts, counted, limit ?? { lower: null, upper: null });
   };
   return Math.max(

@@ -1,5 +1,4 @@
-import { clip } from '../numeric/polyline.ts';
-import { endedBy, flownToItsEnd, withoutInstructor, type Case } from './case.ts';
+import { endedBy, flownToItsEnd, recordedIn, withoutInstructor, type Case } from './case.ts';
 import { fromFixOrGate } from './counting.ts';
 import type { CriterionJudgement, CriterionUnit } from './judgement.ts';
 import { notAssessed } from './not-assessed.ts';
@@ -38,7 +37,7 @@ function judgeOwn(sitting: Case, { id, title, quantity, limit }: OwnCriterion): 
     limit,
     limitWords: bandWords(limit.lower, limit.upper, unit),
     counted,
-    parts: counted.flatMap((span) => clip(track.timeS, column, span, track.gapLimitS)),
+    parts: recordedIn(sitting, column, counted),
     madeUp: null,
     near: 0,
     halfFloor: 0,

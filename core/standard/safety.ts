@@ -1,9 +1,10 @@
 import { findExcursions } from '../approach/excursions.ts';
 import { at } from '../approach/flown.ts';
-import { clip, firstAfter } from '../numeric/polyline.ts';
+import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
 import { whole } from '../units/whole.ts';
-import { finalOf, moment, withoutInstructor, type Case } from './case.ts';
+import { finalOf, moment, recordedIn, withoutInstructor, type Case } from './case.ts';
 import { glidepathOnFinal, localizerOnFinal } from './counting.ts';
+import { fallsToS } from './falling.ts';
 import { gateDatumFt } from './gate-datum.ts';
 import type { CriterionJudgement, GateJudgement } from './judgement.ts';
 import { BLIND_DESCENT_S, descentBelowS } from './minimums.ts';
@@ -14,7 +15,6 @@ const ON_THE_STOP_S = 3;
 /** A go-around begun this soon after an item went outside answers it (design, section 11). */
 const ANSWERED_S = 10;
 const LOW_FT = 300;
-const NEAR = 0.05;
 
 /** The safety limits that were crossed, each as a clause; only what is proven. */
 export function safetyLimits(sitting: Case, gates: readonly GateJudgement[]): string[] {
@@ -23,8 +23,8 @@ export function safetyLimits(sitting: Case, gates: readonly GateJudgement[]): st
 
 /** Full scale for 3 s on final with no missed approach begun within 10 s. */
 function onTheStop(sitting: Case): string[] {
-  const { track, deviations } = sitting.flown;
   const { standard } = sitting;
+  const { deviations } = sitting.flown;
   // What is safe does not wait for the gate of a standard.
   const onFinal: Case = {
     ...sitting,
@@ -36,10 +36,8 @@ function onTheStop(sitting: Case): string[] {
   ] as const;
   return needles.flatMap(([name, column, counting]) => {
     if ('why' in counting) return [];
-    const parts = withoutInstructor(sitting, counting.span).flatMap((span) =>
-      clip(track.timeS, column, span, track.gapLimitS),
-    );
-    const long = findExcursions(parts, FULL_SCALE, NEAR).find(
+    const parts = recordedIn(sitting, column, withoutInstructor(sitting, counting.span));
+    const long = findExcursions(parts, FULL_SCALE, NEAR_FULL_SCALE).find(
       ({ startS, outsideS }) => outsideS >= ON_THE_STOP_S && !isAnswered(sitting, startS),
     );
     return long
@@ -65,12 +63,9 @@ function unstableAndContinued(sitting: Case, gates: readonly GateJudgement[]): s
 /** Whether the aircraft came down through a height above the datum before any missed approach was begun. */
 function continuedThrough(sitting: Case, fromS: number, heightFt: number): boolean {
   const { flown, standard, approach } = sitting;
-  const { timeS } = flown.track;
   const lowFt = gateDatumFt(standard, flown.facility) + heightFt;
   const untilS = Math.min(moment(sitting, 'missed-approach-start') ?? Infinity, approach.endS);
-  for (let i = firstAfter(timeS, fromS); i < timeS.length && timeS[i]! <= untilS; i++)
-    if (flown.decidingAltitudeFt[i]! < lowFt) return true;
-  return false;
+  return fallsToS(flown, { startS: fromS, endS: untilS }, flown.decidingAltitudeFt, lowFt) !== null;
 }
 
 function blindDescent(sitting: Case): string[] {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { analyze, defineFacility, type DefinedFacility } from '../../core/analyze.ts';
 import type { Material } from '../../core/debrief/compose-debrief.ts';
-import type { Issue, Outcome } from '../../core/issue/issue.ts';
+import { usable, type Issue, type Outcome } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import { TextDecoding } from '../files/decode-text.ts';
 import { cannotRead } from '../files/file-problems.ts';
@@ -12,6 +12,12 @@ import { issueLine } from './issue-lines.ts';
 
 /** Reads and checks a facility file. */
 export function readFacility(path: string): Outcome<DefinedFacility> {
+  const text = readText(path);
+  return text.ok ? defineFacility(text.value, basename(path)) : text;
+}
+
+/** The whole text of a small file, without its mark. */
+export function readText(path: string): Outcome<string> {
   let bytes: Uint8Array;
   try {
     bytes = readFileSync(path);
@@ -20,7 +26,7 @@ export function readFacility(path: string): Outcome<DefinedFacility> {
   }
   const decoding = new TextDecoding();
   const text = decoding.decode(bytes) + decoding.end();
-  return defineFacility(text.replace(/^\uFEFF/, ''), basename(path));
+  return usable(text.replace(/^\uFEFF/, ''));
 }
 
 /** Reads a log and projects it on a facility. */

@@ -1,11 +1,9 @@
-import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
 import { parseStandard } from '../../core/standard/parse-standard.ts';
 import type { Standard } from '../../core/standard/standard.ts';
 import { DEFAULT_STANDARD, SHIPPED, standardById } from '../../core/standard/standards.ts';
-import { cannotRead } from '../files/file-problems.ts';
-import { TextDecoding } from '../files/decode-text.ts';
+import { readText } from './read-input.ts';
 
 /** The standard of that id, or of a user's own file; the default when nothing is named. */
 export function readStandard(named: string | undefined): Outcome<Standard> {
@@ -16,13 +14,6 @@ export function readStandard(named: string | undefined): Outcome<Standard> {
     return refused('arguments', `There is no standard "${named}".`, {
       tip: `Use ${SHIPPED.map(({ id }) => id).join(', ')}, or name a file of your own.`,
     });
-  let bytes: Uint8Array;
-  try {
-    bytes = readFileSync(named);
-  } catch (error) {
-    return cannotRead(named, error);
-  }
-  const decoding = new TextDecoding();
-  const text = decoding.decode(bytes) + decoding.end();
-  return parseStandard(text.replace(/^\uFEFF/, ''), basename(named));
+  const text = readText(named);
+  return text.ok ? parseStandard(text.value, basename(named)) : text;
 }
