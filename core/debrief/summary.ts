@@ -1,6 +1,9 @@
 import type { FlownApproach } from '../approach/flown-approach.ts';
 import { at } from '../approach/flown.ts';
-import { finalOf, type Case } from '../standard/case.ts';
+import { needleExcursions } from '../approach/needle-measures.ts';
+import { finalOf, recordedIn, type Case } from '../standard/case.ts';
+import { countingGate } from '../standard/counting-gate.ts';
+import { isVectored } from '../standard/counting.ts';
 import { gateDatumFt } from '../standard/gate-datum.ts';
 import type { ApproachJudgement, CriterionJudgement, JudgedExcursion } from '../standard/judgement.ts';
 import { whole } from '../units/whole.ts';
@@ -61,40 +64,70 @@ function lostWords(gates: ApproachJudgement['gates']): string {
 
 const NEEDLES = { 'localizer-final': 'localizer', 'glidepath-final': 'glidepath' } as const;
 type NeedleId = keyof typeof NEEDLES;
+type NeedleJudgement = CriterionJudgement & { readonly id: NeedleId };
 
 function needleClauses(sitting: Case, { criteria }: ApproachJudgement): string[] {
-  const judged = criteria.filter((criterion): criterion is CriterionJudgement & { id: NeedleId } =>
+  const judged = criteria.filter((criterion): criterion is NeedleJudgement =>
     Object.hasOwn(NEEDLES, criterion.id),
   );
   const assessed = judged.filter(({ assessedS }) => assessedS > 0);
   if (assessed.length === 0)
     return [finalOf(sitting) ? 'the needles were not judged' : 'final was not flown'];
   const lost = assessed.filter(({ excursions }) => excursions.length > 0);
-  if (lost.length === 0 && assessed.length === 2) {
-    const proven = assessed.every(({ verdict }) => verdict === 'met');
-    return [
-      `both needles ${assessed[0]!.why.split(',')[0]!} on final${proven ? '' : ', as far as it was flown and recorded'}`,
-    ];
-  }
-  if (lost.length === 0) return [`the ${NEEDLES[assessed[0]!.id]} ${assessed[0]!.why.split(',')[0]!}`];
-  return lost.map((criterion) => lostClause(sitting, criterion));
+  const late = assessed
+    .filter((criterion) => !lost.includes(criterion))
+    .flatMap((one) => lateClause(sitting, one));
+  if (lost.length > 0) return [...late, ...lost.map((criterion) => lostClause(sitting, criterion))];
+  const within = withinClause(sitting, assessed, late.length > 0);
+  return [[...late, within].join(', ')];
 }
 
-function lostClause(
-  sitting: Case,
-  { id, excursions, counted }: CriterionJudgement & { id: NeedleId },
-): string {
+function withinClause(sitting: Case, assessed: readonly NeedleJudgement[], wasLate: boolean): string {
+  const [first] = assessed;
+  const needles = assessed.length === 2 ? 'both needles' : `the ${NEEDLES[first!.id]}`;
+  const where = isGated(sitting) ? `below ${countingGate(sitting).words}` : 'on final';
+  const limit = first!.why.split(',')[0]!;
+  if (assessed.some(({ verdict }) => verdict !== 'met'))
+    return `${needles} ${limit} ${where}, as far as it was flown and recorded`;
+  return wasLate ? `then ${needles} ${limit}` : `${needles} ${limit} ${where}`;
+}
+
+/** How final began where a needle was beyond its limit before it counted: not judged, and not to be passed over. */
+function lateClause(sitting: Case, { id, limit, counted }: NeedleJudgement): string[] {
+  const final = finalOf(sitting);
+  if (!final || !limit || isGated(sitting) || counted[0]!.startS <= final.startS) return [];
+  const { deviations } = sitting.flown;
+  const column = id === 'localizer-final' ? deviations.localizerFullScale : deviations.glidepathFullScale;
+  const parts = recordedIn(sitting, column, [{ startS: final.startS, endS: counted[0]!.startS }]);
+  const [first] = needleExcursions(parts, limit);
+  if (!first) return [];
+  if (id === 'localizer-final' && isVectored(sitting)) return ['vectored onto the localizer inside the fix'];
+  return [`came to final ${sideOf(id, first)} ${NEEDLES[id]}`];
+}
+
+function lostClause(sitting: Case, { id, excursions, counted }: NeedleJudgement): string {
   const worst = excursions.reduce((a, b) => (Math.abs(b.peak) > Math.abs(a.peak) ? b : a));
   const more = excursions.length - 1;
   const again = more === 0 ? '' : more === 1 ? ', and once more' : `, and ${more} times more`;
-  const side = sideOf(id, worst);
   const fromStart = worst.startS <= counted[0]!.startS;
-  const where = fromStart ? 'where final began' : `at ${heightWords(sitting, worst.startS)}`;
-  const start =
-    id === 'localizer-final' && sitting.approach.joinedInsideFix && fromStart
-      ? 'joined the localizer inside the fix'
-      : `lost the ${NEEDLES[id]} ${side} ${where}`;
+  const start = fromStart ? startClause(sitting, id, worst) : lossClause(sitting, id, worst);
   return `${start}, ${backClause(sitting, worst, counted.at(-1)!.endS)}${again}`;
+}
+
+function startClause(sitting: Case, id: NeedleId, worst: JudgedExcursion): string {
+  if (id === 'localizer-final' && sitting.approach.joinedInsideFix && !isGated(sitting))
+    return 'joined the localizer inside the fix';
+  const came = isGated(sitting) ? `passed ${countingGate(sitting).words}` : 'came to final';
+  return `${came} ${sideOf(id, worst)} ${NEEDLES[id]}`;
+}
+
+function lossClause(sitting: Case, id: NeedleId, worst: JudgedExcursion): string {
+  const side = id === 'localizer-final' ? `to the ${localizerSide(worst)}` : glidepathSide(worst);
+  return `lost the ${NEEDLES[id]} ${side} at ${heightWords(sitting, worst.startS)}`;
+}
+
+function isGated({ standard }: Case): boolean {
+  return standard.final.countsFrom === 'gate';
 }
 
 function backClause(sitting: Case, { endS, prompt }: JudgedExcursion, countedToS: number): string {
@@ -102,8 +135,18 @@ function backClause(sitting: Case, { endS, prompt }: JudgedExcursion, countedToS
   return `${prompt ? 'promptly corrected' : 'corrected'} by ${heightWords(sitting, endS)}`;
 }
 
-function sideOf(id: NeedleId, { side }: JudgedExcursion): string {
-  if (id === 'localizer-final') return side === 'above' ? 'to the right' : 'to the left';
+/** Where the aircraft was, as what stands before the needle's name: "left of the", "high on the". */
+function sideOf(id: NeedleId, excursion: Pick<JudgedExcursion, 'side'>): string {
+  return id === 'localizer-final'
+    ? `${localizerSide(excursion)} of the`
+    : `${glidepathSide(excursion)} on the`;
+}
+
+function localizerSide({ side }: Pick<JudgedExcursion, 'side'>): string {
+  return side === 'above' ? 'right' : 'left';
+}
+
+function glidepathSide({ side }: Pick<JudgedExcursion, 'side'>): string {
   return side === 'above' ? 'high' : 'low';
 }
 

@@ -1,5 +1,6 @@
-import type { DebriefCriterion, DebriefStability } from '../debrief/debrief.ts';
+import type { ApproachDebrief, DebriefCriterion, DebriefStability } from '../debrief/debrief.ts';
 import { whole } from '../units/whole.ts';
+import { dayAndClock } from './plain-words.ts';
 import { sided } from './sided.ts';
 import { indentedLines } from './text-rows.ts';
 
@@ -13,18 +14,30 @@ const VERDICTS = {
 const STABLE = { ...VERDICTS, met: '● stable', 'not-met': '▲ not stable' };
 
 /** The criteria that were assessed, one a row. */
-export function criteriaLines(criteria: readonly DebriefCriterion[]): string[] {
-  return criteria.filter(({ verdict }) => verdict !== 'not-assessed').flatMap(criterionLines);
+export function criteriaLines({ criteria, segments }: ApproachDebrief): string[] {
+  const finalUtc = segments.find(({ kind }) => kind === 'final')?.startUtc ?? null;
+  return criteria
+    .filter(({ verdict }) => verdict !== 'not-assessed')
+    .flatMap((criterion) => criterionLines(criterion, finalUtc));
 }
 
-function criterionLines(criterion: DebriefCriterion): string[] {
-  const { title, why, verdict, allowed, points, pointsPossible } = criterion;
+function criterionLines(criterion: DebriefCriterion, finalUtc: string | null): string[] {
+  const { title, verdict, allowed, points, pointsPossible } = criterion;
+  const why = `${criterion.why}${countedLater(criterion, finalUtc)}`;
   const worth = points === null || pointsPossible === null ? '' : `${points.toFixed(1)} of ${pointsPossible}`;
   const lead = `${VERDICTS[verdict].padEnd(14)} ${title.padEnd(23)}${largest(criterion).padEnd(11)}${worth.padEnd(12)}`;
   const beside = allowed
     ? `${' '.repeat(15)}with ${allowed.by} more allowed for ${allowed.reason}: ${VERDICTS[allowed.verdict].slice(2)}`
     : null;
   return [...indentedLines(lead, why), ...(beside ? [beside] : [])];
+}
+
+/** From when a criterion of final counts, where that is later than final began. */
+function countedLater({ id, counted }: DebriefCriterion, finalUtc: string | null): string {
+  const fromUtc = counted[0]?.startUtc;
+  if (id.endsWith('-before-final') || fromUtc === undefined || finalUtc === null) return '';
+  const [from, began] = [dayAndClock(fromUtc).clock, dayAndClock(finalUtc).clock];
+  return fromUtc <= finalUtc || from === began ? '' : `, counted from ${from}`;
 }
 
 /** The value farthest out, as it is said aloud. */

@@ -47,7 +47,7 @@ function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: bo
   return [
     ...(several ? [[heading, '-'.repeat(heading.length)]] : []),
     pageLines(summary),
-    criteriaLines(criteria),
+    criteriaLines(approach),
     stabilityLines(approach.stability),
     [
       `What happened (${zoneOf(log)}; ${altitudeWords(events)})`,

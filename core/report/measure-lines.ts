@@ -41,5 +41,5 @@ function windSentence(wind: NonNullable<DebriefMeasures['windOnFinal']>): string
 function thresholdSentence({ heightFt, offsetFt }: NonNullable<DebriefMeasures['threshold']>): string {
   const feet = whole(Math.abs(offsetFt));
   const where = feet === '0' ? 'on' : `${feet} ft ${offsetFt < 0 ? 'left' : 'right'} of`;
-  return `Crossed the threshold at ${whole(heightFt)} ft, ${where} the centreline.`;
+  return `Crossed the threshold ${whole(heightFt)} ft above it, ${where} the centreline.`;
 }

@@ -33,9 +33,9 @@ function needleLines(name: string, needle: DebriefNeedle): string[] {
     `  ${name.padEnd(20)} RMS ${rmsFullScale.toFixed(2)}, largest ${maxAbsFullScale!.toFixed(2)}; within ¼ ` +
       `${share(insideShare.quarter)}, ½ ${share(insideShare.half)}, ¾ ${share(insideShare.threeQuarters)}; ` +
       (reversalsPerMinute === null ? 'turns not told' : `${reversalsPerMinute.toFixed(1)} turns a minute`),
-    ...excursions.map(({ startUtc, endUtc, side, peakFullScale }) => {
+    ...excursions.map(({ startUtc, endUtc, side, peakFullScale, prompt }) => {
       const [from, to] = [dayAndClock(startUtc).clock, dayAndClock(endUtc).clock];
-      return `    ${from} to ${to}: beyond the limit, ${side} ${Math.abs(peakFullScale).toFixed(2)} at most`;
+      return `    ${from} to ${to}: beyond the limit, ${side} ${Math.abs(peakFullScale).toFixed(2)} at most${judgedWords(prompt)}`;
     }),
   ];
 }
@@ -44,4 +44,10 @@ function spreadLine(name: string, spread: DebriefSpread | null, unit: string): s
   if (!spread) return [];
   const { mean, lowest, highest } = spread;
   return [`  ${name.padEnd(20)} mean ${whole(mean)} ${unit}, ${whole(lowest)} to ${whole(highest)}`];
+}
+
+/** An excursion before its criterion counts, as before the localizer was established, is told and not judged. */
+function judgedWords(prompt: boolean | null): string {
+  if (prompt === null) return ', not judged';
+  return prompt ? ', promptly corrected' : '';
 }

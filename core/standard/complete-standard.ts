@@ -9,7 +9,7 @@ import { standardById } from './standards.ts';
 type Base = Pick<Standard, 'beforeFinal' | 'final' | 'gates' | 'minimums' | 'lacks'>;
 
 /** What a user's standard starts from: the shipped one it is based on, or nothing but the handbook's gates. */
-export function baseOf({ basedOn }: StandardFile): Base {
+function baseOf({ basedOn }: StandardFile): Base {
   const shipped = basedOn === undefined ? null : standardById(basedOn);
   if (shipped !== null) return shipped;
   const final = { localizer: null, glidepath: null, airspeedKt: null, speedBasis: 'target' } as const;
@@ -90,8 +90,8 @@ function completeGates(
 ): GateLimits {
   const isOwn = Object.keys({ ...final, ...gates }).length > 0;
   return {
-    instrumentFt: gates.instrumentFt ?? base.instrumentFt,
-    visualFt: gates.visualFt ?? base.visualFt,
+    instrumentFt: base.instrumentFt,
+    visualFt: base.visualFt,
     datum: gates.datum ?? base.datum,
     source: isOwn ? `${source}; what it leaves open: ${base.source}` : base.source,
     localizer: given(gates.localizerFullScale ?? final.localizerFullScale) ?? base.localizer,

@@ -2,7 +2,6 @@ import type { JsonPath } from '../json/json-text.ts';
 import type { JsonProblem } from '../json/problem.ts';
 import { CRITERION_IDS } from './criterion-ids.ts';
 import { bandProblem } from './limit-schema.ts';
-import { baseOf } from './complete-standard.ts';
 import type { OwnQuantity } from './standard.ts';
 import type { StandardFile } from './standard-schema.ts';
 import { SHIPPED } from './standards.ts';
@@ -18,13 +17,7 @@ const OWN_RANGE: Record<OwnQuantity, { readonly min: number; readonly max: numbe
 
 /** What the values of a standard file, each possible on its own, cannot be together. */
 export function impossibleStandard(file: StandardFile): JsonProblem[] {
-  return [
-    ...takenIds(file),
-    ...basisWithoutLimit(file),
-    ...gatesUpsideDown(file),
-    ...impossibleMinimums(file),
-    ...impossibleOwn(file),
-  ];
+  return [...takenIds(file), ...basisWithoutLimit(file), ...impossibleMinimums(file), ...impossibleOwn(file)];
 }
 
 function impossible(path: JsonPath, says: string, tip: string | null = null): JsonProblem {
@@ -69,16 +62,6 @@ function basisWithoutLimit({ final, gates }: StandardFile): JsonProblem[] {
     const says = `is "${airspeedBasis}": that says what a limit counts from, and no limit stands beside it`;
     return [impossible([name, 'airspeedBasis'], says, `Give ${name}.airspeedKt too.`)];
   });
-}
-
-function gatesUpsideDown(file: StandardFile): JsonProblem[] {
-  const { gates = {} } = file;
-  const base = baseOf(file).gates;
-  const { instrumentFt = base.instrumentFt, visualFt = base.visualFt } = gates;
-  if (visualFt <= instrumentFt) return [];
-  const key = gates.visualFt === undefined ? 'instrumentFt' : 'visualFt';
-  const says = `makes the gates ${instrumentFt} ft in instrument and ${visualFt} ft in visual conditions: the visual one lies no higher`;
-  return [impossible(['gates', key], says, 'Give both gates.instrumentFt and gates.visualFt.')];
 }
 
 function impossibleMinimums({ minimums }: StandardFile): JsonProblem[] {

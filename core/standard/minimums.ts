@@ -74,8 +74,8 @@ function tooLow(
 
 function startWords(aboveFt: number): string {
   const feet = whole(Math.abs(aboveFt));
-  if (feet === '0') return 'the missed approach was begun at decision altitude';
-  return `the missed approach was begun ${feet} ft ${aboveFt < 0 ? 'below' : 'above'} decision altitude`;
+  if (feet === '0') return 'began to stop the descent at decision altitude';
+  return `began to stop the descent ${feet} ft ${aboveFt < 0 ? 'below' : 'above'} decision altitude`;
 }
 
 function continued(sitting: Case, decisionS: number, settled: Settle): CriterionJudgement {

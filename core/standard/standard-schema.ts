@@ -9,7 +9,6 @@ const airspeed = () => z.optional(band('an airspeed limit', { max: 50, unit: 'kt
 const basis = () => z.optional(oneOf('an airspeed basis', ['target', 'vref']));
 const localizer = () => z.optional(needleBand('a localizer limit'));
 const glidepath = () => z.optional(needleBand('a glidepath limit'));
-const gateHeight = (what: string) => z.optional(number(what, 100, 3000, 'ft'));
 const id = () =>
   wordsLike(
     'an id',
@@ -52,8 +51,6 @@ export const standardSchema = group('a standard', {
   ),
   gates: z.optional(
     group('the limits at the gates', {
-      instrumentFt: gateHeight('a gate in instrument conditions'),
-      visualFt: gateHeight('a gate in visual conditions'),
       datum: z.optional(oneOf('a datum', ['airport', 'touchdown-zone', 'threshold'])),
       localizerFullScale: localizer(),
       glidepathFullScale: glidepath(),

@@ -23,9 +23,9 @@ export type SpeedBasis = 'target' | 'vref';
 
 /** What must hold at a stabilized-approach gate and after it; null where the standard asks nothing of an item. */
 export interface GateLimits {
-  /** Heights above the datum at which the approach must be stable. */
-  readonly instrumentFt: number;
-  readonly visualFt: number;
+  /** Heights above the datum at which the approach must be stable: those of the two events, and no others. */
+  readonly instrumentFt: 1000;
+  readonly visualFt: 500;
   readonly datum: 'airport' | 'touchdown-zone' | 'threshold';
   readonly source: string;
   readonly localizer: Limit | null;

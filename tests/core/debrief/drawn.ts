@@ -3,6 +3,7 @@ import { composeDebrief } from '../../../core/debrief/compose-debrief.ts';
 import type { Debrief } from '../../../core/debrief/debrief.ts';
 import { projectTrack } from '../../../core/deviation/project-track.ts';
 import type { Quantity } from '../../../core/log/log.ts';
+import type { Standard } from '../../../core/standard/standard.ts';
 import { DEFAULT_STANDARD } from '../../../core/standard/standards.ts';
 import { NOTHING_STATED, type Stated } from '../../../core/standard/stated.ts';
 import { buildTrack } from '../../../core/track/build-track.ts';
@@ -20,7 +21,7 @@ interface Recording {
   readonly facility?: object;
 }
 
-const STRAIGHT_IN = {
+export const STRAIGHT_IN: Drawing = {
   facility: PETRELHOLM,
   fromNm: 8,
   toNm: 0.05,
@@ -37,14 +38,16 @@ export function debriefOf(
   drawing: Partial<Drawing> = {},
   recording: Recording = {},
   stated: Partial<Stated> = {},
+  standard: Standard = DEFAULT_STANDARD,
 ): Debrief {
-  return debriefTruth(drawFlight({ ...STRAIGHT_IN, ...drawing }), recording, stated);
+  return debriefTruth(drawFlight({ ...STRAIGHT_IN, ...drawing }), recording, stated, standard);
 }
 
 export function debriefTruth(
   truth: FlightTruth,
   recording: Recording = {},
   stated: Partial<Stated> = {},
+  standard: Standard = DEFAULT_STANDARD,
 ): Debrief {
   const { keep = (tenth) => tenth % 10 === 0, columns, facility = PETRELHOLM } = recording;
   const tenths = Array.from(truth.columns.timeS.keys()).filter(keep);
@@ -63,6 +66,6 @@ export function debriefTruth(
   const { facility: parsed } = defined.value;
   return composeDebrief(
     { log, track: track.value, facility: parsed, geometry, facilityIssues: [], deviations },
-    { standard: DEFAULT_STANDARD, stated: { ...NOTHING_STATED, ...stated } },
+    { standard, stated: { ...NOTHING_STATED, ...stated } },
   );
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { standardById } from '../../../core/standard/standards.ts';
 import type { Stated } from '../../../core/standard/stated.ts';
 import { debriefText } from '../../../core/report/debrief-text.ts';
 import { debriefsCsv } from '../../../core/report/debrief-csv.ts';
@@ -44,11 +45,35 @@ describe('the first sentence of a debrief', () => {
 
   it('says where final began out of limits, and what never came back', () => {
     expect(sentence({ localizerFullScale: bump(100, 140, -0.9) })).toContain(
-      'lost the localizer to the left where final began, corrected by ',
+      'came to final left of the localizer, corrected by ',
     );
     expect(sentence({ glidepathFullScale: bump(280, 400, 0.9) })).toContain(
       ', and not back before final ended',
     );
+  });
+
+  it('does not pass over what was flown on final before a needle counts', () => {
+    // Not met before the fix (120 s): the glidepath counts half a mile, 20 s, later.
+    const highAtFix = ({ timeS }: { timeS: number }) => (timeS <= 132 ? 0.9 : 0);
+    const debrief = debriefOf({ glidepathFullScale: highAtFix });
+    expect(debrief.approaches[0]!.summary).toContain(
+      'came to final high on the glidepath, then both needles within ¾ scale; ',
+    );
+    const text = debriefText(debrief);
+    expect(text).toMatch(/Glidepath on final .* within ¾ scale, counted from \d\d:\d\d:\d\d/s);
+    expect(text).toMatch(/beyond the limit, high 0\.90 at most, not judged/);
+  });
+
+  it('says of a standard that speaks only below its gate where it looked', () => {
+    const gated = debriefOf({}, {}, { vrefKt: 70 }, standardById('stabilized-approach')!).approaches[0]!;
+    expect(gated.summary).toContain('both needles within ½ scale below 500 ft; ');
+    const high = debriefOf(
+      { glidepathFullScale: bump(230, 285, 0.6) },
+      {},
+      {},
+      standardById('stabilized-approach')!,
+    );
+    expect(high.approaches[0]!.summary).toContain('passed 500 ft high on the glidepath, corrected by ');
   });
 
   it('tells of a gate that was failed, and of what else than a needle was lost after one that held', () => {
@@ -66,7 +91,9 @@ describe('the first sentence of a debrief', () => {
       localizerFullScale: ({ timeS }: { timeS: number }) => Math.max(0, 0.95 - timeS / 20),
     };
     expect(sentence(joined)).toContain('joined the localizer inside the fix, corrected by ');
-    expect(sentence(joined, { vectoredInsideFix: true })).toContain('both needles within ¾ scale on final');
+    expect(sentence(joined, { vectoredInsideFix: true })).toContain(
+      'vectored onto the localizer inside the fix, then both needles within ¾ scale; ',
+    );
   });
 });
 

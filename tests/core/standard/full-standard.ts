@@ -18,8 +18,6 @@ export const FULL = {
     countsFrom: 'gate',
   },
   gates: {
-    instrumentFt: 1200,
-    visualFt: 600,
     datum: 'threshold',
     localizerFullScale: 0.55,
     glidepathFullScale: { lower: -0.35 },

@@ -17,24 +17,15 @@ import { DEFAULT_STANDARD, standardById } from '../../../core/standard/standards
 import { NOTHING_STATED, type Stated } from '../../../core/standard/stated.ts';
 import { buildTrack } from '../../../core/track/build-track.ts';
 import { drawFlight, type Drawing } from '../../support/flight/drawn-flight.ts';
-import { PETRELHOLM } from '../../support/samples/petrelholm.ts';
+import { STRAIGHT_IN } from '../debrief/drawn.ts';
 import { makeLog } from '../track/make-log.ts';
 
 /**
- * Straight in at 90 kt from 8 NM, on both needles, 40 s a mile. The path stands 34 + 52 ft at the threshold and rises
+ * When the fix is passed on the flight that is drawn: `STRAIGHT_IN`, 90 kt from 8 NM, 40 s a mile. The path stands 34 + 52 ft at the threshold and rises
  * 318.4 ft a mile, and 0.88 ft a square mile for the earth: it is at 1,700 ft at the fix (5 NM, 120 s), 1,000 ft above
  * the touchdown zone of 40 ft at about 201 s, 500 ft above it at 263 s, 300 ft above it at 288 s, and at the decision
  * altitude of 240 ft at 300.7 s. Final takes 180.7 s, of which 5 % are 9.0 s.
  */
-const STRAIGHT_IN: Drawing = {
-  facility: PETRELHOLM,
-  fromNm: 8,
-  toNm: 0.05,
-  groundspeedKt: 90,
-  localizerFullScale: () => 0,
-  glidepathFullScale: () => 0,
-};
-
 export const FIX_S = 120;
 
 type Values = { readonly [Q in Quantity]?: (timeS: number) => number };

@@ -54,7 +54,7 @@ describe('the altitude before final', () => {
     const fromAbove = ({ timeS }: { timeS: number }) =>
       timeS < 110 ? 0.9 : Math.max(0, 0.9 - (timeS - 110) / 30);
     expect(judged({ glidepathFullScale: fromAbove }).criterion('altitude-before-final').why).toBe(
-      'it came down from above, and no altitude was assigned',
+      'the glidepath was met from above, and no altitude was assigned',
     );
     expect(judged({ glidepathFullScale: () => 1.2 }).criterion('altitude-before-final').why).toBe(
       'no descent on the glidepath to be level before',

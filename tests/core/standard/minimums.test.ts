@@ -48,7 +48,7 @@ describe('a missed approach', () => {
     // 40 ft at 7.96 ft/s.
     expect(Math.abs(late.measured! - 5)).toBeLessThan(1);
     expect(late.why).toMatch(
-      /^the missed approach was begun \d+ ft below decision altitude, [45] s after it was passed$/,
+      /^began to stop the descent \d+ ft below decision altitude, [45] s after it was passed$/,
     );
   });
 
