@@ -6,7 +6,7 @@ import { CODE_CACHE, loadProgram } from './load-program.ts';
  * The last step of the build: debriefs samples as a user would, in both formats, and keeps the code that was compiled
  * for it. Run from the project's folder; the answers go nowhere.
  */
-const SAMPLES = ['first-approach.csv', 'missed-at-minimums.csv', 'touch-and-go-then-again.csv'];
+const SAMPLES = ['first-approach.csv', 'went-around.csv', 'touch-and-go-then-again.csv'];
 const FACILITY = ['--facility', 'samples/petrelholm-ils-07.json'];
 
 const folder = resolve('dist');
