@@ -45,12 +45,11 @@ export function findCorrections(flown: Flown, span: Span): Corrections | null {
 /** The track every second, each the mean of three seconds. */
 function smoothed(part: Polyline): Polyline {
   const everySecond = resample(part, RESAMPLED_S);
-  const fine = { timeS: Float64Array.from(part.timeS), value: Float64Array.from(part.value) };
-  return { timeS: everySecond.timeS, value: everySecond.timeS.map((s) => meanAround(fine, s)) };
+  return { timeS: everySecond.timeS, value: everySecond.timeS.map((s) => meanAround(part, s)) };
 }
 
 /** Mean of the values around a moment that are known: five, half of the smoothed time to each side. */
-function meanAround({ timeS, value }: { timeS: Float64Array; value: Float64Array }, s: number): number {
+function meanAround({ timeS, value }: Polyline, s: number): number {
   let sum = 0;
   let count = 0;
   for (let step = -1; step <= 1; step += 0.5) {

@@ -6,6 +6,8 @@ export interface Limits {
   readonly upper: number | null;
 }
 
+type Side = 'above' | 'below';
+
 /** A stretch of time outside a limit, on one side. */
 export interface Excursion {
   readonly startS: number;
@@ -14,7 +16,7 @@ export interface Excursion {
   readonly outsideS: number;
   readonly peak: number;
   readonly peakS: number;
-  readonly side: 'above' | 'below';
+  readonly side: Side;
 }
 
 /**
@@ -26,8 +28,7 @@ export function findExcursions(parts: readonly Polyline[], limits: Limits, near:
   const found: Excursion[] = [];
   for (const part of parts) {
     if (limits.upper !== null) found.push(...spells(part, limits.upper, near, 'above'));
-    if (limits.lower !== null)
-      found.push(...spells(mirrored(part), -limits.lower, near, 'below').map(turned));
+    if (limits.lower !== null) found.push(...spells(part, limits.lower, near, 'below'));
   }
   return found.sort((a, b) => a.startS - b.startS);
 }
@@ -37,44 +38,36 @@ export function timeOutsideS(excursions: readonly Excursion[]): number {
   return excursions.reduce((sum, { outsideS }) => sum + outsideS, 0);
 }
 
-function spells(
-  { timeS, value }: Polyline,
-  limit: number,
-  near: number,
-  side: Excursion['side'],
-): Excursion[] {
+/** Spells on one side. Values are counted away from zero: below a limit is above it in a mirror. */
+function spells({ timeS, value }: Polyline, limit: number, near: number, side: Side): Excursion[] {
+  const sign = side === 'above' ? 1 : -1;
+  const edge = sign * limit;
   const found: Excursion[] = [];
   let joined = false;
   for (let i = 1; i < value.length; i++) {
-    const a = value[i - 1]!;
-    const b = value[i]!;
-    if (a <= limit && b <= limit) {
-      if (a < limit - near || b < limit - near) joined = false;
+    const a = sign * value[i - 1]!;
+    const b = sign * value[i]!;
+    if (a <= edge && b <= edge) {
+      if (a < edge - near || b < edge - near) joined = false;
       continue;
     }
     // A line that rises from far inside has come from there before it crosses.
-    if (a < limit - near) joined = false;
-    const spell = spellBetween(timeS[i - 1]!, a, timeS[i]!, b, limit, side);
+    if (a < edge - near) joined = false;
+    const spell = spellBetween(timeS[i - 1]!, a, timeS[i]!, b, edge, side);
     if (joined) found.push(merged(found.pop()!, spell));
     else found.push(spell);
-    joined = b >= limit - near;
+    joined = b >= edge - near;
   }
   return found;
 }
 
-/** The part beyond the limit of the line between two fixes, one of which is beyond it. */
-function spellBetween(
-  fromS: number,
-  a: number,
-  toS: number,
-  b: number,
-  limit: number,
-  side: Excursion['side'],
-): Excursion {
-  const crossingS = fromS + ((limit - a) / (b - a)) * (toS - fromS);
-  const startS = a > limit ? fromS : crossingS;
-  const endS = b > limit ? toS : crossingS;
-  return { startS, endS, outsideS: endS - startS, peak: Math.max(a, b), peakS: a >= b ? fromS : toS, side };
+/** The part beyond the edge of the line between two fixes, one of which is beyond it. */
+function spellBetween(fromS: number, a: number, toS: number, b: number, edge: number, side: Side): Excursion {
+  const crossingS = fromS + ((edge - a) / (b - a)) * (toS - fromS);
+  const startS = a > edge ? fromS : crossingS;
+  const endS = b > edge ? toS : crossingS;
+  const peak = side === 'above' ? Math.max(a, b) : -Math.max(a, b);
+  return { startS, endS, outsideS: endS - startS, peak, peakS: a >= b ? fromS : toS, side };
 }
 
 /** Time that a value spends within ± `limit`, exactly at it included, on the straight lines between fixes. */
@@ -96,7 +89,8 @@ function shareWithin(a: number, b: number, limit: number): number {
 }
 
 function merged(first: Excursion, second: Excursion): Excursion {
-  const deeper = second.peak > first.peak ? second : first;
+  const isDeeper = second.side === 'above' ? second.peak > first.peak : second.peak < first.peak;
+  const deeper = isDeeper ? second : first;
   return {
     startS: first.startS,
     endS: second.endS,
@@ -105,12 +99,4 @@ function merged(first: Excursion, second: Excursion): Excursion {
     peakS: deeper.peakS,
     side: first.side,
   };
-}
-
-function mirrored({ timeS, value }: Polyline): Polyline {
-  return { timeS, value: value.map((v) => -v) };
-}
-
-function turned(excursion: Excursion): Excursion {
-  return { ...excursion, peak: -excursion.peak };
 }

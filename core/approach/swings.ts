@@ -10,18 +10,20 @@ export interface Swing {
 
 /** The line's values every `stepS` seconds from its start, on its straight lines. */
 export function resample({ timeS, value }: Polyline, stepS: number): Polyline {
-  const times: number[] = [];
-  const values: number[] = [];
+  const startS = timeS[0]!;
+  const endS = timeS[timeS.length - 1]!;
+  // One too many at most, where rounding makes the last step end beyond the line.
+  const times = new Float64Array(Math.floor((endS - startS) / stepS) + 2);
+  const values = new Float64Array(times.length);
+  let count = 0;
   let at = 0;
-  for (let k = 0; ; k++) {
-    const s = timeS[0]! + k * stepS;
-    if (s > timeS.at(-1)!) break;
+  for (let s = startS; s <= endS; s = startS + count * stepS) {
     while (at + 2 < timeS.length && timeS[at + 1]! < s) at++;
     const share = (s - timeS[at]!) / (timeS[at + 1]! - timeS[at]!);
-    times.push(s);
-    values.push(value[at]! + share * (value[at + 1]! - value[at]!));
+    times[count] = s;
+    values[count++] = value[at]! + share * (value[at + 1]! - value[at]!);
   }
-  return { timeS: times, value: values };
+  return { timeS: times.subarray(0, count), value: values.subarray(0, count) };
 }
 
 /**
@@ -51,6 +53,6 @@ export function swingsOf({ timeS, value }: Polyline, least: number): Swing[] {
   return found;
 }
 
-function swing(timeS: readonly number[], value: readonly number[], start: number, end: number): Swing {
+function swing(timeS: Float64Array, value: Float64Array, start: number, end: number): Swing {
   return { startS: timeS[start]!, endS: timeS[end]!, from: value[start]!, to: value[end]! };
 }

@@ -3,8 +3,8 @@
  * All means and shares of the program are integrals of these lines, so that a log's interval does not change them.
  */
 export interface Polyline {
-  readonly timeS: readonly number[];
-  readonly value: readonly number[];
+  readonly timeS: Float64Array;
+  readonly value: Float64Array;
 }
 
 export interface Span {
@@ -16,34 +16,40 @@ export interface Span {
  * The parts of a column within a span, with interpolated ends. An interval longer than `gapLimitS` and a value that
  * is NaN part the line.
  */
-export function clip(
-  timeS: Float64Array,
-  values: Float64Array,
-  { startS, endS }: Span,
-  gapLimitS: number,
-): Polyline[] {
-  const parts: { timeS: number[]; value: number[] }[] = [];
-  if (endS <= startS) return parts;
-  let part: { timeS: number[]; value: number[] } | null = null;
-  for (let i = Math.max(1, firstAfter(timeS, startS)); i < timeS.length && timeS[i - 1]! < endS; i++) {
-    const fromS = timeS[i - 1]!;
-    const toS = timeS[i]!;
-    const rise = values[i]! - values[i - 1]!;
-    if (toS - fromS > gapLimitS || Number.isNaN(rise)) {
-      part = null;
-      continue;
-    }
-    const risePerS = rise / (toS - fromS);
-    const cutEndS = Math.min(endS, toS);
-    if (part === null) {
-      const cutStartS = Math.max(startS, fromS);
-      part = { timeS: [cutStartS], value: [values[i - 1]! + risePerS * (cutStartS - fromS)] };
-      parts.push(part);
-    }
-    part.timeS.push(cutEndS);
-    part.value.push(cutEndS === toS ? values[i]! : values[i - 1]! + risePerS * (cutEndS - fromS));
+export function clip(timeS: Float64Array, values: Float64Array, span: Span, gapLimitS: number): Polyline[] {
+  const parts: Polyline[] = [];
+  if (span.endS <= span.startS) return parts;
+  let first = -1;
+  let i = Math.max(1, firstAfter(timeS, span.startS));
+  for (; i < timeS.length && timeS[i - 1]! < span.endS; i++) {
+    const joined = timeS[i]! - timeS[i - 1]! <= gapLimitS && !Number.isNaN(values[i]! - values[i - 1]!);
+    if (joined && first === -1) first = i - 1;
+    if (joined || first === -1) continue;
+    parts.push(cut(timeS, values, first, i, span));
+    first = -1;
   }
+  if (first !== -1) parts.push(cut(timeS, values, first, i, span));
   return parts;
+}
+
+/** The line through the fixes from `first` to the one before `end`, cut off at a span's ends. */
+function cut(timeS: Float64Array, values: Float64Array, first: number, end: number, span: Span): Polyline {
+  const line = { timeS: timeS.slice(first, end), value: values.slice(first, end) };
+  const last = line.timeS.length - 1;
+  const startS = Math.max(span.startS, line.timeS[0]!);
+  const endS = Math.min(span.endS, line.timeS[last]!);
+  const startValue = onLine(timeS, values, first, startS);
+  if (endS < line.timeS[last]!) line.value[last] = onLine(timeS, values, end - 2, endS);
+  line.timeS[0] = startS;
+  line.value[0] = startValue;
+  line.timeS[last] = endS;
+  return line;
+}
+
+/** The value at a moment on the straight line from fix `i` to the next. */
+function onLine(timeS: Float64Array, values: Float64Array, i: number, s: number): number {
+  const risePerS = (values[i + 1]! - values[i]!) / (timeS[i + 1]! - timeS[i]!);
+  return values[i]! + risePerS * (s - timeS[i]!);
 }
 
 /** Index of the first time later than `s`; the length when there is none. Binary search. */
@@ -80,7 +86,7 @@ export function valueAt(timeS: Float64Array, values: Float64Array, s: number, ga
 
 /** Duration of all parts, seconds. */
 export function durationS(parts: readonly Polyline[]): number {
-  return parts.reduce((sum, { timeS }) => sum + timeS.at(-1)! - timeS[0]!, 0);
+  return parts.reduce((sum, { timeS }) => sum + timeS[timeS.length - 1]! - timeS[0]!, 0);
 }
 
 /** The same lines with their values counted from a target. */

@@ -105,6 +105,6 @@ function farthest(parts: readonly Polyline[], { lower, upper }: Limit): number |
 
 function afterMoment(parts: readonly Polyline[], momentS: number): Polyline[] {
   return parts.flatMap(({ timeS, value }) =>
-    clip(Float64Array.from(timeS), Float64Array.from(value), { startS: momentS, endS: Infinity }, Infinity),
+    clip(timeS, value, { startS: momentS, endS: Infinity }, Infinity),
   );
 }

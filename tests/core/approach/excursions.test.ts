@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { findExcursions, timeOutsideS, timeWithinS, type Limits } from '../../../core/approach/excursions.ts';
+import { every, line } from '../numeric/line.ts';
 
 const NEEDLE: Limits = { lower: -0.75, upper: 0.75 };
-const line = (...value: number[]) => ({ timeS: value.map((_, i) => i * 10), value });
-const found = (value: number[], limits = NEEDLE) => findExcursions([line(...value)], limits, 0.05);
+const found = (value: number[], limits = NEEDLE) => findExcursions([every(10, value)], limits, 0.05);
 
 describe('findExcursions', () => {
   it('finds crossing times on the straight lines', () => {
@@ -53,7 +53,7 @@ describe('findExcursions', () => {
   });
 
   it('spans no break: outside before it and after it are two', () => {
-    const parts = [line(0.9, 0.9), { timeS: [40, 50], value: [0.9, 0.9] }];
+    const parts = [every(10, [0.9, 0.9]), line([40, 50], [0.9, 0.9])];
     const two = findExcursions(parts, NEEDLE, 0.05);
     expect(two).toHaveLength(2);
     expect(timeOutsideS(two)).toBe(20);
@@ -82,16 +82,18 @@ describe('timeWithinS', () => {
     ['a line beyond on the other side', [-0.8, -0.9], 0],
     ['a line that leaves', [0.7, 0.8], 5],
     ['a line across both limits', [-1.5, 1.5], 5],
-  ])('of %s', (_name, value, seconds) => expect(timeWithinS([line(...value)], 0.75)).toBeCloseTo(seconds, 9));
+  ])('of %s', (_name, value, seconds) =>
+    expect(timeWithinS([every(10, value)], 0.75)).toBeCloseTo(seconds, 9),
+  );
 
   it('and the time outside make up the whole', () => {
     fc.assert(
       fc.property(
         fc.array(fc.double({ min: -2, max: 2, noNaN: true }), { minLength: 2, maxLength: 20 }),
         (value) => {
-          const outside = findExcursions([line(...value)], NEEDLE, 0);
+          const outside = findExcursions([every(10, value)], NEEDLE, 0);
           const wholeS = (value.length - 1) * 10;
-          expect(timeWithinS([line(...value)], 0.75) + timeOutsideS(outside)).toBeCloseTo(wholeS, 6);
+          expect(timeWithinS([every(10, value)], 0.75) + timeOutsideS(outside)).toBeCloseTo(wholeS, 6);
         },
       ),
     );

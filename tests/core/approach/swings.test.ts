@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { resample, swingsOf } from '../../../core/approach/swings.ts';
+import { every, line } from '../numeric/line.ts';
 
-const line = (...value: number[]) => ({ timeS: value.map((_, i) => i), value });
-const sizes = (...value: number[]) => swingsOf(line(...value), 2).map(({ from, to }) => to - from);
+const sizes = (...value: number[]) => swingsOf(every(1, value), 2).map(({ from, to }) => to - from);
 
 describe('swingsOf', () => {
   it('finds movements from turning point to turning point', () => {
     expect(sizes(0, 3, 0, -3, 0)).toEqual([3, -6, 3]);
-    expect(swingsOf(line(0, 1, 3, 1, 0), 2)).toEqual([
+    expect(swingsOf(every(1, [0, 1, 3, 1, 0]), 2)).toEqual([
       { startS: 0, endS: 2, from: 0, to: 3 },
       { startS: 2, endS: 4, from: 3, to: 0 },
     ]);
@@ -28,13 +28,12 @@ describe('swingsOf', () => {
 
 describe('resample', () => {
   it('takes values every second from the start of the line', () => {
-    expect(resample({ timeS: [10.5, 12.5, 13.7], value: [0, 4, 4] }, 1)).toEqual({
-      timeS: [10.5, 11.5, 12.5, 13.5],
-      value: [0, 2, 4, 4],
-    });
+    expect(resample(line([10.5, 12.5, 13.7], [0, 4, 4]), 1)).toEqual(
+      line([10.5, 11.5, 12.5, 13.5], [0, 2, 4, 4]),
+    );
   });
   it('thins a fast line', () => {
-    const fast = { timeS: [0, 0.25, 0.5, 0.75, 1], value: [0, 1, 2, 3, 4] };
-    expect(resample(fast, 0.5)).toEqual({ timeS: [0, 0.5, 1], value: [0, 2, 4] });
+    const fast = every(0.25, [0, 1, 2, 3, 4]);
+    expect(resample(fast, 0.5)).toEqual(every(0.5, [0, 2, 4]));
   });
 });

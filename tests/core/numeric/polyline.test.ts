@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { clip, durationS, firstAfter, valueAt } from '../../../core/numeric/polyline.ts';
+import { line } from './line.ts';
 
 const of = (...values: number[]) => Float64Array.from(values);
 const clipped = (timeS: number[], values: number[], startS: number, endS: number, gapLimitS = 5) =>
@@ -7,28 +8,28 @@ const clipped = (timeS: number[], values: number[], startS: number, endS: number
 
 describe('clip', () => {
   it('interpolates both ends', () => {
-    expect(clipped([0, 2, 4], [0, 20, 0], 1, 3)).toEqual([{ timeS: [1, 2, 3], value: [10, 20, 10] }]);
+    expect(clipped([0, 2, 4], [0, 20, 0], 1, 3)).toEqual([line([1, 2, 3], [10, 20, 10])]);
   });
   it('takes whole intervals when the ends are fixes, and gives back their own values', () => {
-    expect(clipped([0, 1, 2, 3], [0.1, 0.2, 0.3, 0.4], 1, 2)).toEqual([{ timeS: [1, 2], value: [0.2, 0.3] }]);
+    expect(clipped([0, 1, 2, 3], [0.1, 0.2, 0.3, 0.4], 1, 2)).toEqual([line([1, 2], [0.2, 0.3])]);
   });
   it('cuts both ends out of one interval', () => {
-    expect(clipped([0, 4], [0, 8], 1, 2)).toEqual([{ timeS: [1, 2], value: [2, 4] }]);
+    expect(clipped([0, 4], [0, 8], 1, 2)).toEqual([line([1, 2], [2, 4])]);
   });
   it('parts at an interval longer than the limit and keeps one exactly as long', () => {
     expect(clipped([0, 5, 10.5, 11], [1, 2, 3, 4], 0, 20)).toEqual([
-      { timeS: [0, 5], value: [1, 2] },
-      { timeS: [10.5, 11], value: [3, 4] },
+      line([0, 5], [1, 2]),
+      line([10.5, 11], [3, 4]),
     ]);
   });
   it('parts at a missing value', () => {
     expect(clipped([0, 1, 2, 3, 4], [1, 2, NaN, 4, 5], 0, 4)).toEqual([
-      { timeS: [0, 1], value: [1, 2] },
-      { timeS: [3, 4], value: [4, 5] },
+      line([0, 1], [1, 2]),
+      line([3, 4], [4, 5]),
     ]);
   });
   it('holds no more than was recorded, and nothing where nothing was', () => {
-    expect(clipped([0, 1], [1, 2], -5, 9)).toEqual([{ timeS: [0, 1], value: [1, 2] }]);
+    expect(clipped([0, 1], [1, 2], -5, 9)).toEqual([line([0, 1], [1, 2])]);
     expect(clipped([0, 1], [1, 2], 5, 9)).toEqual([]);
     expect(clipped([0, 1], [1, 2], -5, 0)).toEqual([]);
     expect(clipped([0, 1], [1, 2], 0.5, 0.5)).toEqual([]);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { halved } from '../../../core/standard/halved.ts';
 import type { Limit } from '../../../core/standard/standard.ts';
 import { judgeTimed, type TimedQuestion } from '../../../core/standard/timed-criterion.ts';
+import { every } from '../numeric/line.ts';
 
 const band = (lower: number | null, upper: number | null): Limit => ({
   lower,
@@ -20,7 +21,7 @@ function question(values: number[], more: Partial<TimedQuestion> = {}): TimedQue
     limit: band(-1, 1),
     limitWords: '±1 kt',
     counted: [{ startS: 0, endS: (values.length - 1) * 10 }],
-    parts: [{ timeS: values.map((_, i) => i * 10), value: values }],
+    parts: [every(10, values)],
     madeUp: null,
     near: 0,
     halfFloor: 0,
