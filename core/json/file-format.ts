@@ -8,7 +8,8 @@ export interface FileFormat<Value> {
   readonly noun: string;
   /** Value of its key `format`. */
   readonly format: string;
-  readonly schema: z.ZodMiniType<Value>;
+  /** Made when it is needed: making a schema takes longer than reading a file with it. */
+  readonly schema: () => z.ZodMiniType<Value>;
   /** What values, each possible on its own, cannot be together. */
   readonly impossible: (value: Value) => readonly JsonProblem[];
   /** A code of its own for a key whose absence means more than a slip; null for all others. */

@@ -23,10 +23,13 @@ export function parseJsonFile<Value>(
   }
   const json = readJson(text);
   if (!json.ok) return notJson(json, fileName, file.noun);
-  const checked = file.schema.safeParse(json.value, { reportInput: true });
+  const schema = file.schema();
+  const checked = schema.safeParse(json.value, { reportInput: true });
   const problems = [
     ...json.repeated.map((path) => repeatedKey(path, file.noun)),
-    ...(checked.success ? file.impossible(checked.data) : schemaProblems(checked.error.issues, file)),
+    ...(checked.success
+      ? file.impossible(checked.data)
+      : schemaProblems(checked.error.issues, { ...file, schema })),
   ];
   if (!checked.success || problems.length > 0) return unusable(problems, json.lineOf, fileName);
   return usable(checked.data);
