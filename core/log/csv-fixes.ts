@@ -1,6 +1,7 @@
 import { cleanName, namesPosition } from './csv-header.ts';
 import { isBlank, isComment } from './csv-lines.ts';
 import type { CsvLayout } from './csv-layout.ts';
+import type { Row } from './row.ts';
 import type { FixTable } from './fix-table.ts';
 import type { NumberColumn } from './number-column.ts';
 import type { PositionReader } from './position-reader.ts';
@@ -42,27 +43,27 @@ export class CsvFixes implements RowTaker {
     this.#cellsMax = Math.max(layout.usualCells, named);
   }
 
-  row(cells: string[], line: number, unfinished: boolean): void {
+  row(row: Row, line: number, unfinished: boolean): void {
     if (line < this.#layout.header.dataLine) return;
     const { position, values } = this.#readers;
-    const fault = this.#isElsewhere ? 'row-under-other-header' : this.#faultOf(cells, line, unfinished);
+    const fault = this.#isElsewhere ? 'row-under-other-header' : this.#faultOf(row, line, unfinished);
     if (fault !== null) {
-      this.#leaveOut(cells, line, fault);
+      this.#leaveOut(row.cells(), line, fault);
       return;
     }
     this.rowsSeen++;
     this.#latDeg.push(position.latDeg);
     this.#lonDeg.push(position.lonDeg);
-    for (const value of values) value.read(cells[value.index], line);
+    for (let i = 0; i < values.length; i++) values[i]!.read(row, line);
     this.#table.endRow(line);
   }
 
   /** Reads position and time of a row; why it cannot be used, or null when it can. */
-  #faultOf(cells: readonly string[], line: number, unfinished: boolean): FaultCode | null {
-    if (cells.length < this.#cellsMin) return unfinished ? 'row-cut-short' : 'row-too-short';
-    if (cells.length > this.#cellsMax && !isBlank(cells.slice(this.#cellsMax))) return 'row-too-long';
-    if (!this.#readers.position.read(cells, line)) return 'row-without-position';
-    return this.#readers.time.add(cells) ? null : 'row-without-time';
+  #faultOf(row: Row, line: number, unfinished: boolean): FaultCode | null {
+    if (row.length < this.#cellsMin) return unfinished ? 'row-cut-short' : 'row-too-short';
+    if (row.length > this.#cellsMax && !isBlank(row.cells().slice(this.#cellsMax))) return 'row-too-long';
+    if (!this.#readers.position.read(row, line)) return 'row-without-position';
+    return this.#readers.time.add(row) ? null : 'row-without-time';
   }
 
   unclosedQuote(line: number): void {

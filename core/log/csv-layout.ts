@@ -1,6 +1,7 @@
 import type { CsvHeader, HeadRow } from './csv-header.ts';
 import { findHeader } from './csv-header.ts';
 import { isComment } from './csv-lines.ts';
+import type { Row } from './row.ts';
 import type { LogSettings } from './log.ts';
 import type { DecimalMark } from './parse-number.ts';
 import { RowSplitter } from './row-splitter.ts';
@@ -75,7 +76,7 @@ function firstLines(head: string, newline: string): string {
 function rowsOf(text: string, shape: CsvShape): HeadRow[] {
   const rows: HeadRow[] = [];
   const taker = {
-    row: (cells: string[], line: number) => void rows.push({ cells, line }),
+    row: (row: Row, line: number) => void rows.push({ cells: row.cells(), line }),
     unclosedQuote: () => undefined,
   };
   const splitter = new RowSplitter(shape, taker, 0);

@@ -4,7 +4,11 @@ import type { GpxElement } from './gpx-elements.ts';
 import type { XmlTaker } from './guarded-xml.ts';
 import { PositionReader } from './position-reader.ts';
 import type { RowFaults } from './row-faults.ts';
+import { Row } from './row.ts';
 import { ValueReader } from './value-reader.ts';
+
+/** A point is read as a row: latitude, longitude, then its elements. */
+const FIRST_VALUE = 2;
 
 /** Takes the elements of a GPX file and puts its track points with a time and a position into a table. */
 export class GpxFixes implements XmlTaker {
@@ -37,9 +41,10 @@ export class GpxFixes implements XmlTaker {
     lon: string;
     time: string;
     fix: string;
-    texts: (string | undefined)[];
+    texts: string[];
   } | null = null;
   #text = '';
+  readonly #row = new Row();
 
   /** @param expectedPoints how many track points are likely to come; 0 when nobody knows */
   constructor(elements: readonly GpxElement[], faults: RowFaults, expectedPoints: number) {
@@ -51,7 +56,13 @@ export class GpxFixes implements XmlTaker {
     );
     this.readers = elements.map(
       ({ header, quantity, unit }, index) =>
-        new ValueReader({ index, header }, quantity, unit, '.', this.table.column(quantity)),
+        new ValueReader(
+          { index: index + FIRST_VALUE, header },
+          quantity,
+          unit,
+          '.',
+          this.table.column(quantity),
+        ),
     );
     this.#places = new Map(elements.flatMap((element, index) => element.names.map((name) => [name, index])));
   }
@@ -68,7 +79,7 @@ export class GpxFixes implements XmlTaker {
         lon: attributes['lon'] ?? '',
         time: '',
         fix: '',
-        texts: [],
+        texts: this.readers.map(() => ''),
       };
     }
   }
@@ -87,7 +98,7 @@ export class GpxFixes implements XmlTaker {
       const word = name.toLowerCase();
       const place = this.#places.get(word);
       if (this.#text.trim() !== '') this.met.add(word);
-      if (place !== undefined) point.texts[place] ??= this.#text;
+      if (place !== undefined) point.texts[place] ||= this.#text;
     }
     this.#text = '';
   }
@@ -96,19 +107,19 @@ export class GpxFixes implements XmlTaker {
     const { line, lat, lon, time, fix, texts } = this.#point!;
     this.#point = null;
     this.pointsSeen++;
+    const height = this.#places.get('ele');
+    const isFlat = fix === '2d' && height !== undefined && texts[height] !== '';
+    if (isFlat) texts[height] = '';
+    this.#row.take([lat, lon, ...texts]);
     // "none" says that the receiver had no fix: such a point is no place where the aircraft was.
-    if (fix === 'none' || !this.position.read([lat, lon], line))
+    if (fix === 'none' || !this.position.read(this.#row, line))
       this.#faults.add('row-without-position', line);
     else if (!this.times.addMoment(time, NaN)) this.#faults.add('row-without-time', line);
     else {
-      const height = this.#places.get('ele');
-      if (fix === '2d' && height !== undefined && texts[height] !== undefined) {
-        this.#faults.add('height-of-2d-fix', line);
-        texts[height] = undefined;
-      }
+      if (isFlat) this.#faults.add('height-of-2d-fix', line);
       this.table.column('latDeg').push(this.position.latDeg);
       this.table.column('lonDeg').push(this.position.lonDeg);
-      for (const reader of this.readers) reader.read(texts[reader.index], line);
+      for (const reader of this.readers) reader.read(this.#row, line);
       this.table.endRow(line);
     }
   }

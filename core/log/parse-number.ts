@@ -13,9 +13,14 @@ export type DecimalMark = '.' | ',';
  * double, the same that `Number` gives. Everything else (exponents, grouped thousands) takes the slow way.
  */
 export function parseNumber(text: string, mark: DecimalMark): number {
+  return parseNumberIn(text, 0, text.length, mark);
+}
+
+/** The number that stands in a text from one place to before another. */
+export function parseNumberIn(text: string, from: number, to: number, mark: DecimalMark): number {
   const markCode = mark === '.' ? POINT : COMMA;
-  let at = 0;
-  let end = text.length;
+  let at = from;
+  let end = to;
   while (at < end && text.charCodeAt(at) <= 32) at++;
   while (end > at && text.charCodeAt(end - 1) <= 32) end--;
   const sign = text.charCodeAt(at);
@@ -30,10 +35,10 @@ export function parseNumber(text: string, mark: DecimalMark): number {
       digits++;
       if (decimals >= 0) decimals++;
     } else if (code === markCode && decimals < 0) decimals = 0;
-    else return parseUnusual(text, mark);
+    else return parseUnusual(text.slice(from, to), mark);
   }
   if (digits === 0) return NaN;
-  if (digits > 15) return parseUnusual(text, mark);
+  if (digits > 15) return parseUnusual(text.slice(from, to), mark);
   const size = decimals > 0 ? mantissa / POWERS_OF_TEN[decimals]! : mantissa;
   return sign === MINUS ? -size : size;
 }

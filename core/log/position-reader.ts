@@ -1,6 +1,6 @@
 import { wrap180 } from '../units/units.ts';
 import { parseAngle } from './angle-text.ts';
-import { parseNumber } from './parse-number.ts';
+import type { Row } from './row.ts';
 import type { DecimalMark } from './parse-number.ts';
 
 /** Where the position of a row stands, and how many degrees one unit of it is. */
@@ -32,12 +32,12 @@ export class PositionReader {
   }
 
   /** Reads a row into `latDeg` and `lonDeg`. False when it has no usable position. */
-  read(cells: readonly string[], line: number): boolean {
+  read(row: Row, line: number): boolean {
     const { latIndex, lonIndex, latFactor, lonFactor, latLetterIndex, lonLetterIndex, mark } = this.#place;
-    let latDeg = degrees(cells[latIndex], latFactor, mark, 'lat');
-    let lonDeg = degrees(cells[lonIndex], lonFactor, mark, 'lon');
-    if (latLetterIndex !== null && /^\s*s/i.test(cells[latLetterIndex] ?? '')) latDeg = -Math.abs(latDeg);
-    if (lonLetterIndex !== null && /^\s*w/i.test(cells[lonLetterIndex] ?? '')) lonDeg = -Math.abs(lonDeg);
+    let latDeg = degrees(row, latIndex, latFactor, mark, 'lat');
+    let lonDeg = degrees(row, lonIndex, lonFactor, mark, 'lon');
+    if (latLetterIndex !== null && /^\s*s/i.test(row.text(latLetterIndex))) latDeg = -Math.abs(latDeg);
+    if (lonLetterIndex !== null && /^\s*w/i.test(row.text(lonLetterIndex))) lonDeg = -Math.abs(lonDeg);
     if (!(latDeg >= -90 && latDeg <= 90)) {
       if (Math.abs(latDeg) <= 360 && Math.abs(lonDeg) <= 90 && this.swapped++ === 0) this.swappedLine = line;
       return false;
@@ -53,8 +53,7 @@ export class PositionReader {
   }
 }
 
-function degrees(text: string | undefined, factor: number, mark: DecimalMark, axis: 'lat' | 'lon'): number {
-  if (text === undefined) return NaN;
-  const number = parseNumber(text, mark);
-  return Number.isNaN(number) ? parseAngle(text, axis) : number * factor;
+function degrees(row: Row, index: number, factor: number, mark: DecimalMark, axis: 'lat' | 'lon'): number {
+  const number = row.number(index, mark);
+  return Number.isNaN(number) ? parseAngle(row.text(index), axis) : number * factor;
 }

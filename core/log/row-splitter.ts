@@ -1,4 +1,5 @@
 import Papa from 'papaparse';
+import { Row } from './row.ts';
 
 export interface CsvShape {
   readonly delimiter: string;
@@ -12,8 +13,11 @@ export const LINE_MAX_CHARS = 1 << 20;
 const QUOTED_LINES_MAX = 16;
 
 export interface RowTaker {
-  /** One row: its cells and the physical line that it begins on. `unfinished`: it ends the file without a line end. */
-  row(cells: string[], line: number, unfinished: boolean): void;
+  /**
+   * One row, which is another's with the next call, and the physical line that it begins on. `unfinished`: it ends
+   * the file without a line end.
+   */
+  row(row: Row, line: number, unfinished: boolean): void;
   /** A physical line given up because a quote in it is never closed. */
   unclosedQuote(line: number): void;
 }
@@ -31,6 +35,7 @@ export class RowSplitter {
   readonly #parser: InstanceType<typeof Papa.Parser>;
   readonly #taker: RowTaker;
   readonly #cellsExpected: number;
+  readonly #row = new Row();
   #rest = '';
 
   /** @param cellsExpected cells that a row over several lines must have to be believed; 0 while that is not known */
@@ -67,7 +72,8 @@ export class RowSplitter {
         if (next === null) break;
         at = next;
       } else {
-        this.#taker.row(line.split(delimiter), this.line++, end === text.length);
+        this.#row.cut(line, delimiter);
+        this.#taker.row(this.#row, this.line++, end === text.length);
         at = end + 1;
       }
     }
@@ -94,9 +100,12 @@ export class RowSplitter {
     return believed ? this.#taken(row, lines, end, text.length) : this.#taken(null, 1, firstEnd, text.length);
   }
 
-  #taken(row: string[] | null, lines: number, end: number, textEnd: number): number {
-    if (row === null) this.#taker.unclosedQuote(this.line);
-    else this.#taker.row(row, this.line, end === textEnd);
+  #taken(cells: string[] | null, lines: number, end: number, textEnd: number): number {
+    if (cells === null) this.#taker.unclosedQuote(this.line);
+    else {
+      this.#row.take(cells);
+      this.#taker.row(this.#row, this.line, end === textEnd);
+    }
     this.line += lines;
     return end + 1;
   }

@@ -1,6 +1,7 @@
 import { CalendarTimes } from './calendar-times.ts';
 import { readOffset } from './clock-text.ts';
 import { CountedTimes } from './counted-times.ts';
+import type { Row } from './row.ts';
 import { orderOfPattern } from './date-order.ts';
 import type { LogSettings } from './log.ts';
 import type { DecimalMark } from './parse-number.ts';
@@ -8,12 +9,10 @@ import type { ResolvedTimes } from './resolved-times.ts';
 import type { TimePlan } from './settle-columns.ts';
 import type { StatedStart } from './stated-start.ts';
 
-type Cells = readonly string[];
-
 /** Reads the time of rows one by one. */
 export interface TimeReader {
   /** Adds the row's time. False, and no row, when it has none. */
-  add(cells: Cells): boolean;
+  add(row: Row): boolean;
   resolve(settings: LogSettings, stated: StatedStart): ResolvedTimes;
 }
 
@@ -24,7 +23,7 @@ export function timeReader(plan: TimePlan, mark: DecimalMark, expectedRows: numb
     const unitS = unit?.dimension === 'time' ? unit.factor : null;
     const times = new CountedTimes(plan.kind === 'elapsed', unitS, mark, expectedRows);
     return {
-      add: (cells) => times.add(textAt(cells, index)),
+      add: (row) => times.add(row.text(index)),
       resolve: ({ startS }, stated) =>
         times.resolve(startS === undefined ? stated.start : { atS: startS, isLocal: false }),
     };
@@ -42,20 +41,15 @@ function calendarReader(
   const isUtc = clock.terms.includes('utc');
   // An offset beside a clock that runs on UTC belongs to another clock.
   const offset = isUtc ? null : plan.utcOffset;
-  const offsetOf = (cells: Cells): number =>
-    offset === null ? NaN : readOffset(textAt(cells, offset.index).trim());
+  const offsetOf = (row: Row): number => (offset === null ? NaN : readOffset(row.text(offset.index).trim()));
   const order = date === null ? undefined : orderOfPattern(`${date.header} ${date.unitText}`);
   const resolve = (settings: LogSettings, stated: StatedStart): ResolvedTimes =>
     times.resolve(settings.timeZone, settings.dateOrder ?? order, isUtc, stated.day);
   if (plan.kind === 'moment')
-    return { add: (cells) => times.addMoment(textAt(cells, clock.index), offsetOf(cells)), resolve };
-  const dateOf = (cells: Cells): string | null => (date === null ? null : textAt(cells, date.index));
+    return { add: (row) => times.addMoment(row.text(clock.index), offsetOf(row)), resolve };
+  const dateOf = (row: Row): string | null => (date === null ? null : row.text(date.index));
   return {
-    add: (cells) => times.addParts(dateOf(cells), textAt(cells, clock.index), offsetOf(cells)),
+    add: (row) => times.addParts(dateOf(row), row.text(clock.index), offsetOf(row)),
     resolve,
   };
-}
-
-function textAt(cells: Cells, index: number): string {
-  return cells[index] ?? '';
 }

@@ -1,6 +1,6 @@
+import type { Row } from './row.ts';
 import type { Quantity } from './log.ts';
 import type { NumberColumn } from './number-column.ts';
-import { parseNumber } from './parse-number.ts';
 import type { DecimalMark } from './parse-number.ts';
 import { QUANTITY_RULES } from './quantity-rules.ts';
 import type { RowFaults } from './row-faults.ts';
@@ -26,6 +26,7 @@ export class ValueReader {
   readonly #invalid: number;
   readonly #into: NumberColumn;
   readonly #isSwitch: boolean;
+  readonly #isConverted: boolean;
   #unreadable = 0;
   #unreadableLine = 0;
   #marked = 0;
@@ -50,15 +51,17 @@ export class ValueReader {
     this.#invalid = rule.dimension === 'speed' && rule.min === 0 ? SPEED_MARK : NaN;
     this.#into = into;
     this.#isSwitch = quantity === 'gearDown';
+    this.#isConverted = this.#factor !== 1 || this.#shift !== 0;
   }
 
-  /** Takes the row's value for the column; `text` undefined when the row has no such cell. */
-  read(text: string | undefined, line: number): void {
-    let value = text === undefined ? NaN : parseNumber(text, this.#mark);
-    if (Number.isNaN(value)) value = this.#unusual(text ?? '', line);
+  /** Takes the row's value for the column. */
+  read(row: Row, line: number): void {
+    let value = row.number(this.index, this.#mark);
+    if (Number.isNaN(value)) value = this.#unusual(row.text(this.index), line);
     else {
       const recorded = value;
-      value = (recorded + this.#shift) * this.#factor;
+      // Mostly the unit is the quantity's own, and most of the time of reading a value goes by in arithmetic.
+      if (this.#isConverted) value = (recorded + this.#shift) * this.#factor;
       if (value < this.#min || value > this.#max || recorded === this.#invalid) {
         if (this.#marked++ === 0) this.#markedLine = line;
         value = NaN;
