@@ -23,13 +23,16 @@ export interface CsvHeader {
   readonly dataLine: number;
   /** How well the names are known; position and time count most. */
   readonly score: number;
+  readonly namesPosition: boolean;
 }
 
 /** A name row holds at most this share of cells that begin like a number. */
 const DATA_SHARE_MAX = 0.2;
+const AXIS_WEIGHT = 20;
+const POSITION_SCORE = 2 * AXIS_WEIGHT;
 const WEIGHTS: Readonly<Partial<Record<string, number>>> = {
-  latDeg: 20,
-  lonDeg: 20,
+  latDeg: AXIS_WEIGHT,
+  lonDeg: AXIS_WEIGHT,
   time: 8,
   epoch: 8,
   elapsed: 8,
@@ -59,7 +62,7 @@ export function findHeader(
 
 /** Whether a row is a header of fixes itself. */
 export function namesPosition(row: HeadRow): boolean {
-  return isNameRow(row.cells) && scoreOf(row.cells, {}) >= WEIGHTS['latDeg']! + WEIGHTS['lonDeg']!;
+  return isNameRow(row.cells) && scoreOf(row.cells, {}) >= POSITION_SCORE;
 }
 
 function headerAt(rows: readonly HeadRow[], at: number, score: number): CsvHeader {
@@ -83,6 +86,7 @@ function headerAt(rows: readonly HeadRow[], at: number, score: number): CsvHeade
     unitsLine: units?.line ?? null,
     dataLine: Math.max(line, units?.line ?? 0, other?.line ?? 0) + 1,
     score,
+    namesPosition: score >= POSITION_SCORE,
   };
 }
 

@@ -27,50 +27,66 @@ export const DELIMITERS: Readonly<Record<string, string>> = {
   '\t': 'tab',
   '|': 'bar',
 };
-/** Rows looked at: a header that stands lower is not found. */
-const HEAD_ROWS = 1000;
+/** Lines looked at first: nearly every header stands among them. */
+const TOP_LINES = 50;
+/** Lines looked at: a header that stands lower is not found. */
+const HEAD_LINES = 1000;
 /** Rows that tell what a column holds: a receiver's silent first minutes are then a few of them. */
 const SAMPLES_MAX = 100;
 
 /** Finds delimiter, header and decimal mark; null when no delimiter gives a row with a name that is known. */
 export function findLayout(head: string, settings: LogSettings): CsvLayout | null {
   const newline = head.includes('\n') ? '\n' : '\r';
-  const text = firstLines(head, newline);
-  let best: CsvLayout | null = null;
+  const text = firstLines(head, newline, HEAD_LINES);
+  const onTop = findNames(firstLines(text, newline, TOP_LINES), newline, settings);
+  const found = onTop?.header.namesPosition ? onTop : findNames(text, newline, settings);
+  return found === null ? null : layoutOf(found, text);
+}
+
+/** A header, and how the rows around it are cut. */
+interface Names {
+  readonly shape: CsvShape;
+  readonly header: CsvHeader;
+  readonly rows: readonly HeadRow[];
+}
+
+function findNames(text: string, newline: CsvShape['newline'], settings: LogSettings): Names | null {
+  let best: Names | null = null;
   for (const delimiter of Object.keys(DELIMITERS)) {
     if (!text.includes(delimiter)) continue;
     const shape: CsvShape = { delimiter, newline, quote: quoteOf(text, delimiter) };
     const rows = rowsOf(text, shape);
     const header = findHeader(rows, settings.columns ?? {});
-    if (header === null || header.score <= (best?.header.score ?? 0)) continue;
-    best = layoutOf(shape, header, rows);
+    if (header !== null && header.score > (best?.header.score ?? 0)) best = { shape, header, rows };
   }
   return best;
 }
 
-function layoutOf(shape: CsvShape, header: CsvHeader, rows: readonly HeadRow[]): CsvLayout {
-  const samples = thinned(
-    rows.filter((row) => row.line >= header.dataLine && row.cells.length > 1 && !isComment(row.cells)),
-  ).map((row) => row.cells);
+function layoutOf({ shape, header, rows }: Names, text: string): CsvLayout {
+  const lines = text.split(shape.newline).slice(header.dataLine - 1);
+  const samples = thinned(lines)
+    .flatMap((line) => rowsOf(line, shape))
+    .map((row) => row.cells)
+    .filter((cells) => cells.length > 1 && !isComment(cells));
   const preamble = rows.filter((row) => row.line < Math.min(header.line, header.unitsLine ?? header.line));
   return { shape, header, mark: markOf(samples), preamble, samples, usualCells: usualLength(samples) };
 }
 
 /** As many as are looked at, evenly spread. */
-function thinned(rows: readonly HeadRow[]): readonly HeadRow[] {
-  const step = Math.ceil(rows.length / SAMPLES_MAX);
-  return rows.filter((_, i) => i % step === 0);
+function thinned(lines: readonly string[]): readonly string[] {
+  const step = Math.ceil(lines.length / SAMPLES_MAX);
+  return lines.filter((_, i) => i % step === 0);
 }
 
-/** The first complete lines of the head, no more than a layout needs. */
-function firstLines(head: string, newline: string): string {
+/** So many complete lines of a text, or all of it. */
+function firstLines(text: string, newline: string, count: number): string {
   let end = 0;
-  for (let lines = 0; lines < HEAD_ROWS; lines++) {
-    const next = head.indexOf(newline, end);
-    if (next === -1) return head;
+  for (let lines = 0; lines < count; lines++) {
+    const next = text.indexOf(newline, end);
+    if (next === -1) return text;
     end = next + 1;
   }
-  return head.slice(0, end);
+  return text.slice(0, end);
 }
 
 function rowsOf(text: string, shape: CsvShape): HeadRow[] {
@@ -86,7 +102,7 @@ function rowsOf(text: string, shape: CsvShape): HeadRow[] {
 
 /** Single quotes are quotes only when whole cells stand in them and no double quote is there. */
 function quoteOf(text: string, delimiter: string): string {
-  if (text.includes('"')) return '"';
+  if (text.includes('"') || !text.includes("'")) return '"';
   const cells = text
     .slice(0, 10_000)
     .split(/[\r\n]+/)
