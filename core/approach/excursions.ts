@@ -44,9 +44,10 @@ function spells({ timeS, value }: Polyline, limit: number, near: number, side: S
   const edge = sign * limit;
   const found: Excursion[] = [];
   let joined = false;
+  let b = sign * value[0]!;
   for (let i = 1; i < value.length; i++) {
-    const a = sign * value[i - 1]!;
-    const b = sign * value[i]!;
+    const a = b;
+    b = sign * value[i]!;
     if (a <= edge && b <= edge) {
       if (a < edge - near || b < edge - near) joined = false;
       continue;
@@ -70,19 +71,21 @@ function spellBetween(fromS: number, a: number, toS: number, b: number, edge: nu
   return { startS, endS, outsideS: endS - startS, peak, peakS: a >= b ? fromS : toS, side };
 }
 
-/** Time that a value spends within ± `limit`, exactly at it included, on the straight lines between fixes. */
-export function timeWithinS(parts: readonly Polyline[], limit: number): number {
-  let withinS = 0;
+/** Time that a value spends within ± each limit, exactly at it included, on the straight lines between fixes. */
+export function timesWithinS(parts: readonly Polyline[], limits: readonly number[]): number[] {
+  const withinS = limits.map(() => 0);
   for (const { timeS, value } of parts)
-    for (let i = 1; i < value.length; i++)
-      withinS += (timeS[i]! - timeS[i - 1]!) * shareWithin(value[i - 1]!, value[i]!, limit);
+    for (let i = 1; i < value.length; i++) {
+      const stepS = timeS[i]! - timeS[i - 1]!;
+      const low = Math.min(value[i - 1]!, value[i]!);
+      const high = Math.max(value[i - 1]!, value[i]!);
+      for (let k = 0; k < limits.length; k++) withinS[k]! += stepS * shareWithin(low, high, limits[k]!);
+    }
   return withinS;
 }
 
-/** Share of the line from `a` to `b` that lies within ± `limit`. */
-function shareWithin(a: number, b: number, limit: number): number {
-  const low = Math.min(a, b);
-  const high = Math.max(a, b);
+/** Share of a line between two values that lies within ± `limit`. */
+function shareWithin(low: number, high: number, limit: number): number {
   if (low >= -limit && high <= limit) return 1;
   if (low > limit || high < -limit) return 0;
   return (Math.min(high, limit) - Math.max(low, -limit)) / (high - low);

@@ -1,5 +1,5 @@
 import type { Polyline } from '../numeric/polyline.ts';
-import { findExcursions, timeWithinS, type Excursion, type Limits } from './excursions.ts';
+import { findExcursions, timesWithinS, type Excursion, type Limits } from './excursions.ts';
 import { spreadOf, type Spread } from './spread.ts';
 import { resample, swingsOf } from './swings.ts';
 
@@ -24,7 +24,7 @@ export interface NeedleMeasures {
 export function needleMeasures(parts: readonly Polyline[]): NeedleMeasures | null {
   const spread = spreadOf(parts);
   if (!spread) return null;
-  const insideS = FRACTIONS.map((fraction) => timeWithinS(parts, fraction));
+  const insideS = timesWithinS(parts, FRACTIONS);
   const turns = parts.reduce(
     (sum, part) => sum + Math.max(0, swingsOf(resample(part, RESAMPLED_S), REVERSAL_FULL_SCALE).length - 1),
     0,

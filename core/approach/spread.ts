@@ -19,25 +19,33 @@ export function spreadOf(parts: readonly Polyline[]): Spread | null {
   if (duration === 0) return null;
   let sum = 0;
   let squares = 0;
-  let peak = parts[0]!.value[0]!;
-  let peakS = parts[0]!.timeS[0]!;
   let lowest = Infinity;
+  let lowestS = 0;
   let highest = -Infinity;
-  for (const { timeS, value } of parts)
+  let highestS = 0;
+  for (const { timeS, value } of parts) {
+    let a = NaN;
+    let fromS = NaN;
     for (let i = 0; i < timeS.length; i++) {
-      if (Math.abs(value[i]!) > Math.abs(peak)) {
-        peak = value[i]!;
-        peakS = timeS[i]!;
-      }
-      lowest = Math.min(lowest, value[i]!);
-      highest = Math.max(highest, value[i]!);
-      if (i === 0) continue;
-      const stepS = timeS[i]! - timeS[i - 1]!;
-      const a = value[i - 1]!;
       const b = value[i]!;
-      sum += (stepS * (a + b)) / 2;
-      squares += (stepS * (a * a + a * b + b * b)) / 3;
+      const toS = timeS[i]!;
+      if (b < lowest) {
+        lowest = b;
+        lowestS = toS;
+      }
+      if (b > highest) {
+        highest = b;
+        highestS = toS;
+      }
+      if (i > 0) {
+        sum += ((toS - fromS) * (a + b)) / 2;
+        squares += ((toS - fromS) * (a * a + a * b + b * b)) / 3;
+      }
+      a = b;
+      fromS = toS;
     }
+  }
+  const isLowFarther = -lowest > highest || (-lowest === highest && lowestS < highestS);
   const mean = sum / duration;
   return {
     durationS: duration,
@@ -45,8 +53,8 @@ export function spreadOf(parts: readonly Polyline[]): Spread | null {
     rms: Math.sqrt(squares / duration),
     // Rounding can leave a hair below zero when the value is constant.
     standardDeviation: Math.sqrt(Math.max(0, squares / duration - mean * mean)),
-    peak,
-    peakS,
+    peak: isLowFarther ? lowest : highest,
+    peakS: isLowFarther ? lowestS : highestS,
     lowest,
     highest,
   };

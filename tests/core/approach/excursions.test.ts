@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { findExcursions, timeOutsideS, timeWithinS, type Limits } from '../../../core/approach/excursions.ts';
+import {
+  findExcursions,
+  timeOutsideS,
+  timesWithinS,
+  type Limits,
+} from '../../../core/approach/excursions.ts';
 import { every, line } from '../numeric/line.ts';
 
 const NEEDLE: Limits = { lower: -0.75, upper: 0.75 };
@@ -74,7 +79,7 @@ describe('findExcursions', () => {
   });
 });
 
-describe('timeWithinS', () => {
+describe('timesWithinS', () => {
   it.each([
     ['a line within', [0.2, -0.2], 10],
     ['a line exactly at the limit', [0.75, 0.75], 10],
@@ -83,7 +88,7 @@ describe('timeWithinS', () => {
     ['a line that leaves', [0.7, 0.8], 5],
     ['a line across both limits', [-1.5, 1.5], 5],
   ])('of %s', (_name, value, seconds) =>
-    expect(timeWithinS([every(10, value)], 0.75)).toBeCloseTo(seconds, 9),
+    expect(timesWithinS([every(10, value)], [0.75])[0]).toBeCloseTo(seconds, 9),
   );
 
   it('and the time outside make up the whole', () => {
@@ -93,7 +98,7 @@ describe('timeWithinS', () => {
         (value) => {
           const outside = findExcursions([every(10, value)], NEEDLE, 0);
           const wholeS = (value.length - 1) * 10;
-          expect(timeWithinS([every(10, value)], 0.75) + timeOutsideS(outside)).toBeCloseTo(wholeS, 6);
+          expect(timesWithinS([every(10, value)], [0.75])[0]! + timeOutsideS(outside)).toBeCloseTo(wholeS, 6);
         },
       ),
     );

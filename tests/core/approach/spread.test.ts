@@ -26,6 +26,8 @@ describe('spreadOf', () => {
     const spread = spreadOf([line([0, 1, 2], [0.7, 0.7, 0.7])])!;
     expect(spread.peakS).toBe(0);
     expect(spread.standardDeviation).toBeCloseTo(0, 7);
+    expect(spreadOf([line([0, 1, 2], [-2, 2, 0])])).toMatchObject({ peak: -2, peakS: 0 });
+    expect(spreadOf([line([0, 1, 2], [2, 0, -2])])).toMatchObject({ peak: 2, peakS: 0 });
   });
 
   it('is null when nothing was recorded', () => expect(spreadOf([])).toBeNull());
