@@ -74,19 +74,26 @@ function spellBetween(fromS: number, a: number, toS: number, b: number, edge: nu
 /** Time that a value spends within ± each limit, exactly at it included, on the straight lines between fixes. */
 export function timesWithinS(parts: readonly Polyline[], limits: readonly number[]): number[] {
   const withinS = limits.map(() => 0);
-  for (const { timeS, value } of parts)
+  for (const { timeS, value } of parts) {
+    let b = value[0]!;
     for (let i = 1; i < value.length; i++) {
+      const a = b;
+      b = value[i]!;
       const stepS = timeS[i]! - timeS[i - 1]!;
-      const low = Math.min(value[i - 1]!, value[i]!);
-      const high = Math.max(value[i - 1]!, value[i]!);
-      for (let k = 0; k < limits.length; k++) withinS[k]! += stepS * shareWithin(low, high, limits[k]!);
+      const low = a < b ? a : b;
+      const high = a < b ? b : a;
+      for (let k = 0; k < limits.length; k++) {
+        const limit = limits[k]!;
+        const isWithin = high <= limit && low >= -limit;
+        withinS[k]! += isWithin ? stepS : stepS * shareWithin(low, high, limit);
+      }
     }
+  }
   return withinS;
 }
 
-/** Share of a line between two values that lies within ± `limit`. */
+/** Share within ± `limit` of a line between two values, one of which lies beyond it. */
 function shareWithin(low: number, high: number, limit: number): number {
-  if (low >= -limit && high <= limit) return 1;
   if (low > limit || high < -limit) return 0;
   return (Math.min(high, limit) - Math.max(low, -limit)) / (high - low);
 }

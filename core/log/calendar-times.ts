@@ -1,5 +1,5 @@
 import type { Issue } from '../issue/issue.ts';
-import { readClock } from './clock-text.ts';
+import { MINUTE_LENGTH, minuteOf, readClock, readSeconds } from './clock-text.ts';
 import type { Clock } from './clock-text.ts';
 import { dayOf, decideOrder } from './date-order.ts';
 import type { DateOrder } from './date-order.ts';
@@ -30,6 +30,9 @@ export class CalendarTimes {
   readonly #runs: Run[] = [];
   readonly #clock: Clock = { secondsOfDay: 0, offsetS: NaN };
   #dateText = '';
+  /** What a moment of the minute read last begins with, its date included; '' when that is not known. */
+  #minuteText = '';
+  #minuteS = NaN;
   #date: DateText | null = null;
 
   /** @param expectedRows how many rows are likely to come; 0 when nobody knows */
@@ -39,6 +42,14 @@ export class CalendarTimes {
 
   /** Adds a row with date and time in one text, and its offset in seconds (NaN: none). False, and no row, when it is none. */
   addMoment(text: string, offsetS: number): boolean {
+    // In most rows all but the seconds is as in the row before.
+    const { length } = this.#minuteText;
+    if (
+      length > 0 &&
+      text.startsWith(this.#minuteText) &&
+      readSeconds(text, length, this.#minuteS, this.#clock)
+    )
+      return this.#add(offsetS);
     let moment = text;
     if (needsTrim(moment)) moment = moment.trim();
     if (this.#date === null || !moment.startsWith(this.#dateText) || isDigit(moment, this.#dateText.length)) {
@@ -48,7 +59,9 @@ export class CalendarTimes {
     if (separator !== 'T' && separator !== ' ' && separator !== 't' && separator !== ',') return false;
     let at = this.#dateText.length + 1;
     while (moment[at] === ' ') at++;
-    return readClock(moment, at, this.#clock) && this.#add(offsetS);
+    if (!readClock(moment, at, this.#clock)) return false;
+    this.#keepMinute(moment, at);
+    return this.#add(offsetS);
   }
 
   /** Adds a row with its date (null: the file has none), its time of day and its offset in seconds (NaN: none). */
@@ -65,7 +78,17 @@ export class CalendarTimes {
     return readClock(clock, 0, this.#clock) && this.#add(offsetS);
   }
 
+  /** Notes the text up to the seconds of a moment that was read, where it is written as most are. */
+  #keepMinute(moment: string, at: number): void {
+    if (this.#minuteText !== '' && moment.startsWith(this.#minuteText)) return;
+    const text = moment.slice(0, at + MINUTE_LENGTH);
+    const minuteS = minuteOf(text, at);
+    this.#minuteText = Number.isNaN(minuteS) ? '' : ownText(text);
+    this.#minuteS = minuteS;
+  }
+
   #readDate(text: string): boolean {
+    this.#minuteText = '';
     this.#date = readDate(text);
     this.#dateText = this.#date === null ? '' : ownText(text.slice(0, this.#date.length));
     return this.#date !== null;

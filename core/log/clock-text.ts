@@ -6,7 +6,11 @@ export interface Clock {
 }
 
 const COLON = 58;
-const USUAL_LENGTH = 8;
+const POINT = 46;
+const COMMA = 44;
+const LETTER_Z = 90;
+/** Of `10:15:`. */
+export const MINUTE_LENGTH = 6;
 const UNUSUAL =
   /^(?:(\d{1,2}):(\d\d)(?::(\d\d))?|(\d{1,2})(\d\d)(\d\d))(?:[.,:](\d+))?\s*(?:([ap])\.?\s?m\.?)?\s*(?:(z|utc|gmt)?\s*([+-]\d\d?(?::?\d\d)?)?)$/i;
 
@@ -15,20 +19,31 @@ const UNUSUAL =
  * (without padding). False, and nothing written, when it is no time of day. A second of 60 is a leap second.
  */
 export function readClock(text: string, from: number, into: Clock): boolean {
+  const minuteS = minuteOf(text, from);
+  const usual = !Number.isNaN(minuteS) && readSeconds(text, from + MINUTE_LENGTH, minuteS, into);
+  return usual || readUnusual(text.slice(from), into);
+}
+
+/** When the minute of `10:15:` began, seconds after midnight; NaN when something else stands there. */
+export function minuteOf(text: string, from: number): number {
   const hour = twoDigits(text, from);
   const minute = twoDigits(text, from + 3);
-  const second = twoDigits(text, from + 6);
-  const usual =
-    hour < 24 &&
-    minute < 60 &&
-    second <= 60 &&
-    text.charCodeAt(from + 2) === COLON &&
-    text.charCodeAt(from + 5) === COLON;
-  if (!usual) return readUnusual(text.slice(from), into);
-  let at = from + USUAL_LENGTH;
+  const isMinute =
+    hour < 24 && minute < 60 && text.charCodeAt(from + 2) === COLON && text.charCodeAt(from + 5) === COLON;
+  return isMinute ? hour * 3600 + minute * 60 : NaN;
+}
+
+/**
+ * Reads `30.25`, with Z or without, as what follows the minute that began `minuteS` seconds after midnight. False, and
+ * nothing written, when something else stands there.
+ */
+export function readSeconds(text: string, from: number, minuteS: number, into: Clock): boolean {
+  const second = twoDigits(text, from);
+  if (!(second <= 60)) return false;
+  let at = from + 2;
   let fraction = 0;
-  const mark = text[at];
-  if (mark === '.' || mark === ',') {
+  const mark = text.charCodeAt(at);
+  if (mark === POINT || mark === COMMA) {
     let scale = 1;
     for (at++; isDigit(text.charCodeAt(at)); at++) {
       fraction = fraction * 10 + (text.charCodeAt(at) - 48);
@@ -37,8 +52,8 @@ export function readClock(text: string, from: number, into: Clock): boolean {
     fraction /= scale;
   }
   const ends = at === text.length;
-  if (!ends && !(text[at] === 'Z' && at + 1 === text.length)) return readUnusual(text.slice(from), into);
-  into.secondsOfDay = hour * 3600 + minute * 60 + second + fraction;
+  if (!ends && !(text.charCodeAt(at) === LETTER_Z && at + 1 === text.length)) return false;
+  into.secondsOfDay = minuteS + second + fraction;
   into.offsetS = ends ? NaN : 0;
   return true;
 }

@@ -21,8 +21,14 @@ export function clip(timeS: Float64Array, values: Float64Array, span: Span, gapL
   if (span.endS <= span.startS) return parts;
   let first = -1;
   let i = Math.max(1, firstAfter(timeS, span.startS));
-  for (; i < timeS.length && timeS[i - 1]! < span.endS; i++) {
-    const joined = timeS[i]! - timeS[i - 1]! <= gapLimitS && !Number.isNaN(values[i]! - values[i - 1]!);
+  let fromS = timeS[i - 1]!;
+  let wasKnown = !Number.isNaN(values[i - 1]!);
+  for (; i < timeS.length && fromS < span.endS; i++) {
+    const toS = timeS[i]!;
+    const isKnown = !Number.isNaN(values[i]!);
+    const joined = wasKnown && isKnown && toS - fromS <= gapLimitS;
+    fromS = toS;
+    wasKnown = isKnown;
     if (joined && first === -1) first = i - 1;
     if (joined || first === -1) continue;
     parts.push(cut(timeS, values, first, i, span));

@@ -58,10 +58,13 @@ export function flagJumps(track: Positions): Issue[] {
   const moves = newPositions(track);
   const speedKt = new Float64Array(moves.length);
   for (let k = 1; k < moves.length; k++) speedKt[k] = stepKt(track, moves[k - 1]!, moves[k]!);
-  const supported = (k: number, kt: number) => kt <= JUMP_RATIO * neighbourKt(speedKt, k) + JUMP_MARGIN_KT;
+  const supported = (k: number, kt: number) => isWithin(kt, neighbourKt(speedKt, k));
   const jumped: number[] = [];
   for (let k = 1; k < moves.length; k++) {
-    if (supported(k, speedKt[k]!)) continue;
+    const kt = speedKt[k]!;
+    // Two neighbours that support it are enough, and nearly every step has them beside it.
+    if (isWithin(kt, speedKt[k - 1]!) && isWithin(kt, speedKt[k + 1]!)) continue;
+    if (supported(k, kt)) continue;
     const isReturn = k > 1 && jumped.at(-1) === moves[k - 1];
     if (isReturn && supported(k, stepKt(track, moves[k - 2]!, moves[k]!))) continue;
     track.flags[moves[k]!]! |= FIX_FLAG.jumped;
@@ -71,6 +74,11 @@ export function flagJumps(track: Positions): Issue[] {
     'is reached by a jump that no aircraft makes',
     'are reached by jumps that no aircraft makes',
   ]);
+}
+
+/** Whether an aircraft that flies at one speed reaches another from fix to fix; not when it is NaN. */
+function isWithin(kt: number, besideKt: number): boolean {
+  return kt <= JUMP_RATIO * besideKt + JUMP_MARGIN_KT;
 }
 
 /** The first fix at each new position. */

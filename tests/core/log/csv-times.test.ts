@@ -30,6 +30,30 @@ describe('times with their offset from UTC', () => {
     expect([...log.timeS]).toEqual([START_S, START_S + 1, START_S + 2]);
   });
 
+  it('a row whose time is none changes nothing about those after it', async () => {
+    const log = await withTimes('Time', [
+      '2024-05-01T10:00:58Z',
+      '2024-05-02T10:00:xxZ',
+      '2024-05-01T10:00:59Z',
+      '2024-05-01T10:01:00Z',
+      '2024-05-01T11:01:00Z',
+      '2024-05-02T11:01:00Z',
+    ]);
+    const seconds = [58, 59, 60, 3660, 86_400 + 3660];
+    expect([...log.timeS]).toEqual(seconds.map((s) => START_S + s));
+  });
+
+  it('one column may mix ways of writing', async () => {
+    const log = await withTimes('Time', [
+      '2024-05-01 10:00:01',
+      '2024-05-01 10:00:02 PM',
+      '2024-05-01 10:00:03',
+      '2024-05-01 10:00',
+      '2024-05-01 10:00:60',
+    ]);
+    expect([...log.timeS]).toEqual([1, 12 * 3600 + 2, 3, 0, 60].map((s) => START_S + s));
+  });
+
   it('fractions of seconds are kept', async () => {
     const log = await withTimes('Time', [
       '2024-05-01T10:00:00.125Z',
