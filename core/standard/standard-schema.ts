@@ -16,6 +16,17 @@ const id = () =>
     'is lower-case letters and digits with hyphens between, at most 40 characters',
   );
 
+const gates = () =>
+  group('the limits at the gates', {
+    datum: z.optional(oneOf('a datum', ['airport', 'touchdown-zone', 'threshold'])),
+    localizerFullScale: localizer(),
+    glidepathFullScale: glidepath(),
+    airspeedKt: airspeed(),
+    airspeedBasis: basis(),
+    sinkFpm: z.optional(number('a sink rate (positive down)', 100, 3000, 'ft/min')),
+    bankDeg: z.optional(number('a bank to either side', 1, 60, 'degrees')),
+  });
+
 /**
  * A user's own standard. Needle limits are fractions of full scale, the others are relative to their target, sink
  * rate and bank absolute. The ranges are those of what can be meant at all (our own choice).
@@ -50,17 +61,7 @@ export const standardSchema = () =>
         countsFrom: z.optional(oneOf('where final counts from', ['fix', 'gate'])),
       }),
     ),
-    gates: z.optional(
-      group('the limits at the gates', {
-        datum: z.optional(oneOf('a datum', ['airport', 'touchdown-zone', 'threshold'])),
-        localizerFullScale: localizer(),
-        glidepathFullScale: glidepath(),
-        airspeedKt: airspeed(),
-        airspeedBasis: basis(),
-        sinkFpm: z.optional(number('a sink rate (positive down)', 100, 3000, 'ft/min')),
-        bankDeg: z.optional(number('a bank to either side', 1, 60, 'degrees')),
-      }),
-    ),
+    gates: z.optional(gates()),
     minimums: z.optional(
       group('the limit at minimums', {
         /** Above decision altitude, where the missed approach starts; one number is from 0 up to it. */
