@@ -7,15 +7,21 @@ const NOTHING = new Float64Array(0);
  * NaN takes no memory: most logs name quantities that they do not hold.
  */
 export class NumberColumn {
-  length = 0;
   readonly #expected: number;
   #blocks: Float64Array[] = [];
   #current: Float64Array = NOTHING;
+  #room = 0;
   #used = 0;
+  /** Numbers in full blocks; before the first block, NaN that take no memory. */
+  #before = 0;
 
   /** @param expected how many numbers are likely to come; 0 when nobody knows */
   constructor(expected = 0) {
     this.#expected = expected;
+  }
+
+  get length(): number {
+    return this.#before + this.#used;
   }
 
   /** Whether nothing but NaN has come, or nothing at all. */
@@ -24,27 +30,29 @@ export class NumberColumn {
   }
 
   push(value: number): void {
-    if (this.#used === this.#current.length) {
+    if (this.#used === this.#room) {
       if (this.isVoid && Number.isNaN(value)) {
-        this.length++;
+        this.#before++;
         return;
       }
       this.#makeRoom();
     }
     this.#current[this.#used++] = value;
-    this.length++;
   }
 
   #makeRoom(): void {
     if (this.isVoid) {
-      this.#current = new Float64Array(Math.max(this.#expected, this.length + BLOCK));
-      this.#current.fill(NaN, 0, this.length);
-      this.#used = this.length;
+      this.#current = new Float64Array(Math.max(this.#expected, this.#before + BLOCK));
+      this.#current.fill(NaN, 0, this.#before);
+      this.#used = this.#before;
+      this.#before = 0;
     } else {
       this.#blocks.push(this.#current);
+      this.#before += this.#used;
       this.#current = new Float64Array(BLOCK);
       this.#used = 0;
     }
+    this.#room = this.#current.length;
   }
 
   /** All values in one array, which may be a view of a larger buffer; the column is empty afterwards. */
@@ -61,8 +69,9 @@ export class NumberColumn {
     if (all !== last) all.set(last, at);
     this.#blocks = [];
     this.#current = NOTHING;
+    this.#room = 0;
     this.#used = 0;
-    this.length = 0;
+    this.#before = 0;
     return all;
   }
 }

@@ -23,7 +23,7 @@ export class ValueReader {
   readonly #mark: DecimalMark;
   readonly #min: number;
   readonly #max: number;
-  readonly #invalid: number;
+  readonly #hasMark: boolean;
   readonly #into: NumberColumn;
   readonly #isSwitch: boolean;
   readonly #isConverted: boolean;
@@ -48,7 +48,7 @@ export class ValueReader {
     this.#mark = mark;
     this.#min = rule.min;
     this.#max = rule.max;
-    this.#invalid = rule.dimension === 'speed' && rule.min === 0 ? SPEED_MARK : NaN;
+    this.#hasMark = rule.dimension === 'speed' && rule.min === 0;
     this.#into = into;
     this.#isSwitch = quantity === 'gearDown';
     this.#isConverted = this.#factor !== 1 || this.#shift !== 0;
@@ -62,7 +62,7 @@ export class ValueReader {
       const recorded = value;
       // Mostly the unit is the quantity's own, and most of the time of reading a value goes by in arithmetic.
       if (this.#isConverted) value = (recorded + this.#shift) * this.#factor;
-      if (value < this.#min || value > this.#max || recorded === this.#invalid) {
+      if (value < this.#min || value > this.#max || (this.#hasMark && recorded === SPEED_MARK)) {
         if (this.#marked++ === 0) this.#markedLine = line;
         value = NaN;
       }
