@@ -3,10 +3,11 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { setFlagsFromString } from 'node:v8';
 import { Script } from 'node:vm';
+import type { ProcessOutput } from './output.ts';
 
 /** What the built program exports, see `program.ts`; the build wraps it into a function of this kind. */
 interface Program {
-  main(words: readonly string[]): Promise<void>;
+  main(words: readonly string[], output?: ProcessOutput): Promise<void>;
 }
 
 type Wrapped = (exports: object, require: NodeJS.Require) => void;

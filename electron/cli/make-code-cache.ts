@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { CODE_CACHE, loadProgram } from './load-program.ts';
+import type { ProcessOutput } from './output.ts';
 
 /**
  * The last step of the build: debriefs samples as a user would, in both formats, and keeps the code that was compiled
@@ -11,14 +12,15 @@ const FACILITY = ['--facility', 'samples/petrelholm-ils-07.json'];
 
 const folder = resolve('dist');
 const { program, script } = loadProgram(folder);
-process.stdout.write = () => true;
-process.stderr.write = () => true;
+const nowhere: ProcessOutput = {
+  answer: async () => true,
+  message: () => {},
+  job: () => ({ progress: () => {}, cancelled: () => false }),
+  written: async () => {},
+};
 for (const format of ['text', 'json'])
-  await program.main([
-    'debrief',
-    ...SAMPLES.map((name) => join('samples', name)),
-    ...FACILITY,
-    '--format',
-    format,
-  ]);
+  await program.main(
+    ['debrief', ...SAMPLES.map((name) => join('samples', name)), ...FACILITY, '--format', format],
+    nowhere,
+  );
 writeFileSync(join(folder, CODE_CACHE), script.createCachedData());

@@ -2,9 +2,8 @@ import { EXIT } from './command.ts';
 import { processOutput } from './output.ts';
 import { run } from './run.ts';
 
-/** Runs the process's command line and sets its exit status. */
-export async function main(words: readonly string[]): Promise<void> {
-  const output = processOutput();
+/** Runs the process's command line and sets its exit status; resolves when all was written. */
+export async function main(words: readonly string[], output = processOutput()): Promise<void> {
   try {
     process.exitCode = await run(words, output);
   } catch (error) {
@@ -13,4 +12,5 @@ export async function main(words: readonly string[]): Promise<void> {
     );
     process.exitCode = EXIT.ourFault;
   }
+  await output.written();
 }
