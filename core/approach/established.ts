@@ -42,6 +42,11 @@ function trackWithin({ courseAngleDeg }: Flown, deg: number): Margin {
   return (i) => deg - Math.abs(courseAngleDeg[i]!);
 }
 
+/** The first moment of a stretch at which an aircraft settled on the localizer; null when it never did. */
+export function firstEstablishedS(flown: Flown, stretch: Stretch): number | null {
+  return firstHold(flown.track, stretch, establishedMargins(flown), ESTABLISHED_S);
+}
+
 /** Establishment within a stretch; losses count until `untilS`, where the approach ended. */
 export function findCapture(flown: Flown, stretch: Stretch, untilS: number): Capture {
   const established = establishedMargins(flown);

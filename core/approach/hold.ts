@@ -34,7 +34,7 @@ export function* holds(
   for (let i = first; i <= last; i++) {
     const afterGap = i > first && timeS[i]! - timeS[i - 1]! > gapLimitS;
     if (afterGap) fromS = null;
-    const isHeld = margins.every((margin) => margin(i) >= 0);
+    const isHeld = allHold(margins, i);
     if (isHeld && fromS === null) {
       fromS = i === first || afterGap ? timeS[i]! : beginS(timeS, margins, i);
       next = fromS < timeS[i]! ? i : i + 1;
@@ -47,6 +47,11 @@ export function* holds(
     }
     if (!isHeld) fromS = null;
   }
+}
+
+function allHold(margins: readonly Margin[], fix: number): boolean {
+  for (let k = 0; k < margins.length; k++) if (!(margins[k]!(fix) >= 0)) return false;
+  return true;
 }
 
 /** When the last of the conditions began to hold, before fix `i`, where all of them do. */

@@ -1,4 +1,4 @@
-import { findCapture, triedForAMinute, withinLocalizer } from './established.ts';
+import { firstEstablishedS, triedForAMinute, withinLocalizer } from './established.ts';
 import { at, type Flown } from './flown.ts';
 import { findGlidepathIntercept } from './glidepath-intercept.ts';
 import { isInbound, type Pass } from './passes.ts';
@@ -21,7 +21,7 @@ export type Verdict =
 
 /** Tells approaches from passes (design, section 7). */
 export function kindOf(flown: Flown, pass: Pass, fixS: number | null): Verdict {
-  const { establishedS } = findCapture(flown, pass, Infinity);
+  const establishedS = firstEstablishedS(flown, pass);
   const establishedNm = establishedS === null ? null : distanceNmAt(flown, establishedS);
   const inTime = settledInTime(flown, establishedS);
   if (!descended(flown, pass)) {

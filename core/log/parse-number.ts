@@ -3,42 +3,50 @@ const COMMA = 44;
 const POINT = 46;
 const MINUS = 45;
 const PLUS = 43;
+const SPACE = 32;
 
 export type DecimalMark = '.' | ',';
 
-/**
- * The number in a cell, padding ignored; NaN when the cell is empty or holds anything else.
- *
- * Up to 15 digits are exact in a double, and so is a power of ten up to 15: their quotient is then the nearest
- * double, the same that `Number` gives. Everything else (exponents, grouped thousands) takes the slow way.
- */
+/** The number in a cell, padding ignored; NaN when the cell is empty or holds anything else. */
 export function parseNumber(text: string, mark: DecimalMark): number {
   return parseNumberIn(text, 0, text.length, mark);
 }
 
 /** The number that stands in a text from one place to before another. */
 export function parseNumberIn(text: string, from: number, to: number, mark: DecimalMark): number {
+  if (from === to) return NaN;
   const markCode = mark === '.' ? POINT : COMMA;
-  let at = from;
+  const number = plainNumber(text, from, to, markCode);
+  if (!Number.isNaN(number)) return number;
+  let start = from;
   let end = to;
-  while (at < end && text.charCodeAt(at) <= 32) at++;
-  while (end > at && text.charCodeAt(end - 1) <= 32) end--;
-  const sign = text.charCodeAt(at);
-  if (at < end && (sign === MINUS || sign === PLUS)) at++;
+  while (start < end && text.charCodeAt(start) <= SPACE) start++;
+  while (end > start && text.charCodeAt(end - 1) <= SPACE) end--;
+  const bare = end - start < to - from ? plainNumber(text, start, end, markCode) : NaN;
+  return Number.isNaN(bare) ? parseUnusual(text.slice(start, end), mark) : bare;
+}
+
+/**
+ * A number of digits, sign and decimal mark; NaN for all else.
+ *
+ * Up to 15 digits are exact in a double, and so is a power of ten up to 15: their quotient is then the nearest
+ * double, the same that `Number` gives. Everything else (padding, exponents, grouped thousands) takes the slow way.
+ */
+function plainNumber(text: string, from: number, to: number, markCode: number): number {
+  const sign = text.charCodeAt(from);
   let mantissa = 0;
   let digits = 0;
   let decimals = -1;
-  for (; at < end; at++) {
+  for (let at = sign === MINUS || sign === PLUS ? from + 1 : from; at < to; at++) {
     const code = text.charCodeAt(at);
     if (code >= 48 && code <= 57) {
       mantissa = mantissa * 10 + (code - 48);
       digits++;
       if (decimals >= 0) decimals++;
     } else if (code === markCode && decimals < 0) decimals = 0;
-    else return parseUnusual(text.slice(from, to), mark);
+    else return NaN;
   }
-  if (digits === 0) return NaN;
-  if (digits > 15) return parseUnusual(text.slice(from, to), mark);
+  if (digits === 0 || digits > 15) return NaN;
   const size = decimals > 0 ? mantissa / POWERS_OF_TEN[decimals]! : mantissa;
   return sign === MINUS ? -size : size;
 }

@@ -32,7 +32,7 @@ export class RowSplitter {
   /** Set when a line was longer than `LINE_MAX_CHARS`; nothing more is cut then. */
   tooLong = false;
   readonly #shape: CsvShape;
-  readonly #parser: InstanceType<typeof Papa.Parser>;
+  #parser: InstanceType<typeof Papa.Parser> | null = null;
   readonly #taker: RowTaker;
   readonly #cellsExpected: number;
   readonly #row = new Row();
@@ -43,11 +43,6 @@ export class RowSplitter {
     this.#shape = shape;
     this.#cellsExpected = cellsExpected;
     this.#taker = taker;
-    this.#parser = new Papa.Parser({
-      delimiter: shape.delimiter,
-      newline: shape.newline,
-      quoteChar: shape.quote,
-    });
   }
 
   /** Takes the next block; `last` when none follows. */
@@ -112,6 +107,8 @@ export class RowSplitter {
 
   /** The cells of one row; null when its quotes make no sense, `open` when one is never closed. */
   #parseRow(text: string): string[] | null | 'open' {
+    const { delimiter, newline, quote } = this.#shape;
+    this.#parser ??= new Papa.Parser({ delimiter, newline, quoteChar: quote });
     const { data, errors } = this.#parser.parse(text.replace(/\r$/, ''), 0, false);
     if (errors.some((error) => error.code === 'MissingQuotes')) return 'open';
     return errors.length === 0 && data.length === 1 ? data[0]! : null;

@@ -56,18 +56,18 @@ export class ValueReader {
 
   /** Takes the row's value for the column. */
   read(row: Row, line: number): void {
-    let value = row.number(this.index, this.#mark);
-    if (Number.isNaN(value)) value = this.#unusual(row.text(this.index), line);
-    else {
-      const recorded = value;
-      // Mostly the unit is the quantity's own, and most of the time of reading a value goes by in arithmetic.
-      if (this.#isConverted) value = (recorded + this.#shift) * this.#factor;
-      if (value < this.#min || value > this.#max || (this.#hasMark && recorded === SPEED_MARK)) {
-        if (this.#marked++ === 0) this.#markedLine = line;
-        value = NaN;
-      }
-    }
-    this.#into.push(value);
+    const recorded = row.number(this.index, this.#mark);
+    // Mostly the unit is the quantity's own, and most of the time of reading a value goes by in arithmetic.
+    const value = this.#isConverted ? (recorded + this.#shift) * this.#factor : recorded;
+    const isPossible = value >= this.#min && value <= this.#max;
+    const isUsable = isPossible && !(this.#hasMark && recorded === SPEED_MARK);
+    this.#into.push(isUsable ? value : this.#unusable(recorded, row, line));
+  }
+
+  #unusable(recorded: number, row: Row, line: number): number {
+    if (Number.isNaN(recorded)) return this.#unusual(row.text(this.index), line);
+    if (this.#marked++ === 0) this.#markedLine = line;
+    return NaN;
   }
 
   #unusual(text: string, line: number): number {

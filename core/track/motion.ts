@@ -30,7 +30,8 @@ export function motionFromPositions(
     const degree = metresPerDegree(latDeg[i]!);
     const northM = changeOver(latDeg, window) * degree.latM;
     const eastM = lonChangeOver(lonDeg, window) * degree.lonM;
-    groundspeedKt[i] = (Math.hypot(eastM, northM) / window.durationS) * KNOTS_PER_METRE_PER_SECOND;
+    groundspeedKt[i] =
+      (Math.sqrt(eastM * eastM + northM * northM) / window.durationS) * KNOTS_PER_METRE_PER_SECOND;
     if (groundspeedKt[i]! >= STANDING_KT)
       trackTrueDeg[i] = wrap360(Math.atan2(eastM, northM) * DEGREES_PER_RADIAN);
   });

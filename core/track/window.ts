@@ -32,11 +32,14 @@ export function forEachWindow(
   const window: Window = { centre: 0, from: 0, fromShare: 0, to: 0, toShare: 0, durationS: 0 };
   for (const { first, last } of stretches(timeS.length, gaps)) {
     if (first === last) continue;
+    const beganS = timeS[first]!;
+    const endedS = timeS[last]!;
     let from = first;
     let to = first;
     for (let i = first; i <= last; i++) {
-      const startS = Math.max(timeS[first]!, timeS[i]! - HALF_WINDOW_S);
-      const endS = Math.min(timeS[last]!, timeS[i]! + HALF_WINDOW_S);
+      const atS = timeS[i]!;
+      const startS = atS - HALF_WINDOW_S > beganS ? atS - HALF_WINDOW_S : beganS;
+      const endS = atS + HALF_WINDOW_S < endedS ? atS + HALF_WINDOW_S : endedS;
       while (from + 1 < last && timeS[from + 1]! <= startS) from++;
       while (to + 1 < last && timeS[to + 1]! <= endS) to++;
       window.centre = i;
