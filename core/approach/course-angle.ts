@@ -15,11 +15,10 @@ const STANDING_NM = (0.5 * 5) / 3600;
  */
 export function courseAngles(track: Track, deviations: Deviations): Float64Array {
   const { localizerDeg, distanceToAntennaNm } = deviations;
-  const alongNm = new Float64Array(track.count).fill(NaN);
-  const acrossNm = new Float64Array(track.count).fill(NaN);
+  const alongNm = new Float64Array(track.count);
+  const acrossNm = new Float64Array(track.count);
   for (let i = 0; i < track.count; i++) {
-    const distanceNm = distanceToAntennaNm[i]!;
-    if (distanceNm > FARTHEST_NM) continue;
+    const distanceNm = distanceToAntennaNm[i]! > FARTHEST_NM ? NaN : distanceToAntennaNm[i]!;
     const angle = localizerDeg[i]! * RADIANS_PER_DEGREE;
     alongNm[i] = distanceNm * Math.cos(angle);
     acrossNm[i] = distanceNm * Math.sin(angle);

@@ -83,7 +83,7 @@ export class CalendarTimes {
     if (this.#minuteText !== '' && moment.startsWith(this.#minuteText)) return;
     const text = moment.slice(0, at + MINUTE_LENGTH);
     const minuteS = minuteOf(text, at);
-    this.#minuteText = Number.isNaN(minuteS) ? '' : ownText(text);
+    this.#minuteText = Number.isNaN(minuteS) ? '' : text;
     this.#minuteS = minuteS;
   }
 

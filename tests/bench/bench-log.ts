@@ -16,10 +16,14 @@ export const BENCH_FACILITY = {
   finalApproachFix: { distanceNm: 5 },
 };
 
-/** One approach after another from 12 NM at 120 kt: 360 s inbound, then 240 s back out, north of the course. */
+/**
+ * One approach every twenty minutes, at 120 kt: 360 s inbound from 12 NM, then 28 NM round by the north to where it
+ * began. Six of them fill a lesson of two hours.
+ */
 const INBOUND_S = 360;
-export const CYCLE_S = 600;
+export const CYCLE_S = 1200;
 const START_NM = 12;
+const ROUND_BY_M = 23_000;
 const METRES_PER_DEGREE = 111_320;
 const START_MS = Date.UTC(2026, 0, 10, 6);
 
@@ -40,7 +44,7 @@ function seeded(seed: number): () => number {
 
 /**
  * A log of `fixes` fixes, about a hundred bytes a line, in blocks of text; seeded. At ten a second a million of them
- * are 28 hours and 167 approaches: more than a recorder keeps in one file.
+ * are 28 hours and 84 approaches: more than a recorder keeps in one file.
  */
 export function* benchLog(fixes: number, perSecond: number): Generator<string> {
   const random = seeded(20260110);
@@ -54,7 +58,7 @@ export function* benchLog(fixes: number, perSecond: number): Generator<string> {
     const share = inbound ? inCycle / INBOUND_S : (CYCLE_S - inCycle) / (CYCLE_S - INBOUND_S);
     const toGoNm = START_NM * (1 - share);
     const wayOut = inbound ? 0 : (inCycle - INBOUND_S) / (CYCLE_S - INBOUND_S);
-    const northM = 60 * Math.sin(seconds / 40) + 5000 * Math.sin(Math.PI * wayOut);
+    const northM = 60 * Math.sin(seconds / 40) + ROUND_BY_M * Math.sin(Math.PI * wayOut);
     const latDeg = 0.5 + (northM + noise(0.5)) / METRES_PER_DEGREE;
     const lonDeg = -25 - (toGoNm * METRES_PER_NM + noise(0.5)) / METRES_PER_DEGREE;
     const pathFt = 70 + toGoNm * 318.4 + 8 * Math.sin(seconds / 25);

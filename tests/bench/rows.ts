@@ -119,23 +119,19 @@ export async function commandOverNothing(folder: string, command: string): Promi
   writeFileSync(log, [...benchLog(7200, 1)].join(''));
   writeFileSync(facilityFile, JSON.stringify(BENCH_FACILITY));
   const node = (...words: string[]) => spawnSync(process.execPath, words, { encoding: 'utf8' });
+  const words = [command, 'debrief', log, '--facility', facilityFile, '--format', 'json'];
+  let answer = '';
   const result = await sideBySide(
     15,
     () => {
-      const { status, stdout } = node(
-        command,
-        'debrief',
-        log,
-        '--facility',
-        facilityFile,
-        '--format',
-        'json',
-      );
+      const { status, stdout } = node(...words);
       assert(status === 0, `the command ended with ${status}`);
-      assertDebrief(JSON.parse(stdout) as Debrief, 7200, 1);
+      answer = stdout;
     },
     () => assert(node('-e', '0').status === 0, 'node -e 0 failed'),
   );
+  // Reading the answer is no part of giving it.
+  assertDebrief(JSON.parse(answer) as Debrief, 7200, 1);
   return timedRow('debrief command on a 2-hour 1 Hz log, over node -e 0', 2.5, result);
 }
 
