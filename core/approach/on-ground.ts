@@ -83,21 +83,24 @@ function findRoll(flown: Flown, passage: ThresholdPassage, stretch: Stretch): St
   const levelS = firstHold(track, stretch, [outline, level], LEVEL_S);
   if (slowS === null && levelS === null) return null;
   const { first } = after(flown, stretch, Math.min(slowS ?? Infinity, levelS ?? Infinity));
+  const isDown = (i: number) => Math.max(slow(i), level(i)) >= 0;
+  const isLow = (i: number) =>
+    outline(i) >= 0 && (isDown(i) || heightAboveRunwayFt(flown, i) < LEVEL_BELOW_FT);
+  // A float is level enough to be taken for a roll: what it sinks through to the roll itself does not part them.
   let last = first;
-  while (last < stretch.last && outline(last + 1) >= 0 && Math.max(slow(last + 1), level(last + 1)) >= 0)
-    last++;
+  for (let i = first + 1; i <= stretch.last && isLow(i); i++) if (isDown(i)) last = i;
   return { first, last };
 }
 
 function touchdown(flown: Flown, passage: ThresholdPassage, roll: Stretch) {
-  // Of its middle half: a float before it and a lift-off after it are level enough to be taken for a roll.
-  const quarter = Math.floor((roll.last - roll.first) / 4);
-  const heights: number[] = [];
-  for (let i = roll.first + quarter; i <= roll.last - quarter; i++)
-    heights.push(heightAboveRunwayFt(flown, i));
-  const spreadFt = Math.max(...heights) - Math.min(...heights);
-  if (spreadFt < FLAT_FT)
-    return { touchdownS: settledS(flown, passage, roll, median(heights)), estimated: false };
+  const heights = Array.from({ length: roll.last - roll.first + 1 }, (_, k) =>
+    heightAboveRunwayFt(flown, roll.first + k),
+  ).toSorted((a, b) => a - b);
+  // Of their lower half: a float before the roll and a lift-off after it are level enough to be taken for it, but
+  // nothing lies lower than the ground.
+  const low = heights.slice(0, Math.ceil(heights.length / 2));
+  if (low.at(-1)! - low[0]! < FLAT_FT)
+    return { touchdownS: settledS(flown, passage, roll, median(low)), estimated: false };
   return { touchdownS: brakingS(flown, roll) ?? flown.track.timeS[roll.first]!, estimated: true };
 }
 

@@ -3,6 +3,8 @@ import { PANEL } from '../../support/flight/altimeter-error.ts';
 import { fly } from '../../support/flight/fly.ts';
 import { AUGMENTED, PLAIN } from '../../support/flight/gnss-error.ts';
 import { randomPlan } from '../../support/scenarios/random-plan.ts';
+import { AUGMENTED_HAIR } from '../../support/truth/hair.ts';
+import type { TrueEvent } from '../../support/truth/true-approach.ts';
 import {
   judge,
   ONE_A_SECOND,
@@ -18,10 +20,20 @@ import {
 const FLIGHTS = process.env['HALFDOT_LONG'] ? 2000 : 200;
 const HABITS: readonly Habit[] = ['english', 'epoch', 'units', 'gpx', 'german'];
 
+/** How far apart the moments are between which a hair decides. */
+interface Hull {
+  readonly kind: string;
+  readonly widthS: number;
+}
+
+const hullOf = ({ kind, betweenS }: TrueEvent): Hull[] =>
+  betweenS ? [{ kind, widthS: betweenS.toS - betweenS.fromS }] : [];
+
 interface Flown {
   readonly name: string;
   readonly planned: readonly string[];
   readonly truly: readonly string[];
+  readonly hulls: readonly Hull[];
   readonly exact: readonly Reading[];
   readonly withErrors: readonly Reading[];
 }
@@ -29,6 +41,7 @@ interface Flown {
 /** Flies once; reads at ten fixes a second and one, by habits in turn; and as two receivers would have it. */
 async function flown(seed: number): Promise<Flown> {
   const judged = judge(fly(randomPlan(seed)));
+  const throughErrors = judge(judged.truth, AUGMENTED_HAIR);
   const habit = (k: number): Habit => HABITS[(seed + k) % HABITS.length]!;
   const tenHzHabit = seed % 2 === 0 ? 'english' : 'gpx';
   const errors = { rateHz: 1, altimeter: PANEL, seed: 'with errors' } as const;
@@ -36,14 +49,15 @@ async function flown(seed: number): Promise<Flown> {
     name: judged.truth.plan.name,
     planned: judged.truth.plan.outcomes,
     truly: planned(judged.byIndicated).outcomes,
+    hulls: judged.byIndicated.flatMap(({ events }) => events.flatMap(hullOf)),
     exact: [
       await readAs(judged, tenHzHabit, TEN_A_SECOND, { rateHz: 10 }),
       await readAs(judged, habit(0), ONE_A_SECOND, { rateHz: 1 }),
       await readAs(judged, habit(1), ONE_A_SECOND, { rateHz: 1 }),
     ],
     withErrors: [
-      await readAs(judged, 'english', WITH_ERRORS, { ...errors, gnss: AUGMENTED }),
-      await readAs(judged, 'units', WITH_ERRORS, { ...errors, gnss: PLAIN }),
+      await readAs(throughErrors, 'english', WITH_ERRORS, { ...errors, gnss: AUGMENTED }),
+      await readAs(throughErrors, 'units', WITH_ERRORS, { ...errors, gnss: PLAIN }),
     ],
   };
 }
@@ -59,7 +73,10 @@ describe(`of ${FLIGHTS} flights of chance`, () => {
 
   it('each that was an approach ended as it was built to, and 19 of 20 were', () => {
     const approaches = flights.filter(({ truly }) => truly.length > 0);
-    for (const { name, planned: built, truly } of approaches) expect(truly, name).toEqual(built);
+    const otherwise = approaches.filter(({ planned: built, truly }) => truly.join() !== built.join());
+    // A few in a thousand are flown so poorly that they have left the localizer before their ending begins.
+    const names = otherwise.map(({ name }) => name).join();
+    expect(otherwise.length, names).toBeLessThanOrEqual(FLIGHTS > 200 ? 0.01 * FLIGHTS : 0);
     expect(approaches.length / flights.length).toBeGreaterThan(0.93);
     expect(new Set(approaches.flatMap(({ truly }) => truly)).size).toBe(8);
   });
@@ -69,8 +86,22 @@ describe(`of ${FLIGHTS} flights of chance`, () => {
       const sentences = exact.flatMap((reading) => named(name, reading));
       return sentences.length === 0 ? [] : [sentences.join('; ')];
     });
-    // Of thousands a few stand where a second decides (a hold of 10 s, a float before touchdown), and are looked at.
-    expect(wrong.length, wrong.join('\n')).toBeLessThanOrEqual(FLIGHTS > 200 ? 0.01 * FLIGHTS : 0);
+    expect(wrong.join('\n')).toBe('');
+  });
+
+  it.each([
+    // Of those built to go by level, no log tells when they were lowest.
+    ['localizer-established', 0.9, 1],
+    ['gate-1000', 0.95, 1],
+    ['gate-500', 0.95, 1],
+    ['decision-altitude', 0.9, 1],
+    ['glidepath-intercept', 0.75, 2],
+    ['touchdown', 1, 3],
+    ['missed-approach-start', 0.75, 2],
+    ['lowest-point', 0.75, 5],
+  ])('a hair moves %s seldom: %d of them by less than %d s', (kind, least, withinS) => {
+    const widths = flights.flatMap(({ hulls }) => hulls).filter((hull) => hull.kind === kind);
+    expect(share(widths, ({ widthS }) => widthS < withinS)).toBeGreaterThanOrEqual(least);
   });
 
   it('99 of 100 outcomes are found through the errors of a receiver and an altimeter', () => {
@@ -81,12 +112,12 @@ describe(`of ${FLIGHTS} flights of chance`, () => {
     expect(share(readings, same), wrong.join()).toBeGreaterThanOrEqual(0.99);
   });
 
-  it('97 of 100 have, through the errors of an augmented receiver, every moment within 5 s and no other', () => {
+  it('99 of 100 have, through the errors of an augmented receiver, every moment within 5 s and no other', () => {
     const readings = flights.map(({ name, withErrors }) => named(name, withErrors[0]!));
     const wrong = readings.filter((differences) => differences.length > 0);
     expect(
       share(readings, (differences) => differences.length === 0),
       wrong.join('\n'),
-    ).toBeGreaterThanOrEqual(0.97);
+    ).toBeGreaterThanOrEqual(0.99);
   });
 });

@@ -5,8 +5,6 @@ import { needleOver, type Found } from './found-in.ts';
 /** How far the program may be from the truth. */
 export interface Tolerances {
   readonly eventS: number;
-  /** For the start of a missed approach, which is told by fits over 6 s, of as many fixes as the log has. */
-  readonly fittedS: number;
   /** For moments that a log can only tell roughly: the wheels on the ground, and the catching of the glidepath. */
   readonly roughEventS: number;
   readonly rms: number;
@@ -17,6 +15,7 @@ export interface Tolerances {
 
 const ROUGH = new Set<TrueEvent['kind']>(['touchdown', 'glidepath-intercept']);
 const ROUNDING_S = 0.001;
+const OFF_SCALE_SHARE = 0.03;
 
 /** Every difference between what was found and what is true, in a sentence each. */
 export function differences(found: Found, truth: readonly TrueApproach[], tolerances: Tolerances): string[] {
@@ -38,7 +37,7 @@ function eventDifferences(approach: FlownApproach, truth: TrueApproach, toleranc
     const true_ = found.length === 0 ? likely.filter(({ doubtful }) => !doubtful) : likely;
     if (found.length !== true_.length)
       return [`${kind}: ${found.length} found (${times(found)}), ${true_.length} truly (${times(true_)})`];
-    const limitS = limitOf(kind, tolerances);
+    const limitS = ROUGH.has(kind) ? tolerances.roughEventS : tolerances.eventS;
     return true_.flatMap(({ timeS, from, betweenS }, k) => {
       const offS = outsideS(found[k]!.timeS, betweenS ?? { fromS: timeS, toS: timeS });
       const wrong =
@@ -52,11 +51,6 @@ function eventDifferences(approach: FlownApproach, truth: TrueApproach, toleranc
       return [...wrong, ...remark];
     });
   });
-}
-
-function limitOf(kind: TrueEvent['kind'], { eventS, fittedS, roughEventS }: Tolerances): number {
-  if (kind === 'missed-approach-start') return fittedS;
-  return ROUGH.has(kind) ? roughEventS : eventS;
 }
 
 /** Seconds after a span, negative before it, 0 within. */
@@ -78,7 +72,7 @@ function finalDifferences(
   if (!has || final === null) return !has && final === null ? [] : [`final: ${has ? 'found' : 'not found'}`];
   return [
     ...off('final start', has.startS, final.startS, tolerances.eventS + ROUNDING_S),
-    ...off('final end', has.endS, final.endS, tolerances.fittedS + ROUNDING_S),
+    ...off('final end', outsideS(has.endS, final.endBetweenS), 0, tolerances.eventS + ROUNDING_S),
     ...needleDifferences('localizer', needleOver(found, 'localizerFullScale', final), localizer!, tolerances),
     ...needleDifferences('glidepath', needleOver(found, 'glidepathFullScale', final), glidepath!, tolerances),
   ];
@@ -90,8 +84,8 @@ function needleDifferences(
   truth: TrueNeedle,
   { rms, outsideS, outsideShare }: Tolerances,
 ): string[] {
-  // Over the threshold the glidepath's scale is feet wide, and a needle many scales off: a share of it then.
-  const near = Math.max(rms, 0.02 * truth.rms);
+  // A needle that is off its scale, as the glidepath's is over the threshold, is compared by a share of it.
+  const near = truth.rms <= 1 ? rms : Math.max(rms, OFF_SCALE_SHARE * truth.rms);
   return [
     ...off(`${name} mean`, has.mean, truth.mean, near),
     ...off(`${name} rms`, has.rms, truth.rms, near),

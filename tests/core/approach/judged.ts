@@ -9,6 +9,7 @@ import {
 import { gpxText } from '../../support/files/gpx.ts';
 import { EXACT, recordFlight, type LoggedFix, type Recorder } from '../../support/files/logged-fix.ts';
 import type { FlightTruth } from '../../support/flight/flight-truth.ts';
+import { ROUNDED, type Hair } from '../../support/truth/hair.ts';
 import { truthOf } from '../../support/truth/truth-of.ts';
 import type { TrueApproach } from '../../support/truth/true-approach.ts';
 import { differences, type Tolerances } from './differences.ts';
@@ -30,17 +31,15 @@ export type Habit = keyof typeof HABITS;
 /** Without errors, ten fixes a second or one: to a fraction of the interval. */
 export const TEN_A_SECOND: Tolerances = {
   eventS: 0.2,
-  fittedS: 0.5,
   roughEventS: 3,
   rms: 0.01,
   outsideS: 1,
   outsideShare: 0.05,
 };
-export const ONE_A_SECOND: Tolerances = { ...TEN_A_SECOND, eventS: 1, fittedS: 1.5 };
+export const ONE_A_SECOND: Tolerances = { ...TEN_A_SECOND, eventS: 1 };
 /** With the errors of a receiver and an altimeter. */
 export const WITH_ERRORS: Tolerances = {
   eventS: 5,
-  fittedS: 5,
   roughEventS: 5,
   rms: Infinity,
   outsideS: Infinity,
@@ -54,8 +53,8 @@ export interface JudgedFlight {
   readonly byHeight: readonly TrueApproach[];
 }
 
-export function judge(truth: FlightTruth): JudgedFlight {
-  return { truth, byIndicated: truthOf(truth, 'indicated'), byHeight: truthOf(truth, 'height') };
+export function judge(truth: FlightTruth, hair: Hair = ROUNDED): JudgedFlight {
+  return { truth, byIndicated: truthOf(truth, 'indicated', hair), byHeight: truthOf(truth, 'height', hair) };
 }
 
 export interface Reading {

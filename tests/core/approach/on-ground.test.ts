@@ -90,6 +90,9 @@ describe('on the ground by being slow', () => {
   });
 });
 
+/** A roll from 20 to 49 s on a runway that climbs unsaid: the lower half of its heights spreads by so many feet. */
+const climbing = (ft: number) => (s: number) => (ft * Math.max(0, s - 20)) / 14;
+
 describe('touchdown', () => {
   it('is the first moment within 3 ft of a flat roll’s height', () => {
     // Down 5 ft a second to 0 at 20 s, level from there: 3 ft are passed at 19.4 s.
@@ -102,9 +105,9 @@ describe('touchdown', () => {
     expect(found.estimated).toBe(false);
   });
 
-  it('is estimated from the braking where the heights of the roll spread 6 ft or more', () => {
+  it('is estimated from the braking where the lower half of the roll’s heights spreads 6 ft or more', () => {
     const spread = (ft: number): Making => ({
-      heightFt: (s) => (s === 40 ? ft : 0),
+      heightFt: climbing(ft),
       verticalSpeedFpm: (s) => (s < 20 ? -300 : 0),
       // 1.5 kt/s from 30 s on: over ± 2 s the first fall of 4 kt is between 29 and 31 s.
       groundspeedKt: (s) => (s <= 30 ? 90 : 90 - 1.5 * (s - 30)),
@@ -116,7 +119,7 @@ describe('touchdown', () => {
 
   it('takes a fall of exactly 1 kt/s for braking, and less for none', () => {
     const falling = (ktPerS: number): Making => ({
-      heightFt: (s) => (s === 40 ? 10 : 0),
+      heightFt: climbing(10),
       verticalSpeedFpm: (s) => (s < 20 ? -300 : 0),
       groundspeedKt: (s) => 90 - ktPerS * Math.max(0, s - 30),
     });
@@ -128,20 +131,34 @@ describe('touchdown', () => {
 
   it('is not where the speed falls in the air, before the roll', () => {
     const slowedInTheAir: Making = {
-      heightFt: (s) => (s === 40 ? 10 : 0),
+      heightFt: climbing(10),
       verticalSpeedFpm: (s) => (s < 20 ? -300 : 0),
       groundspeedKt: (s) => 90 - 2 * Math.min(6, Math.max(0, s - 10)),
     };
     expect(landing(slowedInTheAir)!.touchdownS).toBe(20);
   });
 
-  it('is told by the middle half of the roll: a float before it, level enough, is passed over', () => {
+  it('is told by the lowest of the roll: a float before it, level enough, is passed over', () => {
     const floating: Making = {
       heightFt: (s) => (s < 24 ? 12 : 0),
       verticalSpeedFpm: (s) => (s < 20 ? -300 : 0),
     };
     // From 12 ft at 23 s to nothing at 24 s: 3 ft are passed after three quarters of the second.
     expect(landing(floating)).toMatchObject({ estimated: false, touchdownS: 23.75 });
+    // Nor does one fix that is off.
+    const oneOff: Making = { ...floating, heightFt: (s) => (s < 24 || s === 40 ? 12 : 0) };
+    expect(landing(oneOff)).toMatchObject({ estimated: false, touchdownS: 23.75 });
+  });
+
+  it('is after a float, however long, that ends in sinking on', () => {
+    // Level at 12 ft from 14 to 20 s, then 2 s down to a roll of 30 s.
+    const height = (s: number) => (s < 20 ? 12 : Math.max(0, 12 - 6 * (s - 20)));
+    const floated = landing({
+      heightFt: height,
+      verticalSpeedFpm: (s) => (s < 14 ? -600 : s > 19 && s < 23 ? -360 : 0),
+    })!;
+    expect(floated.roll).toEqual({ first: 14, last: 49 });
+    expect(floated.touchdownS).toBeCloseTo(21.5, 9);
   });
 
   it('is none against the course', () => {

@@ -1,3 +1,4 @@
+import { READINGS } from './hair.ts';
 import { aliveS } from './localizer-events.ts';
 import type { Pass } from './passes.ts';
 import { firstWhere, placeOf, range, timeOfZero, type Holds, type Reach } from './searching.ts';
@@ -12,8 +13,8 @@ export function glidepathAliveS(view: ViewedFlight, pass: Pass): number | null {
   return alive(first - 1) >= 0 ? view.timeS[first]! : timeOfZero(view, alive, first);
 }
 
-/** How much the sink limits may be moved where a hair decides. */
-const HAIR = 0.03;
+/** Of the sink limits, as shares. */
+const SINK_HAIR = 0.03;
 
 /** On both needles and sinking as the path asks, for 10 s. */
 export function glidepathIntercept(
@@ -21,9 +22,13 @@ export function glidepathIntercept(
   { first, last }: Reach,
   establishedAtS: number | null,
 ): TrueEvent | null {
-  const reach = { first, last: Math.min(last, view.count - 1 - 10 * RATE) };
-  const caughtAt = (hair: number): number | null => firstWhere(reach, (k) => caught(view, k, hair));
-  const [early, i, late] = [caughtAt(HAIR), caughtAt(0), caughtAt(-HAIR)];
+  const reach = { first, last: Math.min(last, view.count - 1 - (10 + Math.ceil(view.hair.holdS)) * RATE) };
+  const caughtAt = (by: number): number | null => firstWhere(reach, (k) => caught(view, k, by));
+  const [early, i, late] = [READINGS.wider, READINGS.asItStands, READINGS.narrower].map(caughtAt) as [
+    number | null,
+    number | null,
+    number | null,
+  ];
   if (early === null) return null;
   const sides = [early, i ?? early, late ?? last].map((k) => sideBefore(view, first, k, establishedAtS));
   return {
@@ -45,18 +50,22 @@ function sideBefore(
   const moments = range(Math.max(first, caughtAt - 60 * RATE), caughtAt);
   const established = establishedAtS === null ? Infinity : placeOf(view, establishedAtS);
   if (established <= caughtAt) moments.push(established);
-  const highest = moments.reduce((most, k) => Math.max(most, view.glidepath[k]!), -Infinity);
-  if (Math.abs(highest - 0.5) < HAIR) return 'either';
-  return highest > 0.5 ? 'above' : 'below';
+  const above = (by: number): boolean =>
+    moments.some((k) => view.glidepath[k]! + by * view.glidepathHair[k]! > 0.5 - by * SINK_HAIR);
+  if (above(READINGS.narrower)) return 'above';
+  return above(READINGS.wider) ? 'either' : 'below';
 }
 
-function caught(view: ViewedFlight, i: number, hair: number): boolean {
-  if (view.inbound[i] === 0 || Math.abs(view.glidepath[i]!) > 0.5) return false;
-  const span = range(i, i + 10 * RATE);
-  const on = (k: number): boolean => Math.abs(view.localizer[k]!) <= 1 && Math.abs(view.glidepath[k]!) <= 0.5;
+function caught(view: ViewedFlight, i: number, by: number): boolean {
+  const on = (k: number): boolean =>
+    Math.abs(view.localizer[k]!) <= 1 + by * view.localizerHair[k]! &&
+    Math.abs(view.glidepath[k]!) <= 0.5 + by * view.glidepathHair[k]!;
+  if (view.inbound[i] === 0 || !on(i)) return false;
+  const span = range(i, i + Math.round((10 - by * view.hair.holdS) * RATE));
   if (!span.every(on)) return false;
-  const sinkFpm = (view.heightFt[i]! - view.heightFt[i + 10 * RATE]!) * 6;
+  const sinkFpm = ((view.heightFt[i]! - view.heightFt[span.at(-1)!]!) * 60 * RATE) / (span.length - 1);
   const meanKt = span.reduce((sum, k) => sum + view.groundspeedKt[k]!, 0) / span.length;
   const neededFpm = meanKt * 101.27 * Math.tan((view.facility.glidepath.angleDeg * Math.PI) / 180);
-  return sinkFpm >= (0.5 - hair) * neededFpm && sinkFpm <= (1.5 + hair) * neededFpm;
+  const hairFpm = by * (SINK_HAIR * neededFpm + view.hair.stepFt * 6);
+  return sinkFpm >= 0.5 * neededFpm - hairFpm && sinkFpm <= 1.5 * neededFpm + hairFpm;
 }

@@ -1,3 +1,4 @@
+import { READINGS } from './hair.ts';
 import type { Pass } from './passes.ts';
 import { firstHeld, firstWhere, placeOf, range, timeOfZero, type Holds, type Reach } from './searching.ts';
 import type { TrueEvent } from './true-approach.ts';
@@ -16,10 +17,31 @@ export function aliveS(view: ViewedFlight, { first }: Pass): number {
   );
 }
 
-/** Within half scale and within 10° of the course for 10 s, before the threshold. */
-export function establishedS(view: ViewedFlight, reach: Reach): number | null {
-  const angle: Holds = (i) => 10 - Math.abs(view.courseAngleDeg[i]!);
-  return firstHeld(view, reach, [(i) => view.distanceNm[i]!, within(view, 0.5), angle], 10);
+/** Within half scale and within 10° of the course for 10 s, before the threshold; each a hair wider or narrower. */
+export function establishedS(
+  view: ViewedFlight,
+  reach: Reach,
+  by: number = READINGS.asItStands,
+): number | null {
+  const { angleDeg, holdS } = view.hair;
+  const angle: Holds = (i) => 10 + by * angleDeg - Math.abs(view.courseAngleDeg[i]!);
+  const needle: Holds = (i) => 0.5 + by * view.localizerHair[i]! - Math.abs(view.localizer[i]!);
+  return firstHeld(view, reach, [(i) => view.distanceNm[i]!, needle, angle], 10 - by * holdS);
+}
+
+/** Between the readings of it; null when it never happened, however read. */
+export function established(view: ViewedFlight, pass: Pass): TrueEvent | null {
+  const [widerS, timeS, narrowerS] = [READINGS.wider, READINGS.asItStands, READINGS.narrower].map((by) =>
+    establishedS(view, pass, by),
+  );
+  if (widerS === null || widerS === undefined) return null;
+  return {
+    kind: 'localizer-established',
+    timeS: timeS ?? widerS,
+    from: null,
+    doubtful: narrowerS === null,
+    betweenS: { fromS: widerS, toS: narrowerS ?? Infinity },
+  };
 }
 
 /** Within full scale with the track within 30° for a minute, and so inbound when passing the fix. */

@@ -22,11 +22,11 @@ export interface TrueEvent {
   readonly timeS: number;
   /** Of a glidepath-intercept. */
   readonly from: 'above' | 'below' | 'either' | null;
-  /** A hair decides whether it happened at all: a height sunk to and no lower, a sink rate at its limit. */
+  /** A hair decides whether it happened at all: a height sunk to and no lower, a needle at its limit. */
   readonly doubtful?: boolean;
   /**
-   * Where a hair decides and any of these moments is as right: of a lowest-point while the height is within 1 ft of
-   * it, of a glidepath-intercept from sink limits 3 % wider to 3 % narrower.
+   * Where a hair decides and any of these moments is as right: from the rule read a hair wider to the rule read a hair
+   * narrower (`hair.ts`).
    */
   readonly betweenS?: { readonly fromS: number; readonly toS: number };
 }
@@ -40,13 +40,20 @@ export interface TrueNeedle {
   readonly outsideS: number;
 }
 
+interface TrueFinal {
+  readonly startS: number;
+  readonly endS: number;
+  /** Where a hair decides what ended it. */
+  readonly endBetweenS: { readonly fromS: number; readonly toS: number };
+}
+
 /** What the program must find of one flown attempt, as the columns of the flight have it. */
 export interface TrueApproach {
   readonly kind: 'approach' | 'visual-final' | 'localizer-pass';
   readonly outcome: PlannedOutcome;
   /** In order of time. */
   readonly events: readonly TrueEvent[];
-  readonly final: { readonly startS: number; readonly endS: number } | null;
+  readonly final: TrueFinal | null;
   readonly localizer: TrueNeedle | null;
   readonly glidepath: TrueNeedle | null;
 }

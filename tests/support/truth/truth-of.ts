@@ -1,10 +1,11 @@
 import type { FlightTruth } from '../flight/flight-truth.ts';
 import { endingOf, type Ending } from './ending.ts';
 import { glidepathAliveS, glidepathIntercept } from './glidepath-events.ts';
+import { READINGS, ROUNDED, type Hair } from './hair.ts';
 import { kindOfPass } from './kind-of-pass.ts';
-import { aliveS, establishedS, fixPassedS, lostAndFound } from './localizer-events.ts';
+import { aliveS, established, establishedS, fixPassedS, lostAndFound } from './localizer-events.ts';
 import { passesOf, type Pass } from './passes.ts';
-import { firstFall, firstWhere, placeOf, range, timeOfZero } from './searching.ts';
+import { firstFall, firstWhere, placeOf, range, timeOfZero, type Reach } from './searching.ts';
 import type { TrueApproach, TrueEvent, TrueEventKind } from './true-approach.ts';
 import { trueNeedle } from './true-needle.ts';
 import { RATE, viewOf, type ViewedFlight } from './viewed-flight.ts';
@@ -14,9 +15,14 @@ import { RATE, viewOf, type ViewedFlight } from './viewed-flight.ts';
  * columns: it shares no line with the program.
  *
  * @param by what gates and decision altitude are judged by: `height` for a log without an altimeter
+ * @param hair how much of a rule is left to the log's digits, or to its receiver
  */
-export function truthOf(flight: FlightTruth, by: 'indicated' | 'height' = 'indicated'): TrueApproach[] {
-  const view = viewOf(flight, by);
+export function truthOf(
+  flight: FlightTruth,
+  by: 'indicated' | 'height' = 'indicated',
+  hair: Hair = ROUNDED,
+): TrueApproach[] {
+  const view = viewOf(flight, by, hair);
   return passesOf(view).flatMap((pass) => truthOfPass(view, pass) ?? []);
 }
 
@@ -33,15 +39,18 @@ function truthOfPass(view: ViewedFlight, pass: Pass): TrueApproach | null {
   const tooLate = kind === 'approach' && settledS !== null && view.distanceNm[placeOf(view, settledS)]! < 3;
   const events = [
     event('localizer-alive', aliveS(view, pass)),
-    ...(settledS === null || tooLate ? [] : [event('localizer-established', settledS)]),
+    tooLate ? null : established(view, pass),
     ...(settledS === null || tooLate ? [] : lostAndFound(view, settledS, endS)),
     event('glidepath-alive', glidepathAliveS(view, pass)),
     intercept,
     fixEvent(view, pass, fixS),
     ...low,
   ]
-    .filter((e): e is TrueEvent => e !== null && e.timeS <= endS)
-    .concat(aroundEvents(view, ending))
+    .filter((e): e is TrueEvent => e !== null && e.timeS <= endS + NEAR_END_S)
+    .map((e) =>
+      Math.abs(e.timeS - endS) < NEAR_END_S && e.kind !== 'touchdown' ? { ...e, doubtful: true } : e,
+    )
+    .concat(aroundEvents(view, ending, finalStartS))
     .toSorted((a, b) => a.timeS - b.timeS);
   return { kind, outcome: ending.outcome, events, ...onFinal(view, finalStartS, endS, events) };
 }
@@ -56,8 +65,8 @@ function event(kind: TrueEventKind, timeS: number | null): TrueEvent | null {
   return timeS === null ? null : { kind, timeS, from: null };
 }
 
-/** A log may round an altitude by as much. */
-const STEP_FT = 0.6;
+/** So near to its end, whether a moment still belongs to an approach hangs by a hair. */
+const NEAR_END_S = 1;
 
 /** Heights fallen through after final began, the threshold and the ground. */
 function lowEvents(
@@ -67,50 +76,81 @@ function lowEvents(
   ending: Ending,
 ): (TrueEvent | null)[] {
   const { runway, minimums } = view.facility;
+  const { heightFt: hairFt } = view.hair;
   const reach = { first: placeOf(view, finalStartS ?? Infinity), last: placeOf(view, ending.endS) };
-  const lowestFt = range(reach.first, reach.last).reduce(
-    (low, i) => Math.min(low, view.decidingFt[i]!),
-    Infinity,
-  );
   const fall = (kind: TrueEventKind, altitudeFt: number): TrueEvent | null => {
-    const doubtful = Math.abs(lowestFt - altitudeFt) < STEP_FT;
-    const timeS = firstFall(view, reach, (i) => view.decidingFt[i]! - altitudeFt - (doubtful ? STEP_FT : 0));
-    return timeS === null ? null : { kind, timeS, from: null, doubtful };
+    const through = (by: number) =>
+      firstFall(view, reach, (i) => view.decidingFt[i]! - altitudeFt - by * hairFt);
+    const earlyS = through(READINGS.wider);
+    const lateS = through(READINGS.narrower);
+    if (earlyS === null) return null;
+    const timeS = through(READINGS.asItStands) ?? earlyS;
+    const betweenS = { fromS: earlyS, toS: lateS ?? Infinity };
+    return { kind, timeS, from: null, doubtful: lateS === null, betweenS };
   };
-  const across = firstWhere({ first: pass.first + 1, last: reach.last }, (i) => view.distanceNm[i]! <= 0);
-  const low = across !== null && meanFt(view, across) < runway.threshold.elevationFt + 200;
+  const lastAcross = Math.min(reach.last + NEAR_END_S * RATE, view.count - 1);
+  const across = firstWhere({ first: pass.first + 1, last: lastAcross }, (i) => view.distanceNm[i]! <= 0);
+  const acrossS = across === null ? null : timeOfZero(view, (i) => view.distanceNm[i]!, across);
+  const crossingFt = acrossS === null ? NaN : heightFtAt(view, acrossS) - runway.threshold.elevationFt;
   return [
     fall('gate-1000', runway.touchdownZoneElevationFt + 1000),
     fall('gate-500', runway.touchdownZoneElevationFt + 500),
     fall('decision-altitude', minimums.decisionAltitudeFt),
-    event(
-      low ? 'threshold' : 'abeam-threshold',
-      across === null ? null : timeOfZero(view, (i) => view.distanceNm[i]!, across),
-    ),
-    event('touchdown', ending.touchdown === null ? null : view.timeS[ending.touchdown]!),
+    ...crossingEvents(crossingFt, hairFt, acrossS),
+    touchdownEvent(view, ending.touchdown),
   ];
 }
 
-function aroundEvents(view: ViewedFlight, { climb }: Ending): TrueEvent[] {
+/** Passed lower than 200 ft is the threshold; a hair about it, either. */
+function crossingEvents(crossingFt: number, hairFt: number, timeS: number | null): TrueEvent[] {
+  if (timeS === null) return [];
+  const doubtful = Math.abs(crossingFt - 200) < hairFt;
+  const kinds = (['threshold', 'abeam-threshold'] as const).filter(
+    (kind) => doubtful || (kind === 'threshold') === crossingFt < 200,
+  );
+  return kinds.map((kind) => ({ kind, timeS, from: null, doubtful }));
+}
+
+/** Who floats within 3 ft of the runway is, by the heights of the roll, on it. */
+const FLOAT_FT = 3;
+
+function touchdownEvent(view: ViewedFlight, touchdown: number | null): TrueEvent | null {
+  if (touchdown === null) return null;
+  const floatFt = view.heightFt[touchdown]! + FLOAT_FT + view.hair.stepFt;
+  let floated = touchdown;
+  while (floated > 0 && view.heightFt[floated - 1]! <= floatFt) floated--;
+  const timeS = view.timeS[touchdown]!;
+  return { kind: 'touchdown', timeS, from: null, betweenS: { fromS: view.timeS[floated]!, toS: timeS } };
+}
+
+function aroundEvents(view: ViewedFlight, { climb }: Ending, finalStartS: number | null): TrueEvent[] {
   if (climb === null) return [];
   const { lowest } = climb;
+  const lows = lowestPlaces(view, climb, finalStartS);
   const low: TrueEvent = {
     kind: 'lowest-point',
     timeS: view.timeS[lowest]!,
     from: null,
-    betweenS: nearlyLowestS(view, lowest),
+    betweenS: { fromS: view.timeS[lows.first]!, toS: view.timeS[lows.last]! },
   };
-  const start = event('missed-approach-start', startS(view, lowest));
+  const timeS = startS(view, lowest, READINGS.asItStands);
   // Where the lowest point is one of several, the start is looked for back from any of them.
-  const { fromS, toS } = low.betweenS!;
-  const starts = [startS(view, placeOf(view, fromS)), startS(view, placeOf(view, toS))];
-  if (start === null || starts[0] === null || starts[1] === null) return [low];
-  return [low, { ...start, betweenS: { fromS: starts[0]!, toS: starts[1]! } }];
+  const fromS = startS(view, lows.first, READINGS.narrower) ?? view.timeS[0]!;
+  const toS = startS(view, lows.last, READINGS.wider);
+  if (toS === null) return [low];
+  const start = {
+    kind: 'missed-approach-start',
+    timeS: timeS ?? toS,
+    from: null,
+    doubtful: timeS === null,
+  } as const;
+  return [low, { ...start, betweenS: { fromS, toS } }];
 }
 
-/** Between a moment and the one before it. */
-function meanFt({ heightFt }: ViewedFlight, i: number): number {
-  return (heightFt[i - 1]! + heightFt[i]!) / 2;
+function heightFtAt(view: ViewedFlight, s: number): number {
+  const i = placeOf(view, s);
+  const share = (s - view.timeS[i]!) * RATE;
+  return view.heightFt[i]! + share * ((view.heightFt[i + 1] ?? NaN) - view.heightFt[i]!);
 }
 
 /** A hair decides when the fix is passed within a second of coming onto the localizer or leaving it. */
@@ -120,21 +160,25 @@ function fixEvent(view: ViewedFlight, { first, last }: Pass, fixS: number | null
   return { kind: 'final-approach-fix', timeS: fixS, from: null, doubtful };
 }
 
-/** Around the lowest point, as long as a log of whole feet may show the same height. */
-function nearlyLowestS(view: ViewedFlight, lowest: number): { fromS: number; toS: number } {
-  const low = (i: number): boolean => view.heightFt[i]! <= view.heightFt[lowest]! + 1;
-  let [from, to] = [lowest, lowest];
-  while (from > 0 && low(from - 1)) from--;
-  while (to < view.count - 1 && low(to + 1)) to++;
-  return { fromS: view.timeS[from]!, toS: view.timeS[to]! };
+/** The first and the last place, between final's begin and the climb away, that a log may show as the lowest. */
+function lowestPlaces(
+  view: ViewedFlight,
+  { lowest, risen }: NonNullable<Ending['climb']>,
+  finalStartS: number | null,
+): Reach {
+  const low = range(placeOf(view, finalStartS ?? view.timeS[0]!), risen).filter(
+    (i) => view.heightFt[i]! <= view.heightFt[lowest]! + view.hair.stepFt,
+  );
+  return { first: low[0]!, last: low.at(-1)! };
 }
 
-/** Back from the lowest point, the last moment that still sank at half the mean of the 10 s before it. */
-function startS(view: ViewedFlight, lowest: number): number | null {
+/** Back from a lowest point, the last moment that still sank at half the mean of the 10 s before it; by a hair. */
+function startS(view: ViewedFlight, lowest: number, by: number): number | null {
+  const hairFpm = by * view.hair.sinkFpm;
   for (let i = lowest; i >= 10 * RATE; i--) {
     const before = view.sinkFpm.subarray(i - 10 * RATE, i + 1);
     const mean = before.reduce((sum, v) => sum + v, 0) / before.length;
-    if (mean > 0 && view.sinkFpm[i]! >= mean / 2) return view.timeS[i]!;
+    if (mean > -hairFpm && view.sinkFpm[i]! >= mean / 2 - hairFpm) return view.timeS[i]!;
   }
   return null;
 }
@@ -147,7 +191,15 @@ function onFinal(
 ): Pick<TrueApproach, 'final' | 'localizer' | 'glidepath'> {
   if (startFinalS === null) return { final: null, localizer: null, glidepath: null };
   const ends = events.filter(({ kind }) => kind === 'decision-altitude' || kind === 'missed-approach-start');
-  const final = { startS: startFinalS, endS: Math.min(endS, ...ends.map(({ timeS }) => timeS)) };
+  const sure = ends.filter(({ doubtful }) => !doubtful);
+  const final = {
+    startS: startFinalS,
+    endS: Math.min(endS, ...ends.map(({ timeS }) => timeS)),
+    endBetweenS: {
+      fromS: Math.min(endS, ...ends.map(({ timeS, betweenS }) => betweenS?.fromS ?? timeS)),
+      toS: Math.min(endS, ...sure.map(({ timeS, betweenS }) => betweenS?.toS ?? timeS)),
+    },
+  };
   if (final.endS <= final.startS) return { final: null, localizer: null, glidepath: null };
   return {
     final,

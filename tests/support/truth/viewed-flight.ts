@@ -1,14 +1,17 @@
-import { METRES_PER_FOOT, wrap180 } from '../../../core/units/units.ts';
+import { FEET_PER_NM, METRES_PER_FOOT, wrap180 } from '../../../core/units/units.ts';
 import { beamTruth } from '../flight/beam-truth.ts';
 import { earthCentred, seenFrom } from '../flight/ellipsoid.ts';
 import type { FacilityFile } from '../flight/facility-file.ts';
 import type { FlightTruth } from '../flight/flight-truth.ts';
+import type { Hair } from './hair.ts';
 
 /** Moments a second in every column. */
 export const RATE = 10;
 const HALF_TRACK = 2.5 * RATE;
 const HALF_FIT = 3 * RATE;
 const FARTHEST_M = 25 * 1852;
+/** Nearer than where full scale is this wide nothing is told from a needle. */
+const MIN_SCALE_FT = 20;
 
 /** A flight as the rules of approaches look at it; columns of one length, ten moments a second. */
 export interface ViewedFlight {
@@ -33,10 +36,18 @@ export interface ViewedFlight {
   readonly inbound: Uint8Array;
   /** 1 while inbound and within full scale of the localizer. */
   readonly onLocalizer: Uint8Array;
+  /** What a hair is on the needles there, fractions of full scale. */
+  readonly localizerHair: Float64Array;
+  readonly glidepathHair: Float64Array;
+  readonly hair: Hair;
 }
 
 /** @param by what gates and decision altitude are judged by: `height` for a log without an altimeter */
-export function viewOf({ plan, columns, beam }: FlightTruth, by: 'indicated' | 'height'): ViewedFlight {
+export function viewOf(
+  { plan, columns, beam }: FlightTruth,
+  by: 'indicated' | 'height',
+  hair: Hair,
+): ViewedFlight {
   const count = columns.timeS.length;
   const truth = beamTruth(plan.facility);
   const seen = Array.from(columns.timeS, (_, i) =>
@@ -59,6 +70,10 @@ export function viewOf({ plan, columns, beam }: FlightTruth, by: 'indicated' | '
     return wrap180((Math.atan2(eastM, northM) * 180) / Math.PI - truth.courseTrueDeg);
   });
   const distanceNm = beam.distanceToThresholdNm;
+  const scaleFt = (distanceFt: number, fullScaleDeg: number): number =>
+    Math.max(MIN_SCALE_FT, distanceFt * Math.tan((fullScaleDeg * Math.PI) / 180));
+  const originFt =
+    plan.facility.glidepath.thresholdCrossingHeightFt / Math.tan((truth.glideAngleDeg * Math.PI) / 180);
   const near = (i: number): boolean => Math.hypot(seen[i]!.eastM, seen[i]!.northM) <= FARTHEST_M;
   const inbound = Uint8Array.from(distanceNm, (d, i) =>
     d > 0 && Math.abs(courseAngleDeg[i]!) <= 45 && near(i) ? 1 : 0,
@@ -82,6 +97,16 @@ export function viewOf({ plan, columns, beam }: FlightTruth, by: 'indicated' | '
     courseAngleDeg,
     sinkFpm: column((i) => -60 * slopePerS(columns.heightFt, i)),
     inbound,
+    localizerHair: column((i) => {
+      const rangeFt = Math.hypot(seen[i]!.eastM, seen[i]!.northM) / METRES_PER_FOOT;
+      return hair.sideFt / scaleFt(rangeFt, truth.localizerFullScaleDeg);
+    }),
+    glidepathHair: column(
+      (i) =>
+        hair.heightFt /
+        scaleFt(Math.abs(distanceNm[i]! * FEET_PER_NM + originFt), truth.glidepathFullScaleDeg),
+    ),
+    hair,
     onLocalizer: inbound.map((is, i) => (is === 1 && Math.abs(beam.localizerFullScale[i]!) <= 1 ? 1 : 0)),
   };
 }
