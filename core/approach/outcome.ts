@@ -1,10 +1,10 @@
-import { valueAt } from '../numeric/polyline.ts';
+import { firstAtOrAfter, valueAt } from '../numeric/polyline.ts';
 import { findClimb, type Climb } from './climb.ts';
 import { after } from './established.ts';
 import type { Flown } from './flown.ts';
 import { leavingS } from './leaving.ts';
 import { findLanding, thresholdPassage, type Landing, type ThresholdPassage } from './on-ground.ts';
-import type { Pass } from './passes.ts';
+import { INBOUND_DEG, type Pass } from './passes.ts';
 
 export type Outcome =
   | 'touch-and-go'
@@ -42,18 +42,33 @@ const ROLLING_KT = 40;
 export function findEnding(flown: Flown, pass: Pass, finalS: number, decisionFt: number | null): Ending {
   const { first } = after(flown, { first: pass.first, last: pass.until }, finalS);
   const stretch = { first, last: pass.until };
-  const leftS = leavingS(flown, pass);
-  const passage = leftS === null ? thresholdPassage(flown, stretch) : null;
+  const passage = thresholdPassage(flown, stretch);
   // However high it crossed: one who dives at the far half of the runway lands all the same.
   const landing = passage ? findLanding(flown, passage, pass.until) : null;
-  const climb = climbOf(flown, stretch, leftS);
-  const facts = { leftS, passage, landing, climb };
+  const climb = findClimb(flown, stretch);
+  const leftS = leavingS(flown, pass);
+  const facts =
+    leftS === null || flewOn(flown, leftS, landing, climb)
+      ? { leftS: null, passage, landing, climb }
+      : { leftS, passage: null, landing: null, climb: belongsTo(leftS, climb) ? climb : null };
   return { ...facts, outcome: outcomeOf(flown, pass, facts, decisionFt) };
 }
 
-function climbOf(flown: Flown, stretch: { first: number; last: number }, leftS: number | null): Climb | null {
-  const climb = findClimb(flown, stretch);
-  return climb && (leftS === null || climb.lowestS <= leftS + CLIMB_AFTER_LEAVING_S) ? climb : null;
+function belongsTo(leftS: number, climb: Climb | null): boolean {
+  return climb !== null && climb.lowestS <= leftS + CLIMB_AFTER_LEAVING_S;
+}
+
+/**
+ * Who flies on inbound beyond full scale, and then lands there or goes around, has lost the localizer and not left it.
+ * Ours: to the letter it is a circling, of which nobody judges the leaving.
+ */
+function flewOn(flown: Flown, leftS: number, landing: Landing | null, climb: Climb | null): boolean {
+  const { track, courseAngleDeg } = flown;
+  if (landing === null && (climb === null || belongsTo(leftS, climb))) return false;
+  const untilS = landing?.touchdownS ?? climb!.lowestS;
+  for (let i = firstAtOrAfter(track.timeS, leftS); track.timeS[i]! <= untilS; i++)
+    if (!(Math.abs(courseAngleDeg[i]!) <= INBOUND_DEG)) return false;
+  return true;
 }
 
 function outcomeOf(

@@ -57,15 +57,21 @@ describe('a climb after final began', () => {
 });
 
 describe('a climb after the localizer was left', () => {
-  const left = (lowestS: number) =>
-    outcome({
+  const left = (lowestS: number, awayDeg: number) =>
+    ending({
       localizer: (s) => (s <= 50 ? 1 : 2),
       heightFt: (s) => 600 + 10 * Math.abs(s - lowestS),
+      courseAngleDeg: (s) => (s <= 50 ? 0 : awayDeg),
     });
 
-  it('belongs to the approach when it starts within ten seconds, and is else a circling', () => {
-    expect(left(60)).toBe('missed-approach');
-    expect(left(61)).toBe('circled');
+  it('belongs to the approach when it starts within ten seconds, and after a turn away is else a circling', () => {
+    expect(left(60, 46)).toMatchObject({ outcome: 'missed-approach', leftS: 50 });
+    expect(left(61, 46)).toMatchObject({ outcome: 'circled', leftS: 50 });
+  });
+
+  it('belongs to it, and the localizer was lost and not left, where the aircraft flew on inbound', () => {
+    expect(left(61, 45)).toMatchObject({ outcome: 'missed-approach', leftS: null });
+    expect(left(95, -45)).toMatchObject({ outcome: 'missed-approach', leftS: null });
   });
 });
 
@@ -87,7 +93,10 @@ describe('leaving the localizer without a climb', () => {
     expect(left(rolling)).toBe('sidestepped');
     expect(left({ ...rolling, courseAngleDeg: (s) => (s < 50 ? 0 : 30.1) })).toBe('circled');
     expect(left({ ...rolling, groundspeedKt: 80 })).toBe('circled');
-    expect(left({ ...rolling, offsetFt: 75 })).toBe('circled');
+    // Straight on to this runway is a landing, however far the needle stood off before.
+    const straightOn: Making = { ...rolling, offsetFt: 75, distanceNm: (s) => (140 - s) / 60 };
+    expect(left(straightOn)).toBe('landed');
+    expect(left({ ...straightOn, courseAngleDeg: (s) => (s === 55 ? 46 : 0) })).toBe('circled');
     expect(left({ ...rolling, heightFt: (s) => Math.max(150, 900 - 10 * s) })).toBe('circled');
   });
 });

@@ -24,9 +24,19 @@ export interface Ending {
 }
 
 export function endingOf(view: ViewedFlight, pass: Pass, finalStartS: number | null): Ending {
-  const leftS = leavingS(view, pass);
-  const touchdown = leftS === null ? touchdownOf(view, pass) : null;
-  const climb = finalStartS === null || touchdown !== null ? null : climbOf(view, pass, finalStartS, leftS);
+  const goneS = leavingS(view, pass);
+  const down = touchdownOf(view, pass);
+  const up = finalStartS === null || down !== null ? null : climbOf(view, pass, finalStartS);
+  const late = goneS !== null && up !== null && view.timeS[up.lowest]! > goneS + LATEST_CLIMB_S;
+  // Straight on to the runway, or to a climb, beyond full scale: the localizer was lost, not left.
+  const end = down ?? (late ? up.lowest : null);
+  const straightOn =
+    goneS !== null &&
+    end !== null &&
+    range(placeOf(view, goneS) + 1, end).every((i) => Math.abs(view.courseAngleDeg[i]!) <= 45);
+  const leftS = straightOn ? null : goneS;
+  const touchdown = leftS === null ? down : null;
+  const climb = leftS !== null && late ? null : up;
   const outcome = outcomeOf(view, pass, { leftS, touchdown, climb });
   const goneAround = outcome === 'missed-approach' || outcome === 'low-approach' ? climb : null;
   const ends = [
@@ -79,13 +89,11 @@ function liftedOff(view: ViewedFlight, { until }: Pass, touchdown: number): bool
 }
 
 /** The first climb of 300 ft after final began, from its lowest point. */
-function climbOf(view: ViewedFlight, pass: Pass, finalStartS: number, leftS: number | null): Climb | null {
+function climbOf(view: ViewedFlight, pass: Pass, finalStartS: number): Climb | null {
   let lowest = placeOf(view, finalStartS);
   for (let i = lowest; i <= pass.until; i++) {
     if (view.heightFt[i]! < view.heightFt[lowest]!) lowest = i;
-    if (view.heightFt[i]! < view.heightFt[lowest]! + CLIMB_FT) continue;
-    const late = leftS !== null && view.timeS[lowest]! > leftS + LATEST_CLIMB_S;
-    return late ? null : { lowest, risen: i };
+    if (view.heightFt[i]! >= view.heightFt[lowest]! + CLIMB_FT) return { lowest, risen: i };
   }
   return null;
 }
