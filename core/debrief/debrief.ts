@@ -261,5 +261,22 @@ export interface DebriefMeasures {
   readonly threshold: { readonly heightFt: number; readonly offsetFt: number } | null;
   readonly touchdownDistanceFt: number | null;
   readonly heightLostInMissedApproachFt: number | null;
+  readonly recordedLocalizer: DebriefRecordedNeedle | null;
+  readonly recordedGlidepath: DebriefRecordedNeedle | null;
+  readonly unknown: Unknown;
+}
+
+/** How a needle that the log recorded stood against the computed one; information, which grades nothing. */
+export interface DebriefRecordedNeedle {
+  readonly comparedS: number;
+  /** The column runs as a needle does, right of course to the left, and was turned to be compared. */
+  readonly turned: boolean;
+  /** Recorded less computed. */
+  readonly biasFullScale: number;
+  readonly rmsFullScale: number;
+  readonly correlation: number | null;
+  /** Recorded full scales to a computed one. */
+  readonly gain: number | null;
+  readonly agrees: boolean;
   readonly unknown: Unknown;
 }

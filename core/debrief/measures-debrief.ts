@@ -1,13 +1,25 @@
+import type { RecordedNeedle } from '../approach/recorded-needles.ts';
 import type { WholeMeasures } from '../approach/whole-measures.ts';
 import { utcText } from '../units/utc.ts';
-import type { DebriefMeasures } from './debrief.ts';
+import type { DebriefMeasures, DebriefRecordedNeedle } from './debrief.ts';
 import { unknownOf } from './known.ts';
 
+const NO_NEEDLE = 'The log holds no such needle, or less than 30 s of it on its scale.';
+const HARDLY_MOVED = 'The needle hardly moved.';
 const NO_FINAL = 'Final was not flown, or nothing of it was recorded.';
 
 /** The measures of an approach as a whole, as the answer holds them. */
 export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
-  const { corrections, sink, wind, threshold, touchdownDistanceFt, heightLostFt } = measures;
+  const {
+    corrections,
+    sink,
+    wind,
+    threshold,
+    touchdownDistanceFt,
+    heightLostFt,
+    recordedLocalizer,
+    recordedGlidepath,
+  } = measures;
   const values = {
     correctionsOnFinal: corrections && {
       ...corrections,
@@ -18,6 +30,8 @@ export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
     threshold,
     touchdownDistanceFt,
     heightLostInMissedApproachFt: heightLostFt,
+    recordedLocalizer: recordedLocalizer && recordedDebrief(recordedLocalizer),
+    recordedGlidepath: recordedGlidepath && recordedDebrief(recordedGlidepath),
   };
   return {
     ...values,
@@ -28,6 +42,13 @@ export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
       threshold: 'The threshold was not crossed below 200 ft.',
       touchdownDistanceFt: 'No touchdown on this runway was recorded.',
       heightLostInMissedApproachFt: 'No missed approach was flown.',
+      recordedLocalizer: NO_NEEDLE,
+      recordedGlidepath: NO_NEEDLE,
     }),
   };
+}
+
+function recordedDebrief({ bias, rms, ...rest }: RecordedNeedle): DebriefRecordedNeedle {
+  const values = { ...rest, biasFullScale: bias, rmsFullScale: rms };
+  return { ...values, unknown: unknownOf(values, { correlation: HARDLY_MOVED, gain: HARDLY_MOVED }) };
 }

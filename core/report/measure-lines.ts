@@ -1,5 +1,6 @@
 import type { DebriefMeasures } from '../debrief/debrief.ts';
 import { whole } from '../units/whole.ts';
+import { duration } from './plain-words.ts';
 import { pageLines } from './text-rows.ts';
 
 /** What was measured of an approach as a whole, in sentences. */
@@ -23,7 +24,41 @@ export function measureLines(measures: DebriefMeasures): string[] {
     found.push(
       `Lost ${whole(measures.heightLostInMissedApproachFt)} ft after the missed approach was begun.`,
     );
+  found.push(...needleSentences(measures));
   return found.flatMap(pageLines);
+}
+
+/** What the recorded needles say of the computed ones, which grade. */
+function needleSentences({ recordedLocalizer, recordedGlidepath }: DebriefMeasures): string[] {
+  return [
+    ...needleSentence('localizer', recordedLocalizer, ['right', 'left'], 'course, its antenna or its width'),
+    ...needleSentence(
+      'glidepath',
+      recordedGlidepath,
+      ['high', 'low'],
+      'angle, its crossing height or the heights of the log',
+    ),
+  ];
+}
+
+function needleSentence(
+  name: string,
+  needle: DebriefMeasures['recordedLocalizer'],
+  [above, below]: readonly [string, string],
+  doubt: string,
+): string[] {
+  if (!needle) return [];
+  const { biasFullScale, rmsFullScale, comparedS, agrees, turned } = needle;
+  const bias = Math.abs(biasFullScale).toFixed(2);
+  const side = Number(bias) === 0 ? '' : ` farther ${biasFullScale > 0 ? above : below}`;
+  const apart = `${bias} of full scale${side} on average, ${rmsFullScale.toFixed(2)} RMS, over ${duration(comparedS)}`;
+  const sense = turned ? ' It was recorded as a needle points, and turned.' : '';
+  return agrees
+    ? [`The recorded ${name} needle agrees with the computed one: ${apart}.${sense}`]
+    : [
+        `The recorded ${name} needle does not agree with the computed one: ${apart}.${sense} Check the facility's ` +
+          `${doubt}, and whether the needle had this source.`,
+      ];
 }
 
 function changes(count: number): string {
