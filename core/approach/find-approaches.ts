@@ -52,7 +52,7 @@ function describe(
 ): FlownApproach {
   const decision = decisionOf(flown);
   const untilS = flown.track.timeS[pass.until]!;
-  const ending = findEnding(flown, pass, beganS ?? aliveS, decision.altitudeFt);
+  const ending = findEnding(flown, pass, beganS, decision.altitudeFt);
   const missed = beganS !== null && isMissed(ending);
   const endS = endOf(ending, missed, untilS);
   const moments: Moments = {
@@ -77,6 +77,7 @@ function describe(
     // Passing it later, on the way round to another runway, is not this final.
     flownToDecision: moments.decision !== null && moments.decision.timeS <= endS,
     joinedInsideFix: beganS !== null && fixS === null,
+    roll: ending.landing?.roll ?? null,
   };
 }
 

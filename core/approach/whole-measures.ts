@@ -5,6 +5,7 @@ import { momentOf, type FlownApproach } from './flown-approach.ts';
 import { at, type Flown } from './flown.ts';
 import { neededSinkFpm } from './glidepath-intercept.ts';
 import { compareNeedle, type RecordedNeedle } from './recorded-needles.ts';
+import { rolloutOf, type Rollout } from './rollout.ts';
 import { spreadOf } from './spread.ts';
 import { windOver, type Wind } from './wind.ts';
 
@@ -19,6 +20,7 @@ export interface WholeMeasures {
   /** What the log recorded of the needles themselves, up to the end of final. */
   readonly recordedLocalizer: RecordedNeedle | null;
   readonly recordedGlidepath: RecordedNeedle | null;
+  readonly rollout: Rollout | null;
 }
 
 export function wholeMeasures(
@@ -37,6 +39,7 @@ export function wholeMeasures(
     heightLostFt: heightLostFt(flown, approach),
     recordedLocalizer: compareNeedle(flown, 'localizer', onNeedles),
     recordedGlidepath: compareNeedle(flown, 'glidepath', onNeedles),
+    rollout: rolloutOf(flown, approach),
   };
 }
 

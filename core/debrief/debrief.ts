@@ -33,6 +33,8 @@ export interface Debrief {
     readonly timeReference: 'utc' | 'local' | 'elapsed';
     readonly medianIntervalS: number;
     readonly altitudeReference: string;
+    /** Taken off every height, as a roll showed; 0 where the heights are as logged. */
+    readonly heightCorrectionFt: number;
     readonly issues: readonly Issue[];
   };
   readonly facility: {
@@ -77,6 +79,8 @@ export interface ApproachDebrief {
   /** Null with `notGradedBecause`. */
   readonly grade: DebriefGrade | null;
   readonly notGradedBecause: string | null;
+  /** What this landing says against the facility as it was entered: to be settled before a grade is believed. */
+  readonly issues: readonly Issue[];
   readonly findings: readonly never[];
 }
 
@@ -263,6 +267,19 @@ export interface DebriefMeasures {
   readonly heightLostInMissedApproachFt: number | null;
   readonly recordedLocalizer: DebriefRecordedNeedle | null;
   readonly recordedGlidepath: DebriefRecordedNeedle | null;
+  readonly rollout: DebriefRollout | null;
+  readonly unknown: Unknown;
+}
+
+/** The roll after a touchdown, where the aircraft's height and line are known. */
+interface DebriefRollout {
+  /** What the log's heights are high by. */
+  readonly heightBiasFt: number | null;
+  /** Right of the centreline. */
+  readonly offsetFt: number | null;
+  readonly trueDeg: number | null;
+  /** How far it led to the right. */
+  readonly asideFt: number | null;
   readonly unknown: Unknown;
 }
 

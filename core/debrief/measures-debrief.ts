@@ -6,6 +6,9 @@ import { unknownOf } from './known.ts';
 
 const NO_NEEDLE = 'The log holds no such needle, or less than 30 s of it on its scale.';
 const HARDLY_MOVED = 'The needle hardly moved.';
+const NO_ROLL = 'No roll after a landing on this runway was recorded.';
+const TOO_FEW = 'Fewer than three fixes of the roll tell it.';
+const TOO_SHORT = 'The roll was recorded over too short a way to have a direction.';
 const NO_FINAL = 'Final was not flown, or nothing of it was recorded.';
 
 /** The measures of an approach as a whole, as the answer holds them. */
@@ -19,6 +22,7 @@ export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
     heightLostFt,
     recordedLocalizer,
     recordedGlidepath,
+    rollout,
   } = measures;
   const values = {
     correctionsOnFinal: corrections && {
@@ -32,6 +36,13 @@ export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
     heightLostInMissedApproachFt: heightLostFt,
     recordedLocalizer: recordedLocalizer && recordedDebrief(recordedLocalizer),
     recordedGlidepath: recordedGlidepath && recordedDebrief(recordedGlidepath),
+    rollout: rollout && {
+      ...rollout,
+      unknown: unknownOf(
+        { ...rollout },
+        { heightBiasFt: TOO_FEW, offsetFt: TOO_FEW, trueDeg: TOO_SHORT, asideFt: TOO_FEW },
+      ),
+    },
   };
   return {
     ...values,
@@ -44,6 +55,7 @@ export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
       heightLostInMissedApproachFt: 'No missed approach was flown.',
       recordedLocalizer: NO_NEEDLE,
       recordedGlidepath: NO_NEEDLE,
+      rollout: NO_ROLL,
     }),
   };
 }

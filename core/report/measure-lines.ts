@@ -3,6 +3,9 @@ import { whole } from '../units/whole.ts';
 import { duration } from './plain-words.ts';
 import { pageLines } from './text-rows.ts';
 
+/** The band of a height on a roll (design, section 10). */
+const RIGHT_WITHIN_FT = 13;
+
 /** What was measured of an approach as a whole, in sentences. */
 export function measureLines(measures: DebriefMeasures): string[] {
   const { correctionsOnFinal, sinkOnFinal, windOnFinal, threshold } = measures;
@@ -24,8 +27,20 @@ export function measureLines(measures: DebriefMeasures): string[] {
     found.push(
       `Lost ${whole(measures.heightLostInMissedApproachFt)} ft after the missed approach was begun.`,
     );
-  found.push(...needleSentences(measures));
+  found.push(...needleSentences(measures), ...rolloutSentence(measures));
   return found.flatMap(pageLines);
+}
+
+/** What a roll says of the log's heights. Within a receiver's own error they are right. */
+function rolloutSentence({ rollout }: DebriefMeasures): string[] {
+  if (rollout === null || rollout.heightBiasFt === null) return [];
+  const { heightBiasFt } = rollout;
+  if (Math.abs(heightBiasFt) < RIGHT_WITHIN_FT)
+    return [`On the roll the heights of the log were right within ${RIGHT_WITHIN_FT} ft.`];
+  return [
+    `On the roll the heights of the log were ${whole(Math.abs(heightBiasFt))} ft too ${heightBiasFt > 0 ? 'high' : 'low'}, ` +
+      'and so, about, on the way down. They can be taken from the roll.',
+  ];
 }
 
 /** What the recorded needles say of the computed ones, which grade. */

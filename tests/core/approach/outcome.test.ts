@@ -75,6 +75,15 @@ describe('a climb after the localizer was left', () => {
   });
 });
 
+describe('a climb before final began', () => {
+  it('is no missed approach', () => {
+    const flown = makeFlown({ untilS: 200, heightFt: downTo(280) });
+    const pass = findPasses(flown)[0]!;
+    expect(findEnding(flown, pass, 0, DECISION_FT).outcome).toBe('missed-approach');
+    expect(findEnding(flown, pass, null, DECISION_FT)).toMatchObject({ outcome: 'incomplete', climb: null });
+  });
+});
+
 describe('leaving the localizer without a climb', () => {
   const left = (making: Making) => outcome({ localizer: (s) => (s < 50 ? 0 : 2), heightFt: 900, ...making });
 

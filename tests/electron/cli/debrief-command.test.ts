@@ -83,6 +83,22 @@ describe('a graded debrief', () => {
     expect(answer.split('\n').every((line) => line.length <= 100)).toBe(true);
   });
 
+  it('takes the heights from the roll when that is asked for', async () => {
+    expect((await asData(sample('phone.gpx'))).log.heightCorrectionFt).toBe(0);
+    const { log } = await asData(sample('phone.gpx'), '--heights', 'from-rollout');
+    // Made 35 ft high, by a phone whose own error wanders.
+    expect(Math.abs(log.heightCorrectionFt - 35)).toBeLessThan(15);
+    expect(log.issues.map(({ code }) => code)).toContain('heights-from-rollout');
+    const { status, messages } = await runCommand(
+      'debrief',
+      sample('phone.gpx'),
+      ...AT_PETRELHOLM,
+      '--heights',
+      'x',
+    );
+    expect([status, messages.length]).toEqual([2, 1]);
+  });
+
   it('guesses no target, no Vref and no sight of the runway', async () => {
     const { approaches } = await asData(sample('tidy-landing.csv'));
     const why = (id: string) => approaches[0]!.criteria.find((criterion) => criterion.id === id);
