@@ -1,5 +1,5 @@
 import { issue, type Issue } from '../issue/issue.ts';
-import { wrap180 } from '../units/units.ts';
+import { wrap360 } from '../units/units.ts';
 import { momentOf, type FlownApproach } from './flown-approach.ts';
 import { at, type Flown } from './flown.ts';
 import type { Rollout } from './rollout.ts';
@@ -28,11 +28,11 @@ export function facilityDoubts(flown: Flown, approach: FlownApproach, roll: Roll
         'Check the positions of runway.threshold and runway.farEnd.',
       ),
     );
-  if (isAskew(roll, trueBearingDeg))
+  if (isAskew(roll))
     doubts.push(
       doubt(
         'facility-bearing',
-        `The roll ran along ${degrees(roll.trueDeg!)} true, and the runway is entered at ${degrees(trueBearingDeg)}.`,
+        `The roll ran along ${degrees(wrap360(trueBearingDeg + roll.askewDeg!))} true, and the runway is entered at ${degrees(trueBearingDeg)}.`,
         'Check the positions of both ends of the runway, or runway.trueBearingDeg.',
       ),
     );
@@ -56,9 +56,8 @@ export function facilityDoubts(flown: Flown, approach: FlownApproach, roll: Roll
   return doubts;
 }
 
-function isAskew({ trueDeg, asideFt }: Rollout, trueBearingDeg: number): boolean {
-  if (trueDeg === null || asideFt === null) return false;
-  return Math.abs(wrap180(trueDeg - trueBearingDeg)) > ASKEW_DEG && Math.abs(asideFt) > ASTRAY_FT;
+function isAskew({ askewDeg, asideFt }: Rollout): boolean {
+  return Math.abs(askewDeg ?? 0) > ASKEW_DEG && Math.abs(asideFt ?? 0) > ASTRAY_FT;
 }
 
 function doubt(code: string, message: string, tip: string): Issue {

@@ -1,5 +1,5 @@
 import { median } from '../numeric/median.ts';
-import { DEGREES_PER_RADIAN, FEET_PER_NM, wrap360 } from '../units/units.ts';
+import { DEGREES_PER_RADIAN, FEET_PER_NM } from '../units/units.ts';
 import type { Flown } from './flown.ts';
 import type { FlownApproach } from './flown-approach.ts';
 import type { Stretch } from './hold.ts';
@@ -11,8 +11,8 @@ export interface Rollout {
   readonly heightBiasFt: number | null;
   /** The middle of the straight part, right of the centreline. Null where none was straight. */
   readonly offsetFt: number | null;
-  /** Direction of the straight part, true; null where it is too short to have one. */
-  readonly trueDeg: number | null;
+  /** Direction of the straight part to the runway's, right positive; null where it is too short to have one. */
+  readonly askewDeg: number | null;
   /** How far the straight part led to the right. Null where none was straight. */
   readonly asideFt: number | null;
 }
@@ -58,16 +58,15 @@ function straightPart({ track, courseAngleDeg, facility }: Flown, { first, last 
   return fixes;
 }
 
-function lineOf({ deviations, facility }: Flown, fixes: readonly number[]): Omit<Rollout, 'heightBiasFt'> {
-  if (fixes.length < LEAST_FIXES) return { offsetFt: null, trueDeg: null, asideFt: null };
+function lineOf({ deviations }: Flown, fixes: readonly number[]): Omit<Rollout, 'heightBiasFt'> {
+  if (fixes.length < LEAST_FIXES) return { offsetFt: null, askewDeg: null, asideFt: null };
   const { centrelineOffsetFt, distanceToThresholdNm } = deviations;
   const [from, to] = [fixes[0]!, fixes.at(-1)!];
   const alongFt = (distanceToThresholdNm[from]! - distanceToThresholdNm[to]!) * FEET_PER_NM;
   const acrossFt = centrelineOffsetFt[to]! - centrelineOffsetFt[from]!;
-  const offDeg = Math.atan2(acrossFt, alongFt) * DEGREES_PER_RADIAN;
   return {
     offsetFt: median(fixes.map((i) => centrelineOffsetFt[i]!)),
-    trueDeg: alongFt < LEAST_FT ? null : wrap360(facility.trueBearingDeg + offDeg),
+    askewDeg: alongFt < LEAST_FT ? null : Math.atan2(acrossFt, alongFt) * DEGREES_PER_RADIAN,
     asideFt: acrossFt,
   };
 }

@@ -277,7 +277,8 @@ interface DebriefRollout {
   readonly heightBiasFt: number | null;
   /** Right of the centreline. */
   readonly offsetFt: number | null;
-  readonly trueDeg: number | null;
+  /** To the runway's direction, right positive. */
+  readonly askewDeg: number | null;
   /** How far it led to the right. */
   readonly asideFt: number | null;
   readonly unknown: Unknown;

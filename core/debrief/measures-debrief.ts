@@ -40,7 +40,7 @@ export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
       ...rollout,
       unknown: unknownOf(
         { ...rollout },
-        { heightBiasFt: TOO_FEW, offsetFt: TOO_FEW, trueDeg: TOO_SHORT, asideFt: TOO_FEW },
+        { heightBiasFt: TOO_FEW, offsetFt: TOO_FEW, askewDeg: TOO_SHORT, asideFt: TOO_FEW },
       ),
     },
   };

@@ -36,10 +36,10 @@ describe('a roll after landing', () => {
   });
 
   it('has its line, beside the centreline or askew', () => {
-    expect(rollout({ offsetFt: -70 })).toMatchObject({ offsetFt: -70, trueDeg: 90 });
+    expect(rollout({ offsetFt: -70 })).toMatchObject({ offsetFt: -70, askewDeg: 0 });
     // 2 ft aside for each of 61 ft along: atan(2 / 60.76) = 1.885°, by hand.
-    expect(rollout({ offsetFt: (s) => 2 * s }).trueDeg).toBeCloseTo(91.885, 2);
-    expect(rollout({ offsetFt: (s) => -2 * s }).trueDeg).toBeCloseTo(88.115, 2);
+    expect(rollout({ offsetFt: (s) => 2 * s }).askewDeg).toBeCloseTo(1.885, 2);
+    expect(rollout({ offsetFt: (s) => -2 * s }).askewDeg).toBeCloseTo(-1.885, 2);
   });
 
   it('has it from the part before it turns off or is slow', () => {
@@ -47,7 +47,7 @@ describe('a roll after landing', () => {
       offsetFt: (s) => (s < 40 ? 5 : 5 + 30 * (s - 39)),
       courseAngleDeg: (s) => (s < 40 ? 0 : 26),
     });
-    expect(turning).toMatchObject({ offsetFt: 5, trueDeg: 90 });
+    expect(turning).toMatchObject({ offsetFt: 5, askewDeg: 0 });
     expect(
       rollout({ groundspeedKt: (s) => (s < 40 ? 60 : 24), offsetFt: (s) => (s < 40 ? 5 : 99) }).offsetFt,
     ).toBe(5);
@@ -57,12 +57,12 @@ describe('a roll after landing', () => {
     expect(rollout({}, { first: 10, last: 11 })).toEqual({
       heightBiasFt: null,
       offsetFt: null,
-      trueDeg: null,
+      askewDeg: null,
       asideFt: null,
     });
     // 13 intervals of 61 ft are 790 ft, 14 are 851.
-    expect(rollout({}, { first: 10, last: 23 }).trueDeg).toBeNull();
-    expect(rollout({}, { first: 10, last: 24 }).trueDeg).toBe(90);
+    expect(rollout({}, { first: 10, last: 23 }).askewDeg).toBeNull();
+    expect(rollout({}, { first: 10, last: 24 }).askewDeg).toBe(0);
     expect(rollout({ courseAngleDeg: 11 }).offsetFt).toBeNull();
     expect(rollout({ heightFt: NaN }).heightBiasFt).toBeNull();
   });
