@@ -1,7 +1,7 @@
 import type { Deviations } from '../deviation/deviations.ts';
 import { changeOver, forEachWindow } from '../track/window.ts';
 import type { Track } from '../track/track.ts';
-import { DEGREES_PER_RADIAN, RADIANS_PER_DEGREE } from '../units/units.ts';
+import { DEGREES_PER_RADIAN } from '../units/units.ts';
 
 /** Nothing farther from the antenna is looked at (design, section 7). */
 const FARTHEST_NM = 25;
@@ -13,22 +13,15 @@ const STANDING_NM = (0.5 * 5) / 3600;
  * ± 180 outbound. Taken from positions over 5 s in the localizer antenna's own frame, never from a course column.
  * NaN farther than 25 NM from the antenna, and while standing.
  */
-export function courseAngles(track: Track, deviations: Deviations): Float64Array {
-  const { localizerDeg, distanceToAntennaNm } = deviations;
-  const alongNm = new Float64Array(track.count);
-  const acrossNm = new Float64Array(track.count);
-  for (let i = 0; i < track.count; i++) {
-    const distanceNm = distanceToAntennaNm[i]! > FARTHEST_NM ? NaN : distanceToAntennaNm[i]!;
-    const angle = localizerDeg[i]! * RADIANS_PER_DEGREE;
-    alongNm[i] = distanceNm * Math.cos(angle);
-    acrossNm[i] = distanceNm * Math.sin(angle);
-  }
+export function courseAngles(track: Track, { alongCourseNm, acrossCourseNm }: Deviations): Float64Array {
   const angleDeg = new Float64Array(track.count).fill(NaN);
   forEachWindow(track.timeS, track.gaps, (window) => {
-    const inwardNm = -changeOver(alongNm, window);
-    const rightNm = changeOver(acrossNm, window);
+    const i = window.centre;
+    if (alongCourseNm[i]! ** 2 + acrossCourseNm[i]! ** 2 > FARTHEST_NM ** 2) return;
+    const inwardNm = -changeOver(alongCourseNm, window);
+    const rightNm = changeOver(acrossCourseNm, window);
     if (Math.abs(inwardNm) + Math.abs(rightNm) >= STANDING_NM)
-      angleDeg[window.centre] = Math.atan2(rightNm, inwardNm) * DEGREES_PER_RADIAN;
+      angleDeg[i] = Math.atan2(rightNm, inwardNm) * DEGREES_PER_RADIAN;
   });
   return angleDeg;
 }

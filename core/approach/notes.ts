@@ -31,7 +31,7 @@ export function nothingFound(flown: Flown): Issue {
   let nearestNm = Infinity;
   let inbound = false;
   for (let i = 0; i < flown.track.count; i++) {
-    nearestNm = Math.min(nearestNm, deviations.distanceToAntennaNm[i]!);
+    nearestNm = Math.min(nearestNm, Math.hypot(deviations.alongCourseNm[i]!, deviations.acrossCourseNm[i]!));
     inbound ||= isInbound(flown, i);
   }
   const closest = `it came within ${nearestNm.toFixed(1)} NM of the localizer antenna`;

@@ -1,7 +1,7 @@
 import type { Flown } from './flown.ts';
 import { POSITION_ERROR_FT } from './position-error.ts';
 import { isInbound, type Pass } from './passes.ts';
-import { FEET_PER_NM, RADIANS_PER_DEGREE } from '../units/units.ts';
+import { FEET_PER_NM } from '../units/units.ts';
 
 /** A pass that ends below this, this far beside the centreline, was flown to another runway (design, section 7). */
 const ENDS_BELOW_FT = 500;
@@ -42,8 +42,7 @@ function keptTo(flown: Flown, pass: Pass, offsetFt: number): boolean {
 
 /** Of the course line, wherever it points: an offset course is no line beside the runway. */
 function rightOfCourseFt({ deviations }: Flown, i: number): number {
-  const distanceFt = deviations.distanceToAntennaNm[i]! * FEET_PER_NM;
-  return distanceFt * Math.sin(deviations.localizerDeg[i]! * RADIANS_PER_DEGREE);
+  return deviations.acrossCourseNm[i]! * FEET_PER_NM;
 }
 
 /**

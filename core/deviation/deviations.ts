@@ -16,6 +16,7 @@ export interface Deviations {
   /** Right of the runway's centreline, looking along its bearing. */
   readonly centrelineOffsetFt: Float64Array;
   readonly heightAboveThresholdFt: Float64Array;
-  /** From the localizer antenna, along the ground. */
-  readonly distanceToAntennaNm: Float64Array;
+  /** In the localizer antenna's frame: outward along the course, and right of it. */
+  readonly alongCourseNm: Float64Array;
+  readonly acrossCourseNm: Float64Array;
 }

@@ -25,6 +25,8 @@ export function projectTrack(track: Positions, facility: FacilityGeometry): Devi
   const tanAngle = Math.tan(facility.glidepathAngleDeg * RADIANS_PER_DEGREE);
   const sinBearing = Math.sin(facility.trueBearingDeg * RADIANS_PER_DEGREE);
   const cosBearing = Math.cos(facility.trueBearingDeg * RADIANS_PER_DEGREE);
+  const sinCourse = Math.sin(facility.courseTrueDeg * RADIANS_PER_DEGREE);
+  const cosCourse = Math.cos(facility.courseTrueDeg * RADIANS_PER_DEGREE);
 
   const out = emptyDeviations(track.latDeg.length);
   const point = new Float64Array(3);
@@ -37,11 +39,14 @@ export function projectTrack(track: Positions, facility: FacilityGeometry): Devi
     earthCentred(track.latDeg[i]!, track.lonDeg[i]!, heightM, point);
 
     eastNorthUp(antenna, point, local);
-    const bearingDeg = Math.atan2(local[0]!, local[1]!) * DEGREES_PER_RADIAN;
-    const localizerDeg = wrap180(facility.courseTrueDeg + 180 - bearingDeg);
+    // The angle between the bearing of the aircraft and that of the course, outward: course + 180° − bearing.
+    const alongCourseM = -(local[0]! * sinCourse + local[1]! * cosCourse);
+    const acrossCourseM = local[0]! * cosCourse - local[1]! * sinCourse;
+    const localizerDeg = wrap180(Math.atan2(acrossCourseM, alongCourseM) * DEGREES_PER_RADIAN);
     out.localizerDeg[i] = localizerDeg;
     out.localizerFullScale[i] = localizerDeg / facility.localizerFullScaleDeg;
-    out.distanceToAntennaNm[i] = horizontalM(local) / METRES_PER_NM;
+    out.alongCourseNm[i] = alongCourseM / METRES_PER_NM;
+    out.acrossCourseNm[i] = acrossCourseM / METRES_PER_NM;
 
     eastNorthUp(threshold, point, local);
     out.distanceToThresholdNm[i] = -(local[0]! * sinBearing + local[1]! * cosBearing) / METRES_PER_NM;
@@ -75,6 +80,7 @@ function emptyDeviations(count: number): Deviations {
     distanceToThresholdNm: column(),
     centrelineOffsetFt: column(),
     heightAboveThresholdFt: column(),
-    distanceToAntennaNm: column(),
+    alongCourseNm: column(),
+    acrossCourseNm: column(),
   };
 }

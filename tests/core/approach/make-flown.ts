@@ -1,5 +1,6 @@
 import type { Flown } from '../../../core/approach/flown.ts';
 import type { FacilityGeometry } from '../../../core/facility/derive-geometry.ts';
+import { RADIANS_PER_DEGREE } from '../../../core/units/units.ts';
 import { gapsLongerThan } from '../../../core/track/gaps.ts';
 import type { ExtraQuantity, Track } from '../../../core/track/track.ts';
 
@@ -117,7 +118,13 @@ export function makeFlown(making: Making = {}): Flown {
       distanceToThresholdNm: distanceNm,
       centrelineOffsetFt: column(making.offsetFt ?? 0),
       heightAboveThresholdFt: heightFt,
-      distanceToAntennaNm: distanceNm.map((nm) => Math.abs(nm + 1.2)),
+      // The antenna stands 1.2 NM behind the threshold.
+      alongCourseNm: distanceNm.map(
+        (nm, i) => (nm + 1.2) * Math.cos(localizer[i]! * 2.5 * RADIANS_PER_DEGREE),
+      ),
+      acrossCourseNm: distanceNm.map(
+        (nm, i) => (nm + 1.2) * Math.sin(localizer[i]! * 2.5 * RADIANS_PER_DEGREE),
+      ),
     },
     facility: { ...FACILITY, ...making.facility },
     courseAngleDeg: column(making.courseAngleDeg ?? 0),
