@@ -49,9 +49,8 @@ export function firstEstablishedS(flown: Flown, stretch: Stretch): number | null
 
 /** Establishment within a stretch; losses count until `untilS`, where the approach ended. */
 export function findCapture(flown: Flown, stretch: Stretch, untilS: number): Capture {
-  const established = establishedMargins(flown);
   const lost = [beyondLocalizer(flown), beforeThreshold(flown)];
-  const establishedS = firstHold(flown.track, stretch, established, ESTABLISHED_S);
+  const establishedS = firstEstablishedS(flown, stretch);
   const lostS: number[] = [];
   const reEstablishedS: number[] = [];
   let momentS = establishedS;
@@ -59,7 +58,7 @@ export function findCapture(flown: Flown, stretch: Stretch, untilS: number): Cap
     const lossS = firstHold(flown.track, after(flown, stretch, momentS), lost, LOST_S);
     if (lossS === null || lossS >= untilS) break;
     lostS.push(lossS);
-    momentS = firstHold(flown.track, after(flown, stretch, lossS), established, ESTABLISHED_S);
+    momentS = firstEstablishedS(flown, after(flown, stretch, lossS));
     if (momentS !== null) reEstablishedS.push(momentS);
   }
   return { establishedS, lostS, reEstablishedS };

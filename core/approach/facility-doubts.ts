@@ -2,15 +2,13 @@ import { issue, type Issue } from '../issue/issue.ts';
 import { wrap360 } from '../units/units.ts';
 import { momentOf, type FlownApproach } from './flown-approach.ts';
 import { at, type Flown } from './flown.ts';
-import type { Rollout } from './rollout.ts';
+import { OFF_HEIGHT_FT, type Rollout } from './rollout.ts';
 
 /** Farther from the centreline nobody rolls on purpose, nor does a receiver put him there (ours). */
 const BESIDE_FT = 60;
 /** A roll is askew to the runway when it points more than this aside, and leads farther aside than one strays (ours). */
 const ASKEW_DEG = 1;
 const ASTRAY_FT = 40;
-/** No receiver and no altimeter is so far off (ours). */
-const OFF_HEIGHT_FT = 80;
 
 /**
  * What a landing says against the facility as it was entered: each a question with the field that is likely wrong,

@@ -17,6 +17,8 @@ export interface Rollout {
   readonly asideFt: number | null;
 }
 
+/** No receiver and no altimeter is so far off (ours): then it is the facility, or the kind of the column. */
+export const OFF_HEIGHT_FT = 80;
 /** Of a receiver's antenna above the ground (design, section 10). */
 const ANTENNA_FT = 6;
 /** Slow enough to have settled (design, section 10). */

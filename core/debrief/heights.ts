@@ -1,6 +1,6 @@
 import { findApproaches, type FoundApproaches } from '../approach/find-approaches.ts';
 import { flownAt, type Flown } from '../approach/flown.ts';
-import { rolloutOf } from '../approach/rollout.ts';
+import { OFF_HEIGHT_FT, rolloutOf } from '../approach/rollout.ts';
 import { projectTrack } from '../deviation/project-track.ts';
 import { issue, type Issue } from '../issue/issue.ts';
 import { median } from '../numeric/median.ts';
@@ -26,14 +26,16 @@ interface WithHeights {
  */
 export function withHeights(flown: Flown, gateDatumFt: number, heights: Heights): WithHeights {
   const found = findApproaches(flown, gateDatumFt);
-  if (heights === 'as-logged') return { flown, found, correctionFt: 0, issues: [] };
+  const asLogged = (...issues: Issue[]) => ({ flown, found, correctionFt: 0, issues });
+  if (heights === 'as-logged') return asLogged();
   const { track, facility } = flown;
-  if (!BY_SATELLITE.has(track.altitudeSource))
-    return { flown, found, correctionFt: 0, issues: [NOT_BY_SATELLITE] };
+  if (!BY_SATELLITE.has(track.altitudeSource)) return asLogged(NOT_BY_SATELLITE);
   const biasFt = median(
     found.approaches.flatMap((approach) => rolloutOf(flown, approach)?.heightBiasFt ?? []),
   );
-  if (Number.isNaN(biasFt)) return { flown, found, correctionFt: 0, issues: [NO_ROLL] };
+  if (Number.isNaN(biasFt)) return asLogged(NO_ROLL);
+  // So far off, it is the facility or the column that is wrong, and correcting would hide it.
+  if (Math.abs(biasFt) > OFF_HEIGHT_FT) return asLogged(TOO_FAR_OFF);
   const corrected = { ...track, altitudeFt: track.altitudeFt.map((heightFt) => heightFt - biasFt) };
   const again = flownAt(corrected, projectTrack(corrected, facility), facility);
   return {
@@ -58,6 +60,11 @@ const NO_ROLL = issue(
   'caution',
   'heights-without-rollout',
   'The heights are as logged: no roll after a landing on this runway shows what they are off by.',
+);
+const TOO_FAR_OFF = issue(
+  'caution',
+  'heights-too-far-off',
+  `The heights are as logged: on the roll they are off by more than the ${OFF_HEIGHT_FT} ft that a receiver can be.`,
 );
 const NOT_BY_SATELLITE = issue(
   'caution',

@@ -1,12 +1,12 @@
 import { cleanName, namesPosition } from './csv-header.ts';
 import { isBlank, isComment } from './csv-lines.ts';
 import type { CsvLayout } from './csv-layout.ts';
-import type { Row } from './row.ts';
 import type { FixTable } from './fix-table.ts';
 import type { NumberColumn } from './number-column.ts';
 import type { PositionReader } from './position-reader.ts';
 import type { FaultCode, RowFaults } from './row-faults.ts';
 import type { RowTaker } from './row-splitter.ts';
+import type { Row } from './row.ts';
 import type { TimeReader } from './time-reader.ts';
 import type { ValueReader } from './value-reader.ts';
 

@@ -23,6 +23,7 @@ export interface CsvHeader {
   readonly dataLine: number;
   /** How well the names are known; position and time count most. */
   readonly score: number;
+  /** Whether both axes of a position are among the names. */
   readonly namesPosition: boolean;
 }
 

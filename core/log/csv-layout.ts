@@ -1,11 +1,11 @@
 import type { CsvHeader, HeadRow } from './csv-header.ts';
 import { findHeader } from './csv-header.ts';
 import { isComment } from './csv-lines.ts';
-import type { Row } from './row.ts';
 import type { LogSettings } from './log.ts';
 import type { DecimalMark } from './parse-number.ts';
 import { RowSplitter } from './row-splitter.ts';
 import type { CsvShape } from './row-splitter.ts';
+import type { Row } from './row.ts';
 
 /** Everything about a CSV that its head tells. */
 export interface CsvLayout {
@@ -36,11 +36,15 @@ const SAMPLES_MAX = 100;
 
 /** Finds delimiter, header and decimal mark; null when no delimiter gives a row with a name that is known. */
 export function findLayout(head: string, settings: LogSettings): CsvLayout | null {
-  const newline = head.includes('\n') ? '\n' : '\r';
+  const newline = newlineOf(head);
   const text = firstLines(head, newline, HEAD_LINES);
-  const onTop = findNames(firstLines(text, newline, TOP_LINES), newline, settings);
-  const found = onTop?.header.namesPosition ? onTop : findNames(text, newline, settings);
+  const onTop = findNames(firstLines(text, newline, TOP_LINES), text, settings);
+  const found = onTop?.header.namesPosition ? onTop : findNames(text, text, settings);
   return found === null ? null : layoutOf(found, text);
+}
+
+function newlineOf(head: string): CsvShape['newline'] {
+  return head.includes('\n') ? '\n' : '\r';
 }
 
 /** A header, and how the rows around it are cut. */
@@ -50,12 +54,14 @@ interface Names {
   readonly rows: readonly HeadRow[];
 }
 
-function findNames(text: string, newline: CsvShape['newline'], settings: LogSettings): Names | null {
+/** Looks for the header among some lines of a head, of which all tells what a quote is. */
+function findNames(lines: string, head: string, settings: LogSettings): Names | null {
+  const newline = newlineOf(head);
   let best: Names | null = null;
   for (const delimiter of Object.keys(DELIMITERS)) {
-    if (!text.includes(delimiter)) continue;
-    const shape: CsvShape = { delimiter, newline, quote: quoteOf(text, delimiter) };
-    const rows = rowsOf(text, shape);
+    if (!lines.includes(delimiter)) continue;
+    const shape: CsvShape = { delimiter, newline, quote: quoteOf(head, delimiter) };
+    const rows = rowsOf(lines, shape);
     const header = findHeader(rows, settings.columns ?? {});
     if (header !== null && header.score > (best?.header.score ?? 0)) best = { shape, header, rows };
   }

@@ -1,7 +1,7 @@
 import { wrap180 } from '../units/units.ts';
 import { parseAngle } from './angle-text.ts';
-import type { Row } from './row.ts';
 import type { DecimalMark } from './parse-number.ts';
+import type { Row } from './row.ts';
 
 /** Where the position of a row stands, and how many degrees one unit of it is. */
 export interface PositionPlace {

@@ -14,8 +14,8 @@ const QUOTED_LINES_MAX = 16;
 
 export interface RowTaker {
   /**
-   * One row, which is another's with the next call, and the physical line that it begins on. `unfinished`: it ends
-   * the file without a line end.
+   * One row, good until the next call, and the physical line that it begins on. `unfinished`: it ends the file without
+   * a line end.
    */
   row(row: Row, line: number, unfinished: boolean): void;
   /** A physical line given up because a quote in it is never closed. */

@@ -1,11 +1,11 @@
 import { CalendarTimes } from './calendar-times.ts';
 import { readOffset } from './clock-text.ts';
 import { CountedTimes } from './counted-times.ts';
-import type { Row } from './row.ts';
 import { orderOfPattern } from './date-order.ts';
 import type { LogSettings } from './log.ts';
 import type { DecimalMark } from './parse-number.ts';
 import type { ResolvedTimes } from './resolved-times.ts';
+import type { Row } from './row.ts';
 import type { TimePlan } from './settle-columns.ts';
 import type { StatedStart } from './stated-start.ts';
 

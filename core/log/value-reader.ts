@@ -1,9 +1,9 @@
-import type { Row } from './row.ts';
 import type { Quantity } from './log.ts';
 import type { NumberColumn } from './number-column.ts';
 import type { DecimalMark } from './parse-number.ts';
 import { QUANTITY_RULES } from './quantity-rules.ts';
 import type { RowFaults } from './row-faults.ts';
+import type { Row } from './row.ts';
 import type { Unit } from './unit-words.ts';
 
 /** What recorders write where they know nothing; unknown, and no fault. */

@@ -39,18 +39,23 @@ function rolloutSentence({ rollout }: DebriefMeasures): string[] {
     return [`On the roll the heights of the log were right within ${RIGHT_WITHIN_FT} ft.`];
   return [
     `On the roll the heights of the log were ${whole(Math.abs(heightBiasFt))} ft too ${heightBiasFt > 0 ? 'high' : 'low'}, ` +
-      'and so, about, on the way down. They can be taken from the roll.',
+      'and probably on the way down. The roll can be used to correct them.',
   ];
 }
 
 /** What the recorded needles say of the computed ones, which grade. */
 function needleSentences({ recordedLocalizer, recordedGlidepath }: DebriefMeasures): string[] {
   return [
-    ...needleSentence('localizer', recordedLocalizer, ['right', 'left'], 'course, its antenna or its width'),
+    ...needleSentence(
+      'localizer',
+      recordedLocalizer,
+      ['farther right', 'farther left'],
+      'course, its antenna or its width',
+    ),
     ...needleSentence(
       'glidepath',
       recordedGlidepath,
-      ['high', 'low'],
+      ['higher', 'lower'],
       'angle, its crossing height or the heights of the log',
     ),
   ];
@@ -63,11 +68,13 @@ function needleSentence(
   doubt: string,
 ): string[] {
   if (!needle) return [];
-  const { biasFullScale, rmsFullScale, comparedS, agrees, turned } = needle;
+  const { biasFullScale, rmsFullScale, comparedS, correlation, agrees, turned } = needle;
   const bias = Math.abs(biasFullScale).toFixed(2);
-  const side = Number(bias) === 0 ? '' : ` farther ${biasFullScale > 0 ? above : below}`;
+  const side = Number(bias) === 0 ? '' : ` ${biasFullScale > 0 ? above : below}`;
   const apart = `${bias} of full scale${side} on average, ${rmsFullScale.toFixed(2)} RMS, over ${duration(comparedS)}`;
-  const sense = turned ? ' It was recorded as a needle points, and turned.' : '';
+  // Of a needle that hardly moved the sense is a guess, and a turn of it nothing to speak of.
+  const sense =
+    turned && correlation !== null ? ' The log has its sign as the needle points: it was turned.' : '';
   return agrees
     ? [`The recorded ${name} needle agrees with the computed one: ${apart}.${sense}`]
     : [

@@ -2,6 +2,7 @@ import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
 import { QUANTITIES, TIME_ROLES, type ColumnRole, type LogSettings } from '../../core/log/log.ts';
 import { HECTOPASCALS_PER_INCH_OF_MERCURY } from '../../core/units/units.ts';
 import type { Arguments, Option } from './command.ts';
+import { numberOf } from './number-of.ts';
 
 const DATE_ORDERS = ['ymd', 'dmy', 'mdy'] as const;
 const ROLES: readonly string[] = [...QUANTITIES, ...TIME_ROLES];
@@ -35,19 +36,9 @@ export function logSettings({ options }: Arguments): Outcome<LogSettings> {
   const startMs = start === undefined ? NaN : Date.parse(start);
   if (start !== undefined && Number.isNaN(startMs))
     return refused('arguments', `--start ${start} is no time.`, { tip: 'Write it as 2026-05-01T09:00:00Z.' });
-  const qnh = numberIn(
-    'qnh',
-    options['qnh']?.[0],
-    isSetting,
-    'an altimeter setting: 950 to 1060 hPa, or 28 to 31.3 inches',
-  );
-  if (!qnh.ok) return qnh;
-  const temperature = numberIn(
-    'temperature',
-    options['temperature']?.[0],
-    isTemperature,
-    'a temperature: -60 to 60 °C',
-  );
+  const setting = settingHpa(options['qnh']?.[0]);
+  if (!setting.ok) return setting;
+  const temperature = numberOf('temperature', options['temperature']?.[0], TEMPERATURE_C);
   if (!temperature.ok) return temperature;
   const zone = options['time-zone']?.[0];
   const order = options['date-order']?.[0];
@@ -56,26 +47,20 @@ export function logSettings({ options }: Arguments): Outcome<LogSettings> {
     ...(order && { dateOrder: order as (typeof DATE_ORDERS)[number] }),
     ...(zone && { timeZone: zone }),
     ...(start && { startS: startMs / 1000 }),
-    ...(qnh.value !== null && { altimeterSettingHpa: hectopascals(qnh.value) }),
+    ...(setting.value !== null && { altimeterSettingHpa: setting.value }),
     ...(temperature.value !== null && { temperatureC: temperature.value }),
   });
 }
 
-/** Above this a setting is in hPa, below in inches of mercury. */
+/** Below this a setting is in inches of mercury. */
 const INCHES_BELOW = 40;
-const hectopascals = (setting: number): number =>
-  setting < INCHES_BELOW ? setting * HECTOPASCALS_PER_INCH_OF_MERCURY : setting;
-const isSetting = (setting: number): boolean => hectopascals(setting) >= 948 && hectopascals(setting) <= 1060;
-const isTemperature = (celsius: number): boolean => celsius >= -60 && celsius <= 60;
+const SETTING_HPA = { min: 950, max: 1060 };
+const SETTING_INHG = { min: 28, max: 31.3 };
+const TEMPERATURE_C = { min: -60, max: 60 };
 
-function numberIn(
-  name: string,
-  text: string | undefined,
-  isPossible: (number: number) => boolean,
-  what: string,
-): Outcome<number | null> {
-  if (text === undefined) return usable(null);
-  const number = text.trim() === '' ? NaN : Number(text);
-  if (isPossible(number)) return usable(number);
-  return refused('arguments', `--${name} ${text} is not ${what}.`);
+function settingHpa(text: string | undefined): Outcome<number | null> {
+  const inInches = Number(text) < INCHES_BELOW;
+  const setting = numberOf('qnh', text, inInches ? SETTING_INHG : SETTING_HPA);
+  if (!setting.ok || setting.value === null || !inInches) return setting;
+  return usable(setting.value * HECTOPASCALS_PER_INCH_OF_MERCURY);
 }

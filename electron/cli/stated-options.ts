@@ -8,6 +8,7 @@ import {
 } from '../../core/standard/stated.ts';
 import type { Span } from '../../core/numeric/polyline.ts';
 import type { Arguments, Option } from './command.ts';
+import { numberOf } from './number-of.ts';
 
 const YES_NO = ['yes', 'no'] as const;
 /** Speeds of aircraft that fly an ILS, and altitudes that one is assigned. */
@@ -75,17 +76,6 @@ const NUMBERS = [
   ['vref', SPEED_KT],
   ['assigned-altitude', ALTITUDE_FT],
 ] as const;
-
-function numberOf(
-  name: string,
-  text: string | undefined,
-  { min, max }: { min: number; max: number },
-): Outcome<number | null> {
-  if (text === undefined) return usable(null);
-  const value = Number(text);
-  if (text.trim() !== '' && value >= min && value <= max) return usable(value);
-  return refused('arguments', `--${name} is a number from ${min} to ${max}; "${text}" is none.`);
-}
 
 function allOf<T>(texts: readonly string[], read: (text: string) => Outcome<T>): Outcome<T[]> {
   const values: T[] = [];

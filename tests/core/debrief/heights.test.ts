@@ -53,6 +53,13 @@ describe('heights that are off all along', () => {
     expect(debrief.approaches).toEqual(debriefTruth(missed, { highByFt: BIAS_FT }).approaches);
   });
 
+  it('stay as logged where no receiver is so far off, and the facility is asked about', () => {
+    const debrief = debriefTruth(LANDING, { highByFt: -95, heights: 'from-rollout' });
+    expect(debrief.log.heightCorrectionFt).toBe(0);
+    expect(codes(debrief)).toContain('heights-too-far-off');
+    expect(debrief.approaches[0]!.issues.map(({ code }) => code)).toContain('facility-elevation');
+  });
+
   it('of an altimeter are never touched', () => {
     const indicated = {
       heights: 'from-rollout',

@@ -32,11 +32,11 @@ describe('logSettings', () => {
   });
 
   it.each([
-    [{ qnh: ['500'] }, '--qnh 500 is not an altimeter setting: 950 to 1060 hPa, or 28 to 31.3 inches.'],
-    [{ qnh: ['27'] }, '--qnh 27 is not an altimeter setting: 950 to 1060 hPa, or 28 to 31.3 inches.'],
-    [{ qnh: [''] }, '--qnh  is not an altimeter setting: 950 to 1060 hPa, or 28 to 31.3 inches.'],
-    [{ temperature: ['61'] }, '--temperature 61 is not a temperature: -60 to 60 °C.'],
-    [{ temperature: ['cold'] }, '--temperature cold is not a temperature: -60 to 60 °C.'],
+    [{ qnh: ['500'] }, '--qnh is a number from 950 to 1060; "500" is none.'],
+    [{ qnh: ['27'] }, '--qnh is a number from 28 to 31.3; "27" is none.'],
+    [{ qnh: [''] }, '--qnh is a number from 28 to 31.3; "" is none.'],
+    [{ temperature: ['61'] }, '--temperature is a number from -60 to 60; "61" is none.'],
+    [{ temperature: ['cold'] }, '--temperature is a number from -60 to 60; "cold" is none.'],
   ])('refuses %j', (options, message) => {
     expect(settings(options)).toMatchObject({ ok: false, refusal: { message } });
   });
