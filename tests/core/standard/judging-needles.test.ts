@@ -71,6 +71,17 @@ describe('a swing beyond the localizer limit on final', () => {
   });
 });
 
+/** Design, section 11: half of a limit, never below 0.20 of full scale; half of ¼ would be less. */
+describe('well inside a narrow limit', () => {
+  it('is within 0.20 of full scale', () => {
+    const share = (fullScale: number) =>
+      judged({ localizerFullScale: () => fullScale, standard: 'airline-transport' }).criterion(
+        'localizer-final',
+      ).insideHalfShare;
+    expect([share(0.199), share(0.201)]).toEqual([1, 0]);
+  });
+});
+
 describe('the localizer before final', () => {
   it('is not judged between alive and established', () => {
     const drawn = ({ timeS }: { timeS: number }) =>

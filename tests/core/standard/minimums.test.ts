@@ -40,6 +40,12 @@ describe('a missed approach', () => {
     expect(minimums(520, 10).verdict).toBe('not-assessed');
   });
 
+  /** 50 ft are our own choice, as much as Part-FCL allows. */
+  it('under a rule in seconds was begun at minimums up to 50 ft above them, and before them higher up', () => {
+    expect([minimums(484, 10).verdict, minimums(495, 10).verdict]).toEqual(['met', 'not-assessed']);
+    expect(minimums(495, 10).why).toMatch(/^went around 5[1-9] ft above decision altitude, before minimums$/);
+  });
+
   it('is measured in feet from decision altitude, or in seconds after it', () => {
     expect(minimums(470, 30, SKILL)).toMatchObject({ unit: 'ft' });
     expect(Math.abs(minimums(470, 30, SKILL).measured! - 30)).toBeLessThan(8);
