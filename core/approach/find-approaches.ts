@@ -52,7 +52,7 @@ function describe(
 ): FlownApproach {
   const decision = decisionOf(flown);
   const untilS = flown.track.timeS[pass.until]!;
-  const ending = findEnding(flown, pass, beganS ?? aliveS, decision.altitudeFt);
+  const ending = findEnding(flown, pass, beganS, decision.altitudeFt);
   const missed = beganS !== null && isMissed(ending);
   const endS = endOf(ending, missed, untilS);
   const moments: Moments = {

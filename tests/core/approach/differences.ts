@@ -1,19 +1,20 @@
 import type { FlownApproach } from '../../../core/approach/flown-approach.ts';
-import type { TrueApproach, TrueEvent, TrueNeedle } from '../../support/truth/true-approach.ts';
+import type { TrueApproach, TrueNeedle } from '../../support/truth/true-approach.ts';
 import { needleOver, type Found } from './found-in.ts';
 
 /** How far the program may be from the truth. */
 export interface Tolerances {
   readonly eventS: number;
-  /** For moments that a log can only tell roughly: the wheels on the ground, and the catching of the glidepath. */
-  readonly roughEventS: number;
+  /** Of a glidepath-intercept, which is looked for at the fixes. */
+  readonly interceptS: number;
+  /** Of a touchdown from that of the wheels, unless they floated so long within 3 ft of the runway. */
+  readonly wheelsS: number;
   readonly rms: number;
   /** Of time outside, whichever of the two is more. */
   readonly outsideS: number;
   readonly outsideShare: number;
 }
 
-const ROUGH = new Set<TrueEvent['kind']>(['touchdown', 'glidepath-intercept']);
 const ROUNDING_S = 0.001;
 const OFF_SCALE_SHARE = 0.03;
 
@@ -37,8 +38,8 @@ function eventDifferences(approach: FlownApproach, truth: TrueApproach, toleranc
     const true_ = found.length === 0 ? likely.filter(({ doubtful }) => !doubtful) : likely;
     if (found.length !== true_.length)
       return [`${kind}: ${found.length} found (${times(found)}), ${true_.length} truly (${times(true_)})`];
-    const limitS = ROUGH.has(kind) ? tolerances.roughEventS : tolerances.eventS;
-    return true_.flatMap(({ timeS, from, betweenS }, k) => {
+    const limitS = kind === 'glidepath-intercept' ? tolerances.interceptS : tolerances.eventS;
+    return true_.flatMap(({ timeS, from, betweenS, wheelsS }, k) => {
       const offS = outsideS(found[k]!.timeS, betweenS ?? { fromS: timeS, toS: timeS });
       const wrong =
         Math.abs(offS) > limitS + ROUNDING_S
@@ -48,7 +49,9 @@ function eventDifferences(approach: FlownApproach, truth: TrueApproach, toleranc
         from !== null && from !== 'either' && found[k]!.remark !== `from-${from}`
           ? [`${kind}: truly from ${from}`]
           : [];
-      return [...wrong, ...remark];
+      const floated = wheelsS === undefined || wheelsS - timeS > tolerances.wheelsS - tolerances.eventS;
+      const wheels = floated ? [] : off('wheels down', found[k]!.timeS, wheelsS, tolerances.wheelsS);
+      return [...wrong, ...remark, ...wheels];
     });
   });
 }

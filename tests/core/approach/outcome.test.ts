@@ -8,10 +8,10 @@ const DECISION_FT = 330;
 const downTo = (lowestFt: number) => (s: number) =>
   -100 + (s <= 100 ? lowestFt + (100 - s) * 10 : lowestFt + (s - 100) * 10);
 
-const ending = (making: Making, decisionFt: number | null = DECISION_FT) => {
+const ending = (making: Making, decisionFt: number | null = DECISION_FT, beganS: number | null = 0) => {
   const flown = makeFlown({ untilS: 200, ...making });
   // Up to the last fix on the scale, and what follows tells how it ended.
-  return findEnding(flown, findPasses(flown)[0]!, 0, decisionFt);
+  return findEnding(flown, findPasses(flown)[0]!, beganS, decisionFt);
 };
 const outcome = (making: Making, decisionFt?: number | null) => ending(making, decisionFt).outcome;
 
@@ -40,6 +40,11 @@ describe('a climb after final began', () => {
       lowestFt: 280,
       clearS: 130,
     });
+  });
+
+  it('is none of a missed approach where final never began', () => {
+    const { outcome: never, climb } = ending({ heightFt: downTo(280) }, DECISION_FT, null);
+    expect([never, climb]).toEqual(['incomplete', null]);
   });
 
   it('of less than 300 ft is none', () => {

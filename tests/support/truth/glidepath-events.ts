@@ -1,4 +1,4 @@
-import { READINGS } from './hair.ts';
+import { HOLD_HAIR_S, READINGS } from './hair.ts';
 import { aliveS } from './localizer-events.ts';
 import type { Pass } from './passes.ts';
 import { firstWhere, placeOf, range, timeOfZero, type Holds, type Reach } from './searching.ts';
@@ -13,8 +13,8 @@ export function glidepathAliveS(view: ViewedFlight, pass: Pass): number | null {
   return alive(first - 1) >= 0 ? view.timeS[first]! : timeOfZero(view, alive, first);
 }
 
-/** Of the sink limits, as shares. */
-const SINK_HAIR = 0.03;
+/** A tenth of a knot of sixty: a log's last digit of the groundspeed, which says what sink is needed. */
+const SPEED_SHARE = 0.002;
 
 /** On both needles and sinking as the path asks, for 10 s. */
 export function glidepathIntercept(
@@ -22,7 +22,7 @@ export function glidepathIntercept(
   { first, last }: Reach,
   establishedAtS: number | null,
 ): TrueEvent | null {
-  const reach = { first, last: Math.min(last, view.count - 1 - (10 + Math.ceil(view.hair.holdS)) * RATE) };
+  const reach = { first, last: Math.min(last, view.count - 1 - (10 + HOLD_HAIR_S) * RATE) };
   const caughtAt = (by: number): number | null => firstWhere(reach, (k) => caught(view, k, by));
   const [early, i, late] = [READINGS.wider, READINGS.asItStands, READINGS.narrower].map(caughtAt) as [
     number | null,
@@ -51,21 +51,21 @@ function sideBefore(
   const established = establishedAtS === null ? Infinity : placeOf(view, establishedAtS);
   if (established <= caughtAt) moments.push(established);
   const above = (by: number): boolean =>
-    moments.some((k) => view.glidepath[k]! + by * view.glidepathHair[k]! > 0.5 - by * SINK_HAIR);
+    moments.some((k) => view.glidepath[k]! + (by * view.hair.heightFt) / view.glidepathScaleFt[k]! > 0.5);
   if (above(READINGS.narrower)) return 'above';
   return above(READINGS.wider) ? 'either' : 'below';
 }
 
 function caught(view: ViewedFlight, i: number, by: number): boolean {
   const on = (k: number): boolean =>
-    Math.abs(view.localizer[k]!) <= 1 + by * view.localizerHair[k]! &&
-    Math.abs(view.glidepath[k]!) <= 0.5 + by * view.glidepathHair[k]!;
+    Math.abs(view.localizer[k]!) <= 1 + (by * view.hair.sideFt) / view.localizerScaleFt[k]! &&
+    Math.abs(view.glidepath[k]!) <= 0.5 + (by * view.hair.heightFt) / view.glidepathScaleFt[k]!;
   if (view.inbound[i] === 0 || !on(i)) return false;
-  const span = range(i, i + Math.round((10 - by * view.hair.holdS) * RATE));
+  const span = range(i, i + Math.round((10 - by * HOLD_HAIR_S) * RATE));
   if (!span.every(on)) return false;
   const sinkFpm = ((view.heightFt[i]! - view.heightFt[span.at(-1)!]!) * 60 * RATE) / (span.length - 1);
   const meanKt = span.reduce((sum, k) => sum + view.groundspeedKt[k]!, 0) / span.length;
   const neededFpm = meanKt * 101.27 * Math.tan((view.facility.glidepath.angleDeg * Math.PI) / 180);
-  const hairFpm = by * (SINK_HAIR * neededFpm + view.hair.stepFt * 6);
+  const hairFpm = by * (SPEED_SHARE * neededFpm + view.hair.stepFt * 6);
   return sinkFpm >= 0.5 * neededFpm - hairFpm && sinkFpm <= 1.5 * neededFpm + hairFpm;
 }

@@ -1,4 +1,4 @@
-import { READINGS } from './hair.ts';
+import { HOLD_HAIR_S, READINGS } from './hair.ts';
 import type { Pass } from './passes.ts';
 import { firstHeld, firstWhere, placeOf, range, timeOfZero, type Holds, type Reach } from './searching.ts';
 import type { TrueEvent } from './true-approach.ts';
@@ -23,10 +23,11 @@ export function establishedS(
   reach: Reach,
   by: number = READINGS.asItStands,
 ): number | null {
-  const { angleDeg, holdS } = view.hair;
+  const { angleDeg } = view.hair;
   const angle: Holds = (i) => 10 + by * angleDeg - Math.abs(view.courseAngleDeg[i]!);
-  const needle: Holds = (i) => 0.5 + by * view.localizerHair[i]! - Math.abs(view.localizer[i]!);
-  return firstHeld(view, reach, [(i) => view.distanceNm[i]!, needle, angle], 10 - by * holdS);
+  const needle: Holds = (i) =>
+    0.5 + (by * view.hair.sideFt) / view.localizerScaleFt[i]! - Math.abs(view.localizer[i]!);
+  return firstHeld(view, reach, [(i) => view.distanceNm[i]!, needle, angle], 10 - by * HOLD_HAIR_S);
 }
 
 /** Between the readings of it; null when it never happened, however read. */
