@@ -16,6 +16,7 @@ export interface Tolerances {
 }
 
 const ROUNDING_S = 0.001;
+const FAR_OFF_SCALE = 5;
 const OFF_SCALE_SHARE = 0.03;
 
 /** Every difference between what was found and what is true, in a sentence each. */
@@ -26,6 +27,7 @@ export function differences(found: Found, truth: readonly TrueApproach[], tolera
     return [`found ${list(found.approaches)}; truly ${list(truth)}`];
   return found.approaches.flatMap((approach, i) => [
     ...eventDifferences(approach, truth[i]!, tolerances),
+    ...crossedTwice(approach),
     ...finalDifferences(found, approach, truth[i]!, tolerances),
   ]);
 }
@@ -54,6 +56,12 @@ function eventDifferences(approach: FlownApproach, truth: TrueApproach, toleranc
       return [...wrong, ...remark, ...wheels];
     });
   });
+}
+
+/** Where a hair decides how the threshold was crossed, either is right, and both are not. */
+function crossedTwice({ events }: FlownApproach): string[] {
+  const crossings = events.filter(({ kind }) => kind === 'threshold' || kind === 'abeam-threshold');
+  return crossings.length > 1 ? [`crossed the threshold ${crossings.length} times`] : [];
 }
 
 /** Seconds after a span, negative before it, 0 within. */
@@ -87,8 +95,9 @@ function needleDifferences(
   truth: TrueNeedle,
   { rms, outsideS, outsideShare }: Tolerances,
 ): string[] {
-  // A needle that is off its scale, as the glidepath's is over the threshold, is compared by a share of it.
-  const near = truth.rms <= 1 ? rms : Math.max(rms, OFF_SCALE_SHARE * truth.rms);
+  // Where its scale is a few feet wide, as the glidepath's is over the threshold, a needle goes by many scales in a
+  // second, and no line between two fixes is its way: it is compared by a share of it.
+  const near = truth.largest <= FAR_OFF_SCALE ? rms : Math.max(rms, OFF_SCALE_SHARE * truth.rms);
   return [
     ...off(`${name} mean`, has.mean, truth.mean, near),
     ...off(`${name} rms`, has.rms, truth.rms, near),
@@ -96,7 +105,7 @@ function needleDifferences(
       `${name} largest`,
       has.largest,
       truth.largest,
-      Math.max(3 * rms, (truth.largest > 5 ? 0.1 : 0.03) * truth.largest),
+      Math.max(3 * rms, (truth.largest > FAR_OFF_SCALE ? 0.1 : 0.03) * truth.largest),
     ),
     ...off(
       `${name} time outside`,

@@ -10,7 +10,7 @@ import { gpxText } from '../../support/files/gpx.ts';
 import { EXACT, recordFlight, type LoggedFix, type Recorder } from '../../support/files/logged-fix.ts';
 import type { FlightTruth } from '../../support/flight/flight-truth.ts';
 import { METRES_PER_FOOT } from '../../../core/units/units.ts';
-import { hairOfDigits, hairOfErrors, type Hair } from '../../support/truth/hair.ts';
+import { hairOfDigits, hairOfErrors, type Digits, type Hair } from '../../support/truth/hair.ts';
 import { truthOf } from '../../support/truth/truth-of.ts';
 import { viewOf } from '../../support/truth/viewed-flight.ts';
 import type { TrueApproach } from '../../support/truth/true-approach.ts';
@@ -33,15 +33,25 @@ export type Habit = keyof typeof HABITS;
 const FEET_PER_DECIMETRE = 0.1 / METRES_PER_FOOT;
 const FEET_PER_CENTIMETRE = 0.01 / METRES_PER_FOOT;
 
-/** What each way of writing leaves to a hair. Those without an altimeter are judged by their heights. */
-export const HAIRS: Readonly<Record<Habit, Hair>> = {
-  english: hairOfDigits({ heightFt: 0.1, indicatedFt: 1 }),
-  units: hairOfDigits({ heightFt: 1, indicatedFt: 1 }),
-  german: hairOfDigits({ heightFt: FEET_PER_DECIMETRE, indicatedFt: FEET_PER_DECIMETRE }),
-  epoch: hairOfDigits({ heightFt: FEET_PER_CENTIMETRE, indicatedFt: NaN }),
-  elapsed: hairOfDigits({ heightFt: 1, indicatedFt: NaN }),
-  gpx: hairOfDigits({ heightFt: FEET_PER_CENTIMETRE, indicatedFt: NaN }),
+/** The last digits of each way of writing; those without an altimeter are judged by their heights. */
+const DIGITS: Readonly<Record<Habit, Digits>> = {
+  english: { heightFt: 0.1, indicatedFt: 1 },
+  units: { heightFt: 1, indicatedFt: 1 },
+  german: { heightFt: FEET_PER_DECIMETRE, indicatedFt: FEET_PER_DECIMETRE },
+  epoch: { heightFt: FEET_PER_CENTIMETRE, indicatedFt: NaN },
+  elapsed: { heightFt: 1, indicatedFt: NaN },
+  gpx: { heightFt: FEET_PER_CENTIMETRE, indicatedFt: NaN },
 };
+
+const HAIRS = new Map<string, Hair>();
+
+/** What a log of so many fixes a second, so written, leaves to a hair; the same value each time. */
+export function hairOf(habit: Habit, rateHz: number): Hair {
+  const key = `${habit} ${rateHz}`;
+  const hair = HAIRS.get(key) ?? hairOfDigits(DIGITS[habit], rateHz);
+  HAIRS.set(key, hair);
+  return hair;
+}
 
 /** Without errors, ten fixes a second or one: to a fraction of the interval. */
 export const TEN_A_SECOND: Tolerances = {
@@ -96,11 +106,12 @@ export async function readAs(
   tolerances: Tolerances,
   recorder: Partial<Recorder> = {},
 ): Promise<Reading> {
-  const fixes = recordFlight(truth, { ...EXACT, ...recorder });
+  const settings = { ...EXACT, ...recorder };
+  const fixes = recordFlight(truth, settings);
   const found = await foundIn(HABITS[habit](fixes), truth.plan.facility);
   const hair = recorder.gnss
-    ? hairOfErrors(recorder.gnss, recorder.altimeter ?? EXACT.altimeter)
-    : HAIRS[habit];
+    ? hairOfErrors(settings.gnss, settings.altimeter, settings.rateHz)
+    : hairOf(habit, settings.rateHz);
   const expected = by(found.flown.altitudeSource === 'indicated' ? 'indicated' : 'height', hair);
   return { found, expected, differences: differences(found, expected, tolerances) };
 }

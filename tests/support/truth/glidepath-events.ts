@@ -22,21 +22,25 @@ export function glidepathIntercept(
   { first, last }: Reach,
   establishedAtS: number | null,
 ): TrueEvent | null {
-  const reach = { first, last: Math.min(last, view.count - 1 - (10 + HOLD_HAIR_S) * RATE) };
-  const caughtAt = (by: number): number | null => firstWhere(reach, (k) => caught(view, k, by));
-  const [early, i, late] = [READINGS.wider, READINGS.asItStands, READINGS.narrower].map(caughtAt) as [
-    number | null,
-    number | null,
-    number | null,
-  ];
-  if (early === null) return null;
-  const sides = [early, i ?? early, late ?? last].map((k) => sideBefore(view, first, k, establishedAtS));
+  const reach = {
+    first,
+    last: Math.min(last, view.count - 1 - Math.ceil(10 + HOLD_HAIR_S + view.hair.intervalS) * RATE),
+  };
+  const caughtAt = (by: number, forS: number): number | null =>
+    firstWhere(reach, (k) => range(k, k + forS * RATE).every((m) => caught(view, m, by)));
+  const wider = caughtAt(READINGS.wider, 0);
+  if (wider === null) return null;
+  const asItStands = caughtAt(READINGS.asItStands, 0);
+  // A fix may miss a chance that is shorter than from one to the next.
+  const narrower = caughtAt(READINGS.narrower, view.hair.intervalS);
+  const at = asItStands ?? wider;
+  const sides = [wider, at, narrower ?? last].map((k) => sideBefore(view, first, k, establishedAtS));
   return {
     kind: 'glidepath-intercept',
-    timeS: view.timeS[i ?? early]!,
+    timeS: view.timeS[at]!,
     from: sides.every((side) => side === sides[0]) ? sides[0]! : 'either',
-    doubtful: i === null || late === null,
-    betweenS: { fromS: view.timeS[early]!, toS: late === null ? Infinity : view.timeS[late]! },
+    doubtful: asItStands === null || narrower === null,
+    betweenS: { fromS: view.timeS[wider]!, toS: narrower === null ? Infinity : view.timeS[narrower]! },
   };
 }
 
@@ -61,8 +65,8 @@ function caught(view: ViewedFlight, i: number, by: number): boolean {
     Math.abs(view.localizer[k]!) <= 1 + (by * view.hair.sideFt) / view.localizerScaleFt[k]! &&
     Math.abs(view.glidepath[k]!) <= 0.5 + (by * view.hair.heightFt) / view.glidepathScaleFt[k]!;
   if (view.inbound[i] === 0 || !on(i)) return false;
-  const span = range(i, i + Math.round((10 - by * HOLD_HAIR_S) * RATE));
-  if (!span.every(on)) return false;
+  if (!range(i, i + Math.round((10 - by * HOLD_HAIR_S) * RATE)).every(on)) return false;
+  const span = range(i, i + 10 * RATE);
   const sinkFpm = ((view.heightFt[i]! - view.heightFt[span.at(-1)!]!) * 60 * RATE) / (span.length - 1);
   const meanKt = span.reduce((sum, k) => sum + view.groundspeedKt[k]!, 0) / span.length;
   const neededFpm = meanKt * 101.27 * Math.tan((view.facility.glidepath.angleDeg * Math.PI) / 180);

@@ -17,6 +17,32 @@ export function aliveS(view: ViewedFlight, { first }: Pass): number {
   );
 }
 
+/** Between the scale read a hair wider and a hair narrower. */
+export function alive(view: ViewedFlight, pass: Pass): TrueEvent {
+  const hair = (i: number): number => view.hair.sideFt / view.localizerScaleFt[i]!;
+  let early = pass.first;
+  while (
+    early > 0 &&
+    view.inbound[early - 1] === 1 &&
+    Math.abs(view.localizer[early - 1]!) <= 1 + hair(early - 1)
+  )
+    early--;
+  const late = firstWhere(
+    pass,
+    (i) => view.onLocalizer[i] === 1 && Math.abs(view.localizer[i]!) <= 1 - hair(i),
+  );
+  const timeS = aliveS(view, pass);
+  return {
+    kind: 'localizer-alive',
+    timeS,
+    from: null,
+    betweenS: {
+      fromS: Math.min(timeS, view.timeS[early]!),
+      toS: late === null ? Infinity : view.timeS[late]!,
+    },
+  };
+}
+
 /** Within half scale and within 10° of the course for 10 s, before the threshold; each a hair wider or narrower. */
 export function establishedS(
   view: ViewedFlight,

@@ -4,7 +4,7 @@ import { endingOf, type Ending } from './ending.ts';
 import { glidepathAliveS, glidepathIntercept } from './glidepath-events.ts';
 import { READINGS, type Hair } from './hair.ts';
 import { kindOfPass } from './kind-of-pass.ts';
-import { aliveS, established, establishedS, fixPassedS, lostAndFound } from './localizer-events.ts';
+import { alive, aliveS, established, establishedS, fixPassedS, lostAndFound } from './localizer-events.ts';
 import { passesOf, type Pass } from './passes.ts';
 import { firstFall, firstWhere, placeOf, range, timeOfZero, type Holds, type Reach } from './searching.ts';
 import type { TrueApproach, TrueEvent, TrueEventKind } from './true-approach.ts';
@@ -35,7 +35,7 @@ function truthOfPass(view: ViewedFlight, pass: Pass): TrueApproach | null {
   const low = lowEvents(view, pass, finalStartS, ending);
   const tooLate = kind === 'approach' && settledS !== null && view.distanceNm[placeOf(view, settledS)]! < 3;
   const events = [
-    event('localizer-alive', aliveS(view, pass)),
+    alive(view, pass),
     tooLate ? null : established(view, pass),
     ...(settledS === null || tooLate ? [] : lostAndFound(view, settledS, endS)),
     event('glidepath-alive', glidepathAliveS(view, pass)),
@@ -206,11 +206,13 @@ function onFinal(
   if (startFinalS === null) return { final: null, localizer: null, glidepath: null };
   const ends = events.filter(({ kind }) => kind === 'decision-altitude' || kind === 'missed-approach-start');
   const sure = ends.filter(({ doubtful }) => !doubtful);
+  // The flight's last whole second: a log of one fix a second ends there.
+  const lastFixS = view.timeS[view.count - 1 - ((view.count - 1) % RATE)]!;
   const final = {
     startS: startFinalS,
-    endS: Math.min(endS, ...ends.map(({ timeS }) => timeS)),
+    endS: Math.min(endS, lastFixS, ...ends.map(({ timeS }) => timeS)),
     endBetweenS: {
-      fromS: Math.min(endS, ...ends.map(({ timeS, betweenS }) => betweenS?.fromS ?? timeS)),
+      fromS: Math.min(endS, lastFixS, ...ends.map(({ timeS, betweenS }) => betweenS?.fromS ?? timeS)),
       toS: Math.min(endS, ...sure.map(({ timeS, betweenS }) => betweenS?.toS ?? timeS)),
     },
   };
