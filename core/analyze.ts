@@ -42,7 +42,13 @@ export async function readFlight(
 ): Promise<Outcome<Flight>> {
   const log = await readLog(source, settings, job);
   if (!log.ok) return log;
-  const track = buildTrack(log.value, { undulationM: await undulationFor(log.value, threshold) });
+  const { altimeterSettingHpa = null, temperatureC } = settings;
+  const aerodrome =
+    threshold === null || temperatureC === undefined
+      ? null
+      : { elevationFt: threshold.elevationFt, temperatureC };
+  const undulationM = await undulationFor(log.value, threshold);
+  const track = buildTrack(log.value, { undulationM, altimeterSettingHpa, aerodrome });
   if (!track.ok) return { ...track, issues: [...log.issues, ...track.issues] };
   return usable({ log: log.value, track: track.value }, [...log.issues, ...track.issues]);
 }

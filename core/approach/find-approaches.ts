@@ -77,6 +77,7 @@ function describe(
     // Passing it later, on the way round to another runway, is not this final.
     flownToDecision: moments.decision !== null && moments.decision.timeS <= endS,
     joinedInsideFix: beganS !== null && fixS === null,
+    roll: ending.landing?.roll ?? null,
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Span } from '../numeric/polyline.ts';
+import type { Stretch } from './hold.ts';
 import type { Outcome } from './outcome.ts';
 
 export type EventKind =
@@ -50,6 +51,8 @@ export interface FlownApproach extends Span {
   readonly flownToDecision: boolean;
   /** Whether final began inside the fix's distance, without passing it. */
   readonly joinedInsideFix: boolean;
+  /** The fixes on the ground, where it ended in a landing. */
+  readonly roll: Stretch | null;
 }
 
 /** The moment of an event, the first where there are several; null when there is none. */

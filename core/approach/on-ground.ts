@@ -39,7 +39,7 @@ export function thresholdPassage(flown: Flown, stretch: Stretch): ThresholdPassa
 }
 
 /** Height above the runway's surface at a fix, on the straight line between its two ends. */
-function heightAboveRunwayFt({ deviations, facility }: Flown, i: number): number {
+export function heightAboveRunwayFt({ deviations, facility }: Flown, i: number): number {
   const alongFt = -deviations.distanceToThresholdNm[i]! * FEET_PER_NM;
   const rise = facility.farEnd.elevationFt - facility.threshold.elevationFt;
   const share = Math.min(1, Math.max(0, alongFt / facility.lengthFt));

@@ -39,21 +39,22 @@ const BESIDE_BELOW_FT = 100;
 const ROLLING_KT = 40;
 
 /**
- * Tells the outcome of a pass on which final began at `beganS`, null for never; the first that fits (design, section
- * 7). Who never began final has nothing to go around from.
+ * Tells the outcome of a pass; the first that fits (design, section 7).
+ *
+ * @param finalS when final began; null when it never did: what climbs then is no missed approach
  */
 export function findEnding(
   flown: Flown,
   pass: Pass,
-  beganS: number | null,
+  finalS: number | null,
   decisionFt: number | null,
 ): Ending {
-  const { first } = after(flown, { first: pass.first, last: pass.until }, beganS ?? -Infinity);
+  const { first } = after(flown, { first: pass.first, last: pass.until }, finalS ?? -Infinity);
   const stretch = { first, last: pass.until };
   const passage = thresholdPassage(flown, stretch);
   // However high it crossed: one who dives at the far half of the runway lands all the same.
   const landing = passage ? findLanding(flown, passage, pass.until) : null;
-  const climb = beganS === null ? null : findClimb(flown, stretch);
+  const climb = finalS === null ? null : findClimb(flown, stretch);
   const leftS = leavingS(flown, pass);
   const facts =
     leftS === null || flewOn(flown, leftS, landing, climb)

@@ -4,6 +4,8 @@ import { findCorrections, type Corrections } from './corrections.ts';
 import { momentOf, type FlownApproach } from './flown-approach.ts';
 import { at, type Flown } from './flown.ts';
 import { neededSinkFpm } from './glidepath-intercept.ts';
+import { compareNeedle, type RecordedNeedle } from './recorded-needles.ts';
+import { rolloutOf, type Rollout } from './rollout.ts';
 import { spreadOf } from './spread.ts';
 import { windOver, type Wind } from './wind.ts';
 
@@ -15,6 +17,10 @@ export interface WholeMeasures {
   readonly threshold: { readonly heightFt: number; readonly offsetFt: number } | null;
   readonly touchdownDistanceFt: number | null;
   readonly heightLostFt: number | null;
+  /** What the log recorded of the needles themselves, up to the end of final. */
+  readonly recordedLocalizer: RecordedNeedle | null;
+  readonly recordedGlidepath: RecordedNeedle | null;
+  readonly rollout: Rollout | null;
 }
 
 export function wholeMeasures(
@@ -23,6 +29,7 @@ export function wholeMeasures(
   variationDeg: number | null,
 ): WholeMeasures {
   const final = approach.segments.find(({ kind }) => kind === 'final') ?? null;
+  const onNeedles = { startS: approach.startS, endS: final?.endS ?? approach.endS };
   return {
     corrections: final && findCorrections(flown, final),
     sink: final && sinkOver(flown, final),
@@ -30,6 +37,9 @@ export function wholeMeasures(
     threshold: thresholdOf(flown, approach),
     touchdownDistanceFt: touchdownDistanceFt(flown, approach),
     heightLostFt: heightLostFt(flown, approach),
+    recordedLocalizer: compareNeedle(flown, 'localizer', onNeedles),
+    recordedGlidepath: compareNeedle(flown, 'glidepath', onNeedles),
+    rollout: rolloutOf(flown, approach),
   };
 }
 

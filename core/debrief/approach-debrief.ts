@@ -1,3 +1,4 @@
+import { facilityDoubts } from '../approach/facility-doubts.ts';
 import { wholeMeasures } from '../approach/whole-measures.ts';
 import { gradeOf, type Grade, type NotGraded } from '../grade/grade.ts';
 import type { Case } from '../standard/case.ts';
@@ -15,6 +16,7 @@ import { passSummary, summaryOf } from './summary.ts';
 /** The debrief of one approach, or of a pass, which is told and not judged. */
 export function approachDebrief(sitting: Case, variationDeg: number | null, index: number): ApproachDebrief {
   const { flown, approach, stated } = sitting;
+  const measures = wholeMeasures(flown, approach, variationDeg);
   const told = {
     index,
     kind: approach.kind,
@@ -22,8 +24,9 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
     endUtc: utcText(approach.endS)!,
     outcome: approach.outcome,
     events: eventDebriefs(flown, approach),
-    measures: measuresDebrief(wholeMeasures(flown, approach, variationDeg)),
+    measures: measuresDebrief(measures),
     stated: statedDebrief(stated),
+    issues: facilityDoubts(flown, approach, measures.rollout),
     findings: [],
   };
   if (approach.kind !== 'approach')

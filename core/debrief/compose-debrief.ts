@@ -1,4 +1,3 @@
-import { findApproaches } from '../approach/find-approaches.ts';
 import { flownAt } from '../approach/flown.ts';
 import type { Deviations } from '../deviation/deviations.ts';
 import type { FacilityGeometry } from '../facility/derive-geometry.ts';
@@ -15,6 +14,7 @@ import { approachDebrief } from './approach-debrief.ts';
 import { CAUTIONS } from './cautions.ts';
 import type { Debrief } from './debrief.ts';
 import { ENGINE_VERSION } from './engine-version.ts';
+import { withHeights, type Heights } from './heights.ts';
 
 /** Everything that one debrief is made of. */
 export interface Material {
@@ -30,15 +30,20 @@ export interface Material {
 export interface Judging {
   readonly standard: Standard;
   readonly stated: Stated;
+  /** `from-rollout`: what a roll shows the heights to be high by is taken off them. As logged when not said. */
+  readonly heights?: Heights;
 }
 
 const BY_DEFAULT: Judging = { standard: DEFAULT_STANDARD, stated: NOTHING_STATED };
 
 /** The debrief of one log at one facility. A log with no approach is an answer too: `approaches` is empty. */
-export function composeDebrief(material: Material, { standard, stated }: Judging = BY_DEFAULT): Debrief {
+export function composeDebrief(material: Material, judging: Judging = BY_DEFAULT): Debrief {
+  const { standard, stated, heights = 'as-logged' } = judging;
   const { log, track, facility, geometry, deviations } = material;
-  const flown = flownAt(track, deviations, geometry);
-  const { approaches, notes } = findApproaches(flown, gateDatumFt(standard, geometry));
+  const datumFt = gateDatumFt(standard, geometry);
+  const asLogged = flownAt(track, deviations, geometry);
+  const { flown, found, correctionFt, issues } = withHeights(asLogged, datumFt, heights);
+  const { approaches, notes } = found;
   const variationDeg = facility.magneticVariationDeg ?? null;
   return {
     format: 'halfdot-debrief/1',
@@ -54,7 +59,8 @@ export function composeDebrief(material: Material, { standard, stated }: Judging
       timeReference: log.timeReference,
       medianIntervalS: track.medianIntervalS,
       altitudeReference: track.altitudeSource,
-      issues: [...log.issues, ...track.issues],
+      heightCorrectionFt: correctionFt,
+      issues: [...log.issues, ...track.issues, ...issues],
     },
     facility: {
       name: facility.name,

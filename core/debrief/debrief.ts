@@ -33,6 +33,8 @@ export interface Debrief {
     readonly timeReference: 'utc' | 'local' | 'elapsed';
     readonly medianIntervalS: number;
     readonly altitudeReference: string;
+    /** Taken off every height, as a roll showed; 0 where the heights are as logged. */
+    readonly heightCorrectionFt: number;
     readonly issues: readonly Issue[];
   };
   readonly facility: {
@@ -77,6 +79,8 @@ export interface ApproachDebrief {
   /** Null with `notGradedBecause`. */
   readonly grade: DebriefGrade | null;
   readonly notGradedBecause: string | null;
+  /** What this landing says against the facility as it was entered: to be settled before a grade is believed. */
+  readonly issues: readonly Issue[];
   readonly findings: readonly never[];
 }
 
@@ -261,5 +265,36 @@ export interface DebriefMeasures {
   readonly threshold: { readonly heightFt: number; readonly offsetFt: number } | null;
   readonly touchdownDistanceFt: number | null;
   readonly heightLostInMissedApproachFt: number | null;
+  readonly recordedLocalizer: DebriefRecordedNeedle | null;
+  readonly recordedGlidepath: DebriefRecordedNeedle | null;
+  readonly rollout: DebriefRollout | null;
+  readonly unknown: Unknown;
+}
+
+/** The roll after a touchdown, where the aircraft's height and line are known. */
+interface DebriefRollout {
+  /** What the log's heights are high by. */
+  readonly heightBiasFt: number | null;
+  /** Right of the centreline. */
+  readonly offsetFt: number | null;
+  /** To the runway's direction, right positive. */
+  readonly askewDeg: number | null;
+  /** How far it led to the right. */
+  readonly asideFt: number | null;
+  readonly unknown: Unknown;
+}
+
+/** How a needle that the log recorded stood against the computed one; information, which grades nothing. */
+export interface DebriefRecordedNeedle {
+  readonly comparedS: number;
+  /** The column runs as a needle does, right of course to the left, and was turned to be compared. */
+  readonly turned: boolean;
+  /** Recorded less computed. */
+  readonly biasFullScale: number;
+  readonly rmsFullScale: number;
+  readonly correlation: number | null;
+  /** Recorded full scales to a computed one. */
+  readonly gain: number | null;
+  readonly agrees: boolean;
   readonly unknown: Unknown;
 }

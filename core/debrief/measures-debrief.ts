@@ -1,13 +1,29 @@
+import type { RecordedNeedle } from '../approach/recorded-needles.ts';
 import type { WholeMeasures } from '../approach/whole-measures.ts';
 import { utcText } from '../units/utc.ts';
-import type { DebriefMeasures } from './debrief.ts';
+import type { DebriefMeasures, DebriefRecordedNeedle } from './debrief.ts';
 import { unknownOf } from './known.ts';
 
+const NO_NEEDLE = 'The log holds no such needle, or less than 30 s of it on its scale.';
+const HARDLY_MOVED = 'The needle hardly moved.';
+const NO_ROLL = 'No roll after a landing on this runway was recorded.';
+const TOO_FEW = 'Fewer than three fixes of the roll tell it.';
+const TOO_SHORT = 'The roll was recorded over too short a way to have a direction.';
 const NO_FINAL = 'Final was not flown, or nothing of it was recorded.';
 
 /** The measures of an approach as a whole, as the answer holds them. */
 export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
-  const { corrections, sink, wind, threshold, touchdownDistanceFt, heightLostFt } = measures;
+  const {
+    corrections,
+    sink,
+    wind,
+    threshold,
+    touchdownDistanceFt,
+    heightLostFt,
+    recordedLocalizer,
+    recordedGlidepath,
+    rollout,
+  } = measures;
   const values = {
     correctionsOnFinal: corrections && {
       ...corrections,
@@ -18,6 +34,15 @@ export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
     threshold,
     touchdownDistanceFt,
     heightLostInMissedApproachFt: heightLostFt,
+    recordedLocalizer: recordedLocalizer && recordedDebrief(recordedLocalizer),
+    recordedGlidepath: recordedGlidepath && recordedDebrief(recordedGlidepath),
+    rollout: rollout && {
+      ...rollout,
+      unknown: unknownOf(
+        { ...rollout },
+        { heightBiasFt: TOO_FEW, offsetFt: TOO_FEW, askewDeg: TOO_SHORT, asideFt: TOO_FEW },
+      ),
+    },
   };
   return {
     ...values,
@@ -28,6 +53,14 @@ export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
       threshold: 'The threshold was not crossed below 200 ft.',
       touchdownDistanceFt: 'No touchdown on this runway was recorded.',
       heightLostInMissedApproachFt: 'No missed approach was flown.',
+      recordedLocalizer: NO_NEEDLE,
+      recordedGlidepath: NO_NEEDLE,
+      rollout: NO_ROLL,
     }),
   };
+}
+
+function recordedDebrief({ bias, rms, ...rest }: RecordedNeedle): DebriefRecordedNeedle {
+  const values = { ...rest, biasFullScale: bias, rmsFullScale: rms };
+  return { ...values, unknown: unknownOf(values, { correlation: HARDLY_MOVED, gain: HARDLY_MOVED }) };
 }

@@ -125,4 +125,8 @@ export interface LogSettings {
   readonly timeZone?: string;
   /** Start of an elapsed-time log, in seconds since 1970 UTC. */
   readonly startS?: number;
+  /** The altimeter setting of the flight: makes an indicated altitude of a pressure altitude. */
+  readonly altimeterSettingHpa?: number;
+  /** The aerodrome's air: corrects the height of an altimeter where it has to stand for the beam's. */
+  readonly temperatureC?: number;
 }

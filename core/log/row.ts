@@ -14,10 +14,13 @@ export class Row {
 
   /** Cuts a line that holds no quotes. */
   cut(line: string, delimiter: string): void {
-    const starts = this.#starts;
     let count = 0;
-    for (let at = 0; at !== 0 || count === 0; at = line.indexOf(delimiter, at) + 1) starts[count++] = at;
-    starts[count] = line.length + 1;
+    let at = 0;
+    do {
+      this.#starts[count++] = at;
+      at = line.indexOf(delimiter, at) + 1;
+    } while (at > 0);
+    this.#starts[count] = line.length + 1;
     this.#text = line;
     this.length = count;
   }

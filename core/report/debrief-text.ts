@@ -47,6 +47,7 @@ function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: bo
   return [
     ...(several ? [[heading, '-'.repeat(heading.length)]] : []),
     pageLines(summary),
+    approach.issues.flatMap(({ message, tip }) => pageLines(`Check the facility first: ${message} ${tip}`)),
     criteriaLines(approach),
     stabilityLines(approach.stability),
     [

@@ -1,6 +1,10 @@
 import type { DebriefMeasures } from '../debrief/debrief.ts';
 import { whole } from '../units/whole.ts';
+import { duration } from './plain-words.ts';
 import { pageLines } from './text-rows.ts';
+
+/** The band of a height on a roll (design, section 10). */
+const RIGHT_WITHIN_FT = 13;
 
 /** What was measured of an approach as a whole, in sentences. */
 export function measureLines(measures: DebriefMeasures): string[] {
@@ -23,7 +27,53 @@ export function measureLines(measures: DebriefMeasures): string[] {
     found.push(
       `Lost ${whole(measures.heightLostInMissedApproachFt)} ft after the missed approach was begun.`,
     );
+  found.push(...needleSentences(measures), ...rolloutSentence(measures));
   return found.flatMap(pageLines);
+}
+
+/** What a roll says of the log's heights. Within a receiver's own error they are right. */
+function rolloutSentence({ rollout }: DebriefMeasures): string[] {
+  if (rollout === null || rollout.heightBiasFt === null) return [];
+  const { heightBiasFt } = rollout;
+  if (Math.abs(heightBiasFt) < RIGHT_WITHIN_FT)
+    return [`On the roll the heights of the log were right within ${RIGHT_WITHIN_FT} ft.`];
+  return [
+    `On the roll the heights of the log were ${whole(Math.abs(heightBiasFt))} ft too ${heightBiasFt > 0 ? 'high' : 'low'}, ` +
+      'and so, about, on the way down. They can be taken from the roll.',
+  ];
+}
+
+/** What the recorded needles say of the computed ones, which grade. */
+function needleSentences({ recordedLocalizer, recordedGlidepath }: DebriefMeasures): string[] {
+  return [
+    ...needleSentence('localizer', recordedLocalizer, ['right', 'left'], 'course, its antenna or its width'),
+    ...needleSentence(
+      'glidepath',
+      recordedGlidepath,
+      ['high', 'low'],
+      'angle, its crossing height or the heights of the log',
+    ),
+  ];
+}
+
+function needleSentence(
+  name: string,
+  needle: DebriefMeasures['recordedLocalizer'],
+  [above, below]: readonly [string, string],
+  doubt: string,
+): string[] {
+  if (!needle) return [];
+  const { biasFullScale, rmsFullScale, comparedS, agrees, turned } = needle;
+  const bias = Math.abs(biasFullScale).toFixed(2);
+  const side = Number(bias) === 0 ? '' : ` farther ${biasFullScale > 0 ? above : below}`;
+  const apart = `${bias} of full scale${side} on average, ${rmsFullScale.toFixed(2)} RMS, over ${duration(comparedS)}`;
+  const sense = turned ? ' It was recorded as a needle points, and turned.' : '';
+  return agrees
+    ? [`The recorded ${name} needle agrees with the computed one: ${apart}.${sense}`]
+    : [
+        `The recorded ${name} needle does not agree with the computed one: ${apart}.${sense} Check the facility's ` +
+          `${doubt}, and whether the needle had this source.`,
+      ];
 }
 
 function changes(count: number): string {

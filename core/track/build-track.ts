@@ -1,8 +1,9 @@
 import { issue, refused, usable, type Issue, type Outcome } from '../issue/issue.ts';
 import type { Log } from '../log/log.ts';
-import { chooseAltitude } from './choose-altitude.ts';
+import { chooseAltitude, type Aerodrome } from './choose-altitude.ts';
 import { coarseHeights, coarsePositions } from './coarseness.ts';
 import { findGaps, type Timing } from './gaps.ts';
+import { indicatedAltitude } from './indicated-altitude.ts';
 import { motionFromPositions } from './motion.ts';
 import { orderFixes } from './order-fixes.ts';
 import { flagFrozen, flagJumps } from './quality.ts';
@@ -12,6 +13,10 @@ import { verticalSpeedFromHeights } from './vertical-speed.ts';
 export interface TrackSettings {
   /** Height of the geoid above the ellipsoid at the threshold, metres; null when not known. */
   readonly undulationM: number | null;
+  /** The altimeter setting of the flight, where the user states one. */
+  readonly altimeterSettingHpa?: number | null;
+  /** Its air, for the height of an altimeter above it; null when not known. */
+  readonly aerodrome?: Aerodrome | null;
 }
 
 /**
@@ -25,7 +30,9 @@ export function buildTrack(log: Log, settings: TrackSettings = { undulationM: nu
   const lonDeg = take(log.values.lonDeg);
   if (latDeg.length < 2)
     return refused('too-few-fixes', `${log.name}: ${latDeg.length} usable fix; a track needs two or more.`);
-  const altitude = chooseAltitude(log, settings.undulationM);
+  const { undulationM, altimeterSettingHpa = null, aerodrome = null } = settings;
+  const indicated = indicatedAltitude(log, altimeterSettingHpa);
+  const altitude = chooseAltitude(log, indicated.altitudeFt, { undulationM, aerodrome });
   if (!altitude)
     return refused(
       'no-altitude',
@@ -41,10 +48,16 @@ export function buildTrack(log: Log, settings: TrackSettings = { undulationM: nu
       },
     );
 
-  const track = assemble(log, { latDeg, lonDeg, altitudeFt: take(altitude.altitudeFt) }, order.rows);
+  const heights = {
+    altitudeFt: take(altitude.altitudeFt),
+    altitudeIndicatedFt: indicated.altitudeFt && take(indicated.altitudeFt),
+  };
+  const track = assemble(log, { latDeg, lonDeg, ...heights }, order.rows);
   const issues: Issue[] = [
     ...order.issues,
     ...altitude.issues,
+    // Where the beam itself has nothing but pressure altitude, that says it all.
+    ...(altitude.source === 'pressure' ? [] : indicated.issues),
     ...gapIssues(track),
     ...flagFrozen(track),
     ...flagJumps(track),
@@ -54,7 +67,7 @@ export function buildTrack(log: Log, settings: TrackSettings = { undulationM: nu
   return usable({ ...track, altitudeSource: altitude.source, issues }, issues);
 }
 
-type Positions = Pick<Track, 'latDeg' | 'lonDeg' | 'altitudeFt'>;
+type Positions = Pick<Track, 'latDeg' | 'lonDeg' | 'altitudeFt' | 'altitudeIndicatedFt'>;
 
 /** Puts the columns together and derives what the log lacks; `flags` hold the gaps and nothing else yet. */
 function assemble(log: Log, positions: Positions, rows: Uint32Array | null) {
@@ -69,7 +82,6 @@ function assemble(log: Log, positions: Positions, rows: Uint32Array | null) {
     ...timing,
     count: timeS.length,
     timeS,
-    altitudeIndicatedFt: recorded.altitudeIndicatedFt ?? null,
     groundspeedKt: filled(recorded.groundspeedKt ?? motion.groundspeedKt, motion.groundspeedKt),
     trackTrueDeg: motion.trackTrueDeg,
     verticalSpeedFpm: recorded.verticalSpeedFpm ?? verticalSpeedFromHeights(timeS, altitudeFt, timing.gaps),

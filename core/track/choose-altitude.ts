@@ -1,7 +1,19 @@
+import { temperatureErrorFt } from '../earth/atmosphere.ts';
 import { issue, type Issue } from '../issue/issue.ts';
 import type { Log, Quantity } from '../log/log.ts';
 import { FEET_PER_METRE } from '../units/units.ts';
 import type { AltitudeSource } from './track.ts';
+
+/** The aerodrome's air, as the user states it. */
+export interface Aerodrome {
+  readonly elevationFt: number;
+  readonly temperatureC: number;
+}
+
+interface Known {
+  readonly undulationM: number | null;
+  readonly aerodrome: Aerodrome | null;
+}
 
 interface ChosenAltitude {
   readonly source: AltitudeSource;
@@ -9,6 +21,8 @@ interface ChosenAltitude {
   readonly altitudeFt: Float64Array;
   readonly issues: readonly Issue[];
 }
+
+const STATE_SETTING = 'State the altimeter setting of the flight.';
 
 /** What may stand for the beam's height, best first: a beam is a straight line in space, so GNSS comes first. */
 const CHOICES: readonly (readonly [Quantity, AltitudeSource, caution: string | null])[] = [
@@ -35,18 +49,37 @@ const CHOICES: readonly (readonly [Quantity, AltitudeSource, caution: string | n
 /**
  * Chooses the height for the beam. Ellipsoid heights become heights above sea level with `undulationM`, the
  * geoid's height at the threshold (design, section 4); without it with the log's own geoid column; without
- * either they are passed over. Null when nothing serves.
+ * either they are passed over. Null when nothing serves. An
+ * altimeter's height is corrected for the temperature where that is known.
  */
-export function chooseAltitude(log: Log, undulationM: number | null): ChosenAltitude | null {
+export function chooseAltitude(
+  log: Log,
+  indicatedFt: Float64Array | null,
+  { undulationM, aerodrome }: Known,
+): ChosenAltitude | null {
   for (const [quantity, source, caution] of CHOICES) {
-    const logged = log.values[quantity];
+    const logged = source === 'indicated' ? indicatedFt : log.values[quantity];
     // A column that is there and empty is no reason to pass over the next one.
     if (!logged || logged.every((heightFt) => Number.isNaN(heightFt))) continue;
     const altitudeFt = source === 'ellipsoid-less-geoid' ? lessGeoid(log, logged, undulationM) : logged;
     if (!altitudeFt) continue;
-    return { source, altitudeFt, issues: caution ? [issue('warning', `altitude-${source}`, caution)] : [] };
+    if (source === 'indicated' && aerodrome) return trueHeight(logged, aerodrome);
+    const tip = source === 'pressure' ? STATE_SETTING : null;
+    const issues = caution ? [issue('warning', `altitude-${source}`, caution, { tip })] : [];
+    return { source, altitudeFt, issues };
   }
   return null;
+}
+
+/** An altimeter's height as the air above the aerodrome makes it: lower in the cold. */
+function trueHeight(indicatedFt: Float64Array, { elevationFt, temperatureC }: Aerodrome): ChosenAltitude {
+  const altitudeFt = indicatedFt.map((ft) => ft - temperatureErrorFt(ft - elevationFt, temperatureC));
+  const message = `Only an altimeter height was logged: for the glidepath it is corrected for ${temperatureC} °C at the aerodrome.`;
+  return {
+    source: 'indicated',
+    altitudeFt,
+    issues: [issue('caution', 'altitude-indicated-corrected', message)],
+  };
 }
 
 function lessGeoid(log: Log, ellipsoidFt: Float64Array, undulationM: number | null): Float64Array | null {

@@ -2,6 +2,7 @@ import { join, resolve } from 'node:path';
 import type { DefinedFacility } from '../../core/analyze.ts';
 import { composeDebrief, type Judging } from '../../core/debrief/compose-debrief.ts';
 import type { Debrief } from '../../core/debrief/debrief.ts';
+import type { Heights } from '../../core/debrief/heights.ts';
 import { issue, type Issue } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import { debriefsCsv } from '../../core/report/debrief-csv.ts';
@@ -24,6 +25,10 @@ export const debrief: Command = {
     facility: { value: 'a facility file', required: true },
     standard: { value: `${SHIPPED.map(({ id }) => id).join(', ')}, or a file of your own` },
     ...STATED_OPTIONS,
+    heights: {
+      value: 'as-logged, or from-rollout to take off what the roll after landing shows them to be high by',
+      oneOf: ['as-logged', 'from-rollout'],
+    },
     format: { value: 'text, json or csv', oneOf: ['text', 'json', 'csv'] },
     out: { value: 'where to write: a file, or with several logs a folder' },
     ...LOG_OPTIONS,
@@ -39,12 +44,16 @@ export const debrief: Command = {
     if (!standard.ok) return refuse(standard.refusal, output);
     const stated = statedOf(args);
     if (!stated.ok) return refuse(stated.refusal, output);
-    const judging = { standard: standard.value, stated: stated.value };
+    const judging = { standard: standard.value, stated: stated.value, heights: heightsOf(args) };
     const debriefs = await debriefAll(args.files, facility.value, settings.value, judging, output);
     if (debriefs.length === 0) return EXIT.unusable;
     return deliver(debriefs, args, output);
   },
 };
+
+export function heightsOf({ options }: Arguments): Heights {
+  return (options['heights']?.[0] as Heights | undefined) ?? 'as-logged';
+}
 
 /** Debriefs what can be; each log that cannot gets its sentence. */
 async function debriefAll(

@@ -96,7 +96,7 @@ describe('anywhere on earth', () => {
 /** An answer with what lies right put left. */
 function leftForRight(value: unknown, path = ''): unknown {
   const sideways =
-    /localizerFullScale|centrelineOffsetFt|offsetFt|crosswind|\.localizer\..*(mean|peak)FullScale|\(localizer\).*\.(measured|peak)$/;
+    /localizerFullScale|centrelineOffsetFt|offsetFt|askewDeg|asideFt|crosswind|\.localizer\..*(mean|peak)FullScale|\(localizer\).*\.(measured|peak)$/;
   if (typeof value === 'number') return sideways.test(path) ? -value : value;
   if (typeof value === 'string' && /\.(message|summary)$/.test(path)) return swapped(value);
   if (path.endsWith('.side')) return swapped(value as string);

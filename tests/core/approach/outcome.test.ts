@@ -8,10 +8,10 @@ const DECISION_FT = 330;
 const downTo = (lowestFt: number) => (s: number) =>
   -100 + (s <= 100 ? lowestFt + (100 - s) * 10 : lowestFt + (s - 100) * 10);
 
-const ending = (making: Making, decisionFt: number | null = DECISION_FT, beganS: number | null = 0) => {
+const ending = (making: Making, decisionFt: number | null = DECISION_FT) => {
   const flown = makeFlown({ untilS: 200, ...making });
   // Up to the last fix on the scale, and what follows tells how it ended.
-  return findEnding(flown, findPasses(flown)[0]!, beganS, decisionFt);
+  return findEnding(flown, findPasses(flown)[0]!, 0, decisionFt);
 };
 const outcome = (making: Making, decisionFt?: number | null) => ending(making, decisionFt).outcome;
 
@@ -40,11 +40,6 @@ describe('a climb after final began', () => {
       lowestFt: 280,
       clearS: 130,
     });
-  });
-
-  it('is none of a missed approach where final never began', () => {
-    const { outcome: never, climb } = ending({ heightFt: downTo(280) }, DECISION_FT, null);
-    expect([never, climb]).toEqual(['incomplete', null]);
   });
 
   it('of less than 300 ft is none', () => {
@@ -77,6 +72,15 @@ describe('a climb after the localizer was left', () => {
   it('belongs to it, and the localizer was lost and not left, where the aircraft flew on inbound', () => {
     expect(left(61, 45)).toMatchObject({ outcome: 'missed-approach', leftS: null });
     expect(left(95, -45)).toMatchObject({ outcome: 'missed-approach', leftS: null });
+  });
+});
+
+describe('a climb before final began', () => {
+  it('is no missed approach', () => {
+    const flown = makeFlown({ untilS: 200, heightFt: downTo(280) });
+    const pass = findPasses(flown)[0]!;
+    expect(findEnding(flown, pass, 0, DECISION_FT).outcome).toBe('missed-approach');
+    expect(findEnding(flown, pass, null, DECISION_FT)).toMatchObject({ outcome: 'incomplete', climb: null });
   });
 });
 

@@ -20,6 +20,7 @@ function approachOf(
     finalBeganS: 20,
     flownToDecision: true,
     joinedInsideFix: false,
+    roll: null,
   };
 }
 

@@ -1,6 +1,7 @@
 import { defineFacility } from '../../../core/analyze.ts';
 import { composeDebrief } from '../../../core/debrief/compose-debrief.ts';
 import type { Debrief } from '../../../core/debrief/debrief.ts';
+import type { Heights } from '../../../core/debrief/heights.ts';
 import { projectTrack } from '../../../core/deviation/project-track.ts';
 import type { Quantity } from '../../../core/log/log.ts';
 import type { Standard } from '../../../core/standard/standard.ts';
@@ -19,6 +20,9 @@ interface Recording {
   readonly keep?: (tenth: number) => boolean;
   readonly columns?: (truth: FlightTruth, tenths: readonly number[]) => Columns;
   readonly facility?: object;
+  /** What the log's heights are high by. */
+  readonly highByFt?: number;
+  readonly heights?: Heights;
 }
 
 export const STRAIGHT_IN: Drawing = {
@@ -49,14 +53,23 @@ export function debriefTruth(
   stated: Partial<Stated> = {},
   standard: Standard = DEFAULT_STANDARD,
 ): Debrief {
-  const { keep = (tenth) => tenth % 10 === 0, columns, facility = PETRELHOLM } = recording;
+  const {
+    keep = (tenth) => tenth % 10 === 0,
+    columns,
+    facility = PETRELHOLM,
+    highByFt = 0,
+    heights = 'as-logged',
+  } = recording;
   const tenths = Array.from(truth.columns.timeS.keys()).filter(keep);
   const pick = (column: Float64Array) => tenths.map((tenth) => column[tenth]!);
   const log = makeLog({
     timeS: pick(truth.columns.timeS),
     latDeg: pick(truth.columns.latDeg),
     lonDeg: pick(truth.columns.lonDeg),
-    values: { altitudeGeometricFt: pick(truth.columns.heightFt), ...columns?.(truth, tenths) },
+    values: {
+      altitudeGeometricFt: pick(truth.columns.heightFt).map((ft) => ft + highByFt),
+      ...columns?.(truth, tenths),
+    },
   });
   const defined = defineFacility(JSON.stringify(facility), 'petrelholm.json');
   const track = buildTrack(log);
@@ -66,6 +79,6 @@ export function debriefTruth(
   const { facility: parsed } = defined.value;
   return composeDebrief(
     { log, track: track.value, facility: parsed, geometry, facilityIssues: [], deviations },
-    { standard, stated: { ...NOTHING_STATED, ...stated } },
+    { standard, stated: { ...NOTHING_STATED, ...stated }, heights },
   );
 }

@@ -18,6 +18,7 @@ function said(making: Making, event: Partial<ApproachEvent> = {}, decisionS: num
     finalBeganS: 0,
     flownToDecision: decisionS !== null,
     joinedInsideFix: false,
+    roll: null,
   };
   return eventDebriefs(makeFlown(making), approach).at(-1)!;
 }

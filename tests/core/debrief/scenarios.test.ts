@@ -88,6 +88,51 @@ describe('the ending of an approach', () => {
   });
 });
 
+describe('recorded needles', () => {
+  const truth = fly(flown.straightInLanding(PETRELHOLM));
+  const recorded = (localizerBy: number) => ({
+    columns: ({ beam }: typeof truth, tenths: readonly number[]) => ({
+      // As a needle points, and the glidepath's the other way about.
+      localizerRecordedFullScale: tenths.map((t) => -stopped(beam.localizerFullScale[t]! + localizerBy)),
+      glidepathRecordedFullScale: tenths.map((t) => stopped(beam.glidepathFullScale[t]!)),
+    }),
+  });
+  const stopped = (fullScale: number) => Math.max(-1, Math.min(1, fullScale));
+  const inOneLine = (text: string) => text.replaceAll(/\s+/g, ' ');
+
+  it('of the same beam agree, whichever way they were recorded, and change no verdict', () => {
+    const debrief = debriefTruth(truth, recorded(0));
+    const { measures, criteria } = debrief.approaches[0]!;
+    expect(measures.recordedLocalizer).toMatchObject({ turned: true, agrees: true });
+    expect(measures.recordedGlidepath).toMatchObject({ turned: false, agrees: true });
+    expect(measures.recordedLocalizer!.rmsFullScale).toBeLessThan(0.01);
+    expect(measures.recordedGlidepath!.rmsFullScale).toBeLessThan(0.01);
+    expect(criteria).toEqual(debriefTruth(truth).approaches[0]!.criteria);
+    expect(inOneLine(debriefText(debrief))).toContain(
+      'The recorded localizer needle agrees with the computed one',
+    );
+  });
+
+  it('of another course do not agree, and the facility is asked about', () => {
+    const debrief = debriefTruth(truth, recorded(0.4));
+    const { recordedLocalizer } = debrief.approaches[0]!.measures;
+    expect(recordedLocalizer).toMatchObject({ turned: true, agrees: false });
+    expect(recordedLocalizer!.biasFullScale).toBeCloseTo(0.4, 1);
+    const text = inOneLine(debriefText(debrief));
+    expect(text).toContain('The recorded localizer needle does not agree with the computed one: 0.4');
+    expect(text).toContain('farther right on average');
+    expect(text).toContain("Check the facility's course, its antenna or its width");
+  });
+
+  it('of a log without them are null, and the answer says why', () => {
+    const { measures } = debriefTruth(truth).approaches[0]!;
+    expect([measures.recordedLocalizer, measures.recordedGlidepath]).toEqual([null, null]);
+    expect(measures.unknown.recordedLocalizer).toBe(
+      'The log holds no such needle, or less than 30 s of it on its scale.',
+    );
+  });
+});
+
 describe('what is no approach', () => {
   it.each([
     ['an overflight', none.overflight(PETRELHOLM)],

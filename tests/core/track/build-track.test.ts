@@ -103,6 +103,39 @@ describe('the height for the beam', () => {
     expect(track.issues).toMatchObject([{ code: `altitude-${source}`, severity: 'warning' }]);
   });
 
+  it('is pressure altitude with its setting as an indicated one, and that decides what the pilot flies by', () => {
+    const values = { altitudePressureFt: fill(1420.38) };
+    const track = built({ ...flown, values }, { undulationM: null, altimeterSettingHpa: 980 });
+    expect(track.altitudeSource).toBe('indicated');
+    // 920.38 ft for 980 hPa: computed, ICAO Doc 7488 (second-hand).
+    expect(track.altitudeFt[0]).toBeCloseTo(500, 1);
+    expect(track.altitudeIndicatedFt![0]).toBeCloseTo(500, 1);
+    expect(track.issues.map(({ code }) => code)).toEqual([
+      'altitude-indicated',
+      'altitude-indicated-derived',
+    ]);
+    const beside = { ...values, altitudeGeometricFt: fill(520) };
+    const both = built({ ...flown, values: beside }, { undulationM: null, altimeterSettingHpa: 980 });
+    expect(both).toMatchObject({ altitudeSource: 'geometric' });
+    expect(both.altitudeIndicatedFt![0]).toBeCloseTo(500, 1);
+  });
+
+  it('of an altimeter is corrected for the air that is stated, and the altimeter is not', () => {
+    const values = { altitudeIndicatedFt: fill(2500) };
+    const aerodrome = { elevationFt: 500, temperatureC: -30 };
+    const cold = built({ ...flown, values }, { undulationM: null, aerodrome });
+    // 2,000 ft above the aerodrome at −30 °C: 373.41 ft lower (ICAO Doc 8168, second-hand; 380 in FAA AIM's table).
+    expect(cold.altitudeFt[0]).toBeCloseTo(2500 - 373.41, 1);
+    expect(cold.altitudeIndicatedFt![0]).toBe(2500);
+    expect(cold.issues).toMatchObject([{ code: 'altitude-indicated-corrected', severity: 'caution' }]);
+    // A height by satellite needs none.
+    const beside = built(
+      { ...flown, values: { ...values, altitudeGeometricFt: fill(2130) } },
+      { undulationM: null, aerodrome },
+    );
+    expect(beside.altitudeFt[0]).toBe(2130);
+  });
+
   it('is an altitude of no named kind before an altimeter, and never an empty column', () => {
     const values = { altitudeUnnamedFt: fill(1222.2), altitudeIndicatedFt: fill(1111.1) };
     expect(built({ ...flown, values })).toMatchObject({ altitudeSource: 'unnamed', issues: [] });

@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Papa from 'papaparse';
@@ -81,6 +81,37 @@ describe('a graded debrief', () => {
     const possible = points.reduce((sum, [, , value]) => sum + Number(value), 0);
     expect(answer).toContain(`Sum: ${Number(given.toFixed(1))} of ${possible} points assessed`);
     expect(answer.split('\n').every((line) => line.length <= 100)).toBe(true);
+  });
+
+  it('makes an indicated altitude of pressure altitude with a setting, the stated one before the logged one', async () => {
+    const log = join(folder, 'pressure.csv');
+    const text = readFileSync(sample('first-approach.csv'), 'utf8');
+    writeFileSync(log, text.replace('Indicated Altitude (ft)', 'Pressure Altitude (ft)'));
+    const gateAt = ({ approaches }: Debrief) =>
+      approaches[0]!.events.find(({ kind }) => kind === 'gate-1000')!;
+    const logged = await asData(log);
+    expect(logged.log.issues.map(({ code }) => code)).toContain('altitude-indicated-derived');
+    expect(gateAt(logged).altitudeSource).toBe('indicated');
+    // Set 10 hPa lower, the altimeter shows some 270 ft less, and the gate is passed earlier.
+    const [high, low] = [await asData(log, '--qnh', '1013.25'), await asData(log, '--qnh', '1003.25')];
+    expect(Date.parse(gateAt(low).utc)).toBeLessThan(Date.parse(gateAt(high).utc) - 20_000);
+    expect((await runCommand('debrief', log, ...AT_PETRELHOLM, '--qnh', '27')).status).toBe(2);
+  });
+
+  it('takes the heights from the roll when that is asked for', async () => {
+    expect((await asData(sample('phone.gpx'))).log.heightCorrectionFt).toBe(0);
+    const { log } = await asData(sample('phone.gpx'), '--heights', 'from-rollout');
+    // Made 35 ft high, by a phone whose own error wanders.
+    expect(Math.abs(log.heightCorrectionFt - 35)).toBeLessThan(15);
+    expect(log.issues.map(({ code }) => code)).toContain('heights-from-rollout');
+    const { status, messages } = await runCommand(
+      'debrief',
+      sample('phone.gpx'),
+      ...AT_PETRELHOLM,
+      '--heights',
+      'x',
+    );
+    expect([status, messages.length]).toEqual([2, 1]);
   });
 
   it('guesses no target, no Vref and no sight of the runway', async () => {

@@ -22,6 +22,25 @@ describe('logSettings', () => {
     expect(said).toMatchObject({ value: { dateOrder: 'dmy', timeZone: '+02:00', startS: 1777626000 } });
   });
 
+  it('takes the altimeter setting in hPa or inches, and the temperature', () => {
+    expect(settings({ qnh: ['987'], temperature: ['-12.5'] })).toMatchObject({
+      value: { altimeterSettingHpa: 987, temperatureC: -12.5 },
+    });
+    const inches = settings({ qnh: ['29.92'] });
+    expect(inches.ok && inches.value.altimeterSettingHpa).toBeCloseTo(1013.2, 1);
+    expect(inches).not.toMatchObject({ value: { temperatureC: expect.anything() } });
+  });
+
+  it.each([
+    [{ qnh: ['500'] }, '--qnh 500 is not an altimeter setting: 950 to 1060 hPa, or 28 to 31.3 inches.'],
+    [{ qnh: ['27'] }, '--qnh 27 is not an altimeter setting: 950 to 1060 hPa, or 28 to 31.3 inches.'],
+    [{ qnh: [''] }, '--qnh  is not an altimeter setting: 950 to 1060 hPa, or 28 to 31.3 inches.'],
+    [{ temperature: ['61'] }, '--temperature 61 is not a temperature: -60 to 60 °C.'],
+    [{ temperature: ['cold'] }, '--temperature cold is not a temperature: -60 to 60 °C.'],
+  ])('refuses %j', (options, message) => {
+    expect(settings(options)).toMatchObject({ ok: false, refusal: { message } });
+  });
+
   it.each(['Alt', '=latDeg', 'Alt=height'])('refuses --column %s', (text) => {
     expect(settings({ column: [text] })).toMatchObject({ ok: false, refusal: { code: 'arguments' } });
   });

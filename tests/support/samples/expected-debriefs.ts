@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { debriefLog, defineFacility } from '../../../core/analyze.ts';
 import { debriefText } from '../../../core/report/debrief-text.ts';
-import { debrief as command } from '../../../electron/cli/debrief.ts';
+import { debrief as command, heightsOf } from '../../../electron/cli/debrief.ts';
 import { parseArguments } from '../../../electron/cli/parse-arguments.ts';
 import { readStandard } from '../../../electron/cli/read-standard.ts';
 import { statedOf } from '../../../electron/cli/stated-options.ts';
@@ -25,6 +25,7 @@ export async function expectedDebriefs(files: ReadonlyMap<string, string>): Prom
     const judging = {
       standard: usable(readStandard(args.options['standard']?.[0])),
       stated: usable(statedOf(args)),
+      heights: heightsOf(args),
     };
     const source = {
       name: file,

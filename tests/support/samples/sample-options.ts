@@ -11,7 +11,7 @@ const OPTIONS: Readonly<Record<string, string>> = {
   'joined-inside-the-fix.csv': '--target-airspeed 90 --runway seen --vectored-inside-fix yes',
   'tidy-landing.csv': '--target-airspeed 85 --runway seen --conditions simulated',
   'every-five-seconds.csv': '--runway seen',
-  'phone.gpx': '',
+  'phone.gpx': '--heights from-rollout',
   'recorder-fault.csv': '--target-airspeed 90 --runway seen',
   'steep-and-high.csv': '--target-airspeed 90 --runway seen --standard skill-test',
   'overflight.csv': '',

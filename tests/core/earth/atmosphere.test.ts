@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { pressureAltitudeFt, temperatureErrorFt } from '../../../core/earth/atmosphere.ts';
+import table from '../../reference/cold-temperature-error.json' with { type: 'json' };
+
+// Computed from the standard atmosphere of ICAO Doc 7488 (second-hand), to 0.01 ft; the second column to a foot.
+describe('pressure altitude', () => {
+  it.each([
+    [1013.25, 0, 0.001],
+    [1003.25, 274.2, 0.01],
+    [1023.25, -272.02, 0.01],
+    [980, 920.38, 0.01],
+    [1040, -722.87, 0.01],
+    [977.166, 1000, 0.1],
+    [843.073, 5000, 0.1],
+    [696.816, 10_000, 0.1],
+  ])('of %d hPa is %d ft', (hPa, ft, within) => {
+    expect(Math.abs(pressureAltitudeFt(hPa) - ft)).toBeLessThanOrEqual(within);
+  });
+});
+
+// FAA AIM 4/3/14 TBL 7-2-3, ICAO origin (published), and the formula of ICAO Doc 8168 (second-hand).
+describe('the temperature error of an altimeter', () => {
+  const cells = table.rows.flatMap(({ temperature_c, error_ft, formula_ft }) =>
+    table.height_ft.map((height, i) => [temperature_c, height, error_ft[i]!, formula_ft[i]!] as const),
+  );
+
+  it.each(cells)(
+    'at %d °C and %d ft is the published %d ft, rounded up',
+    (celsius, height, published, exact) => {
+      const error = temperatureErrorFt(height, celsius);
+      expect(error).toBeCloseTo(exact, 3);
+      expect(Math.ceil(error / 10) * 10).toBe(published);
+    },
+  );
+
+  it('is none in standard air and at the aerodrome, and the other way about in the heat', () => {
+    expect(temperatureErrorFt(2000, 15)).toBe(0);
+    expect(temperatureErrorFt(0, -30)).toBe(0);
+    expect(temperatureErrorFt(-50, -30)).toBe(0);
+    expect(temperatureErrorFt(2000, 35)).toBeLessThan(-100);
+  });
+
+  it('is that of 5,000 ft above it, as in the table', () => {
+    expect(temperatureErrorFt(9000, -20)).toBe(temperatureErrorFt(5000, -20));
+  });
+});
