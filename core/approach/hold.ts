@@ -75,7 +75,7 @@ function endS(timeS: Float64Array, margins: readonly Margin[], i: number): numbe
 }
 
 /** Where a margin passes zero between fix `i` − 1 and `i`; where one of the two is not known, the known one's time. */
-export function crossingS(timeS: Float64Array, margin: Margin, i: number): number {
+function crossingS(timeS: Float64Array, margin: Margin, i: number): number {
   const before = margin(i - 1);
   const after = margin(i);
   if (Number.isNaN(before)) return timeS[i]!;
