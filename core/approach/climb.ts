@@ -51,12 +51,23 @@ export function missedApproachStartS(flown: Flown, climb: Climb, earliestS: numb
 
 function lastSinkingS(flown: Flown, climb: Climb, earliestS: number): number | null {
   const { timeS, speedFpm } = sinkBefore(flown, climb, earliestS);
-  for (let i = timeS.length - 1; i >= 0 && timeS[i]! >= earliestS; i--) {
-    if (timeS[i]! > climb.lowestS) continue;
+  // Zero or more while it sinks at half of the mean or faster; NaN where the mean is no descent.
+  const sinking = (i: number): number => {
     const meanFpm = meanBefore(timeS, speedFpm, i);
-    if (meanFpm < 0 && -speedFpm[i]! >= SHARE_OF_SINK * -meanFpm) return timeS[i]!;
+    return meanFpm < 0 ? SHARE_OF_SINK * meanFpm - speedFpm[i]! : NaN;
+  };
+  for (let i = firstAfter(timeS, climb.lowestS) - 1; i >= 0 && timeS[i]! >= earliestS; i--) {
+    const [here, next] = [sinking(i), sinking(i + 1)];
+    if (!(here >= 0)) continue;
+    const joined = timeS[i + 1]! - timeS[i]! <= flown.track.gapLimitS;
+    return joined && next < 0 ? Math.min(climb.lowestS, lineZeroS(timeS, i, here, next)) : timeS[i]!;
   }
   return null;
+}
+
+/** When the straight line from a value at one fix to a value at the next is zero. */
+function lineZeroS(timeS: Float64Array, i: number, here: number, next: number): number {
+  return timeS[i]! + (here / (here - next)) * (timeS[i + 1]! - timeS[i]!);
 }
 
 /** Fitted vertical speed from shortly before a moment to the climb's lowest point and what its last fit needs. */

@@ -22,7 +22,10 @@ export function firstHold(
   return null;
 }
 
-/** All such moments in order: where a hold begins, between two fixes, and each later fix from which it still lasts. */
+/**
+ * All such moments in order: where a hold begins, between two fixes, each later fix from which it still lasts, and the
+ * last moment from which it does.
+ */
 export function* holds(
   { timeS, gapLimitS }: Pick<Track, 'timeS' | 'gapLimitS'>,
   { first, last }: Stretch,
@@ -31,6 +34,7 @@ export function* holds(
 ): Generator<number> {
   let fromS: number | null = null;
   let next = first;
+  let toldS = Infinity;
   for (let i = first; i <= last; i++) {
     const afterGap = i > first && timeS[i]! - timeS[i - 1]! > gapLimitS;
     if (afterGap) fromS = null;
@@ -38,14 +42,18 @@ export function* holds(
     if (isHeld && fromS === null) {
       fromS = i === first || afterGap ? timeS[i]! : beginS(timeS, margins, i);
       next = fromS < timeS[i]! ? i : i + 1;
+      toldS = Infinity;
     }
     if (fromS === null) continue;
     const heldToS = isHeld ? timeS[i]! : endS(timeS, margins, i);
     for (; fromS !== null && heldToS - fromS >= forS; next++) {
       yield fromS;
+      toldS = fromS;
       fromS = next < i || isHeld ? (timeS[next] ?? null) : null;
     }
-    if (!isHeld) fromS = null;
+    if (isHeld) continue;
+    if (heldToS - forS > toldS) yield heldToS - forS;
+    fromS = null;
   }
 }
 

@@ -1,20 +1,22 @@
 import type { FlownApproach } from '../../../core/approach/flown-approach.ts';
-import type { TrueApproach, TrueEvent, TrueNeedle } from '../../support/truth/true-approach.ts';
+import type { TrueApproach, TrueNeedle } from '../../support/truth/true-approach.ts';
 import { needleOver, type Found } from './found-in.ts';
 
 /** How far the program may be from the truth. */
 export interface Tolerances {
   readonly eventS: number;
-  /** For moments that a log can only tell roughly: the wheels on the ground, and the catching of the glidepath. */
-  readonly roughEventS: number;
+  /** Of a glidepath-intercept, which is looked for at the fixes. */
+  readonly interceptS: number;
+  /** Of a touchdown from that of the wheels, unless they floated so long within 3 ft of the runway. */
+  readonly wheelsS: number;
   readonly rms: number;
   /** Of time outside, whichever of the two is more. */
   readonly outsideS: number;
   readonly outsideShare: number;
 }
 
-const ROUGH = new Set<TrueEvent['kind']>(['touchdown', 'glidepath-intercept']);
 const ROUNDING_S = 0.001;
+const FAR_OFF_SCALE = 5;
 const OFF_SCALE_SHARE = 0.03;
 
 /** Every difference between what was found and what is true, in a sentence each. */
@@ -25,6 +27,7 @@ export function differences(found: Found, truth: readonly TrueApproach[], tolera
     return [`found ${list(found.approaches)}; truly ${list(truth)}`];
   return found.approaches.flatMap((approach, i) => [
     ...eventDifferences(approach, truth[i]!, tolerances),
+    ...crossedTwice(approach),
     ...finalDifferences(found, approach, truth[i]!, tolerances),
   ]);
 }
@@ -37,8 +40,8 @@ function eventDifferences(approach: FlownApproach, truth: TrueApproach, toleranc
     const true_ = found.length === 0 ? likely.filter(({ doubtful }) => !doubtful) : likely;
     if (found.length !== true_.length)
       return [`${kind}: ${found.length} found (${times(found)}), ${true_.length} truly (${times(true_)})`];
-    const limitS = ROUGH.has(kind) ? tolerances.roughEventS : tolerances.eventS;
-    return true_.flatMap(({ timeS, from, betweenS }, k) => {
+    const limitS = kind === 'glidepath-intercept' ? tolerances.interceptS : tolerances.eventS;
+    return true_.flatMap(({ timeS, from, betweenS, wheelsS }, k) => {
       const offS = outsideS(found[k]!.timeS, betweenS ?? { fromS: timeS, toS: timeS });
       const wrong =
         Math.abs(offS) > limitS + ROUNDING_S
@@ -48,9 +51,17 @@ function eventDifferences(approach: FlownApproach, truth: TrueApproach, toleranc
         from !== null && from !== 'either' && found[k]!.remark !== `from-${from}`
           ? [`${kind}: truly from ${from}`]
           : [];
-      return [...wrong, ...remark];
+      const floated = wheelsS === undefined || wheelsS - timeS > tolerances.wheelsS - tolerances.eventS;
+      const wheels = floated ? [] : off('wheels down', found[k]!.timeS, wheelsS, tolerances.wheelsS);
+      return [...wrong, ...remark, ...wheels];
     });
   });
+}
+
+/** Where a hair decides how the threshold was crossed, either is right, and both are not. */
+function crossedTwice({ events }: FlownApproach): string[] {
+  const crossings = events.filter(({ kind }) => kind === 'threshold' || kind === 'abeam-threshold');
+  return crossings.length > 1 ? [`crossed the threshold ${crossings.length} times`] : [];
 }
 
 /** Seconds after a span, negative before it, 0 within. */
@@ -84,8 +95,9 @@ function needleDifferences(
   truth: TrueNeedle,
   { rms, outsideS, outsideShare }: Tolerances,
 ): string[] {
-  // A needle that is off its scale, as the glidepath's is over the threshold, is compared by a share of it.
-  const near = truth.rms <= 1 ? rms : Math.max(rms, OFF_SCALE_SHARE * truth.rms);
+  // Where its scale is a few feet wide, as the glidepath's is over the threshold, a needle goes by many scales in a
+  // second, and no line between two fixes is its way: it is compared by a share of it.
+  const near = truth.largest <= FAR_OFF_SCALE ? rms : Math.max(rms, OFF_SCALE_SHARE * truth.rms);
   return [
     ...off(`${name} mean`, has.mean, truth.mean, near),
     ...off(`${name} rms`, has.rms, truth.rms, near),
@@ -93,7 +105,7 @@ function needleDifferences(
       `${name} largest`,
       has.largest,
       truth.largest,
-      Math.max(3 * rms, (truth.largest > 5 ? 0.1 : 0.03) * truth.largest),
+      Math.max(3 * rms, (truth.largest > FAR_OFF_SCALE ? 0.1 : 0.03) * truth.largest),
     ),
     ...off(
       `${name} time outside`,

@@ -73,6 +73,21 @@ describe('the glidepath intercept', () => {
     expect(intercept({ heightFt })?.timeS).toBe(35);
   });
 
+  it('is tried at the last moment from which the needles hold, between fixes', () => {
+    // In until 30.5 s. Sinking from 25.4 s on: half of ten seconds' sink is reached by those from 20.4 s on.
+    const glidepath = (s: number) => (s <= 30 ? 0 : 1);
+    const level = (untilS: number) => (s: number) => 1500 - Math.max(0, s - untilS) * NEEDED_FT_PER_S;
+    expect(intercept({ glidepath, heightFt: level(25.4) })?.timeS).toBe(20.5);
+    expect(intercept({ glidepath, heightFt: level(25.6) })).toBeNull();
+  });
+
+  it('is not at a moment before the needles were out', () => {
+    // In for 12.5 s level, out, and in again for 7 s: the ten seconds before the end sink enough, but not on needles.
+    const glidepath = (s: number) => (s === 13 || s > 20 ? 1 : 0);
+    const heightFt = (s: number) => 1500 - Math.max(0, s - 10.5) * NEEDED_FT_PER_S;
+    expect(intercept({ untilS: 25, glidepath, heightFt })).toBeNull();
+  });
+
   it('needs its sink from the mean groundspeed of the ten seconds', () => {
     // 60 kt for five seconds and 120 kt after: mean 90 within 3 kt. Twice 120 kt would ask for twice the sink.
     const groundspeedKt = (s: number) => (s < 6 ? 60 : 120);

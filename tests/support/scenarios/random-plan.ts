@@ -56,7 +56,8 @@ function randomEnding(facility: FacilityFile, random: Random): Ending {
   const fromFt = facility.minimums.decisionAltitudeFt;
   const turn = { atFt: fieldFt + between(random, 400, 900), byDeg: among(random, [-130, -90, 90, 130]) };
   const circlingFt = fieldFt + between(random, 550, 700);
-  const turnFt = fieldFt + between(random, 1050, 1200);
+  // By the altimeter, and sinking on while it turns: in warm air that is a hundred feet less above the touchdown zone.
+  const turnFt = fieldFt + between(random, 1150, 1300);
   const exit = rollOutAndExit(among(random, ['left', 'right'] as const));
   const endings: readonly Ending[] = [
     { outcome: 'landed', fromFt, legs: [visualLanding(between(random, 60, 72)), ...exit] },

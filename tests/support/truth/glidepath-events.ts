@@ -1,4 +1,4 @@
-import { READINGS } from './hair.ts';
+import { HOLD_HAIR_S, READINGS } from './hair.ts';
 import { aliveS } from './localizer-events.ts';
 import type { Pass } from './passes.ts';
 import { firstWhere, placeOf, range, timeOfZero, type Holds, type Reach } from './searching.ts';
@@ -13,8 +13,8 @@ export function glidepathAliveS(view: ViewedFlight, pass: Pass): number | null {
   return alive(first - 1) >= 0 ? view.timeS[first]! : timeOfZero(view, alive, first);
 }
 
-/** Of the sink limits, as shares. */
-const SINK_HAIR = 0.03;
+/** A tenth of a knot of sixty: a log's last digit of the groundspeed, which says what sink is needed. */
+const SPEED_SHARE = 0.002;
 
 /** On both needles and sinking as the path asks, for 10 s. */
 export function glidepathIntercept(
@@ -22,21 +22,25 @@ export function glidepathIntercept(
   { first, last }: Reach,
   establishedAtS: number | null,
 ): TrueEvent | null {
-  const reach = { first, last: Math.min(last, view.count - 1 - (10 + Math.ceil(view.hair.holdS)) * RATE) };
-  const caughtAt = (by: number): number | null => firstWhere(reach, (k) => caught(view, k, by));
-  const [early, i, late] = [READINGS.wider, READINGS.asItStands, READINGS.narrower].map(caughtAt) as [
-    number | null,
-    number | null,
-    number | null,
-  ];
-  if (early === null) return null;
-  const sides = [early, i ?? early, late ?? last].map((k) => sideBefore(view, first, k, establishedAtS));
+  const reach = {
+    first,
+    last: Math.min(last, view.count - 1 - Math.ceil(10 + HOLD_HAIR_S + view.hair.intervalS) * RATE),
+  };
+  const caughtAt = (by: number, forS: number): number | null =>
+    firstWhere(reach, (k) => range(k, k + forS * RATE).every((m) => caught(view, m, by)));
+  const wider = caughtAt(READINGS.wider, 0);
+  if (wider === null) return null;
+  const asItStands = caughtAt(READINGS.asItStands, 0);
+  // A fix may miss a chance that is shorter than from one to the next.
+  const narrower = caughtAt(READINGS.narrower, view.hair.intervalS);
+  const at = asItStands ?? wider;
+  const sides = [wider, at, narrower ?? last].map((k) => sideBefore(view, first, k, establishedAtS));
   return {
     kind: 'glidepath-intercept',
-    timeS: view.timeS[i ?? early]!,
+    timeS: view.timeS[at]!,
     from: sides.every((side) => side === sides[0]) ? sides[0]! : 'either',
-    doubtful: i === null || late === null,
-    betweenS: { fromS: view.timeS[early]!, toS: late === null ? Infinity : view.timeS[late]! },
+    doubtful: asItStands === null || narrower === null,
+    betweenS: { fromS: view.timeS[wider]!, toS: narrower === null ? Infinity : view.timeS[narrower]! },
   };
 }
 
@@ -51,21 +55,21 @@ function sideBefore(
   const established = establishedAtS === null ? Infinity : placeOf(view, establishedAtS);
   if (established <= caughtAt) moments.push(established);
   const above = (by: number): boolean =>
-    moments.some((k) => view.glidepath[k]! + by * view.glidepathHair[k]! > 0.5 - by * SINK_HAIR);
+    moments.some((k) => view.glidepath[k]! + (by * view.hair.heightFt) / view.glidepathScaleFt[k]! > 0.5);
   if (above(READINGS.narrower)) return 'above';
   return above(READINGS.wider) ? 'either' : 'below';
 }
 
 function caught(view: ViewedFlight, i: number, by: number): boolean {
   const on = (k: number): boolean =>
-    Math.abs(view.localizer[k]!) <= 1 + by * view.localizerHair[k]! &&
-    Math.abs(view.glidepath[k]!) <= 0.5 + by * view.glidepathHair[k]!;
+    Math.abs(view.localizer[k]!) <= 1 + (by * view.hair.sideFt) / view.localizerScaleFt[k]! &&
+    Math.abs(view.glidepath[k]!) <= 0.5 + (by * view.hair.heightFt) / view.glidepathScaleFt[k]!;
   if (view.inbound[i] === 0 || !on(i)) return false;
-  const span = range(i, i + Math.round((10 - by * view.hair.holdS) * RATE));
-  if (!span.every(on)) return false;
+  if (!range(i, i + Math.round((10 - by * HOLD_HAIR_S) * RATE)).every(on)) return false;
+  const span = range(i, i + 10 * RATE);
   const sinkFpm = ((view.heightFt[i]! - view.heightFt[span.at(-1)!]!) * 60 * RATE) / (span.length - 1);
   const meanKt = span.reduce((sum, k) => sum + view.groundspeedKt[k]!, 0) / span.length;
   const neededFpm = meanKt * 101.27 * Math.tan((view.facility.glidepath.angleDeg * Math.PI) / 180);
-  const hairFpm = by * (SINK_HAIR * neededFpm + view.hair.stepFt * 6);
+  const hairFpm = by * (SPEED_SHARE * neededFpm + view.hair.stepFt * 6);
   return sinkFpm >= 0.5 * neededFpm - hairFpm && sinkFpm <= 1.5 * neededFpm + hairFpm;
 }

@@ -1,4 +1,4 @@
-import { READINGS } from './hair.ts';
+import { HOLD_HAIR_S, READINGS } from './hair.ts';
 import type { Pass } from './passes.ts';
 import { firstHeld, firstWhere, placeOf, range, timeOfZero, type Holds, type Reach } from './searching.ts';
 import type { TrueEvent } from './true-approach.ts';
@@ -17,16 +17,43 @@ export function aliveS(view: ViewedFlight, { first }: Pass): number {
   );
 }
 
+/** Between the scale read a hair wider and a hair narrower. */
+export function alive(view: ViewedFlight, pass: Pass): TrueEvent {
+  const hair = (i: number): number => view.hair.sideFt / view.localizerScaleFt[i]!;
+  let early = pass.first;
+  while (
+    early > 0 &&
+    view.inbound[early - 1] === 1 &&
+    Math.abs(view.localizer[early - 1]!) <= 1 + hair(early - 1)
+  )
+    early--;
+  const late = firstWhere(
+    pass,
+    (i) => view.onLocalizer[i] === 1 && Math.abs(view.localizer[i]!) <= 1 - hair(i),
+  );
+  const timeS = aliveS(view, pass);
+  return {
+    kind: 'localizer-alive',
+    timeS,
+    from: null,
+    betweenS: {
+      fromS: Math.min(timeS, view.timeS[early]!),
+      toS: late === null ? Infinity : view.timeS[late]!,
+    },
+  };
+}
+
 /** Within half scale and within 10° of the course for 10 s, before the threshold; each a hair wider or narrower. */
 export function establishedS(
   view: ViewedFlight,
   reach: Reach,
   by: number = READINGS.asItStands,
 ): number | null {
-  const { angleDeg, holdS } = view.hair;
+  const { angleDeg } = view.hair;
   const angle: Holds = (i) => 10 + by * angleDeg - Math.abs(view.courseAngleDeg[i]!);
-  const needle: Holds = (i) => 0.5 + by * view.localizerHair[i]! - Math.abs(view.localizer[i]!);
-  return firstHeld(view, reach, [(i) => view.distanceNm[i]!, needle, angle], 10 - by * holdS);
+  const needle: Holds = (i) =>
+    0.5 + (by * view.hair.sideFt) / view.localizerScaleFt[i]! - Math.abs(view.localizer[i]!);
+  return firstHeld(view, reach, [(i) => view.distanceNm[i]!, needle, angle], 10 - by * HOLD_HAIR_S);
 }
 
 /** Between the readings of it; null when it never happened, however read. */

@@ -22,6 +22,8 @@ export interface TrueEvent {
   readonly timeS: number;
   /** Of a glidepath-intercept. */
   readonly from: 'above' | 'below' | 'either' | null;
+  /** Of a touchdown: when the wheels touched, which is after a float within 3 ft of the runway. */
+  readonly wheelsS?: number;
   /** A hair decides whether it happened at all: a height sunk to and no lower, a needle at its limit. */
   readonly doubtful?: boolean;
   /**

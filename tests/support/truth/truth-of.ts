@@ -1,14 +1,15 @@
-import type { FlightTruth } from '../flight/flight-truth.ts';
+import { FEET_PER_NM } from '../../../core/units/units.ts';
+import { beamTruth } from '../flight/beam-truth.ts';
 import { endingOf, type Ending } from './ending.ts';
 import { glidepathAliveS, glidepathIntercept } from './glidepath-events.ts';
-import { READINGS, ROUNDED, type Hair } from './hair.ts';
+import { READINGS, type Hair } from './hair.ts';
 import { kindOfPass } from './kind-of-pass.ts';
-import { aliveS, established, establishedS, fixPassedS, lostAndFound } from './localizer-events.ts';
+import { alive, aliveS, established, establishedS, fixPassedS, lostAndFound } from './localizer-events.ts';
 import { passesOf, type Pass } from './passes.ts';
-import { firstFall, firstWhere, placeOf, range, timeOfZero, type Reach } from './searching.ts';
+import { firstFall, firstWhere, placeOf, range, timeOfZero, type Holds, type Reach } from './searching.ts';
 import type { TrueApproach, TrueEvent, TrueEventKind } from './true-approach.ts';
 import { trueNeedle } from './true-needle.ts';
-import { RATE, viewOf, type ViewedFlight } from './viewed-flight.ts';
+import { RATE, readTo, type FlightView, type ViewedFlight } from './viewed-flight.ts';
 
 /**
  * What the program must find in a flight, by the design's section 7 read anew and by brute force over the truth's
@@ -17,12 +18,8 @@ import { RATE, viewOf, type ViewedFlight } from './viewed-flight.ts';
  * @param by what gates and decision altitude are judged by: `height` for a log without an altimeter
  * @param hair how much of a rule is left to the log's digits, or to its receiver
  */
-export function truthOf(
-  flight: FlightTruth,
-  by: 'indicated' | 'height' = 'indicated',
-  hair: Hair = ROUNDED,
-): TrueApproach[] {
-  const view = viewOf(flight, by, hair);
+export function truthOf(flight: FlightView, by: 'indicated' | 'height', hair: Hair): TrueApproach[] {
+  const view = readTo(flight, by, hair);
   return passesOf(view).flatMap((pass) => truthOfPass(view, pass) ?? []);
 }
 
@@ -38,7 +35,7 @@ function truthOfPass(view: ViewedFlight, pass: Pass): TrueApproach | null {
   const low = lowEvents(view, pass, finalStartS, ending);
   const tooLate = kind === 'approach' && settledS !== null && view.distanceNm[placeOf(view, settledS)]! < 3;
   const events = [
-    event('localizer-alive', aliveS(view, pass)),
+    alive(view, pass),
     tooLate ? null : established(view, pass),
     ...(settledS === null || tooLate ? [] : lostAndFound(view, settledS, endS)),
     event('glidepath-alive', glidepathAliveS(view, pass)),
@@ -76,7 +73,7 @@ function lowEvents(
   ending: Ending,
 ): (TrueEvent | null)[] {
   const { runway, minimums } = view.facility;
-  const { heightFt: hairFt } = view.hair;
+  const hairFt = view.by === 'indicated' ? view.hair.indicatedFt : view.hair.heightFt;
   const reach = { first: placeOf(view, finalStartS ?? Infinity), last: placeOf(view, ending.endS) };
   const fall = (kind: TrueEventKind, altitudeFt: number): TrueEvent | null => {
     const through = (by: number) =>
@@ -96,8 +93,8 @@ function lowEvents(
     fall('gate-1000', runway.touchdownZoneElevationFt + 1000),
     fall('gate-500', runway.touchdownZoneElevationFt + 500),
     fall('decision-altitude', minimums.decisionAltitudeFt),
-    ...crossingEvents(crossingFt, hairFt, acrossS),
-    touchdownEvent(view, ending.touchdown),
+    ...crossingEvents(crossingFt, view.hair.heightFt, acrossS),
+    touchdownEvent(view, pass, ending.touchdown),
   ];
 }
 
@@ -111,16 +108,32 @@ function crossingEvents(crossingFt: number, hairFt: number, timeS: number | null
   return kinds.map((kind) => ({ kind, timeS, from: null, doubtful }));
 }
 
-/** Who floats within 3 ft of the runway is, by the heights of the roll, on it. */
+/** Who floats within 3 ft of the runway is, by the heights of the roll, on it: from the first such moment. */
 const FLOAT_FT = 3;
 
-function touchdownEvent(view: ViewedFlight, touchdown: number | null): TrueEvent | null {
+function touchdownEvent(view: ViewedFlight, pass: Pass, touchdown: number | null): TrueEvent | null {
   if (touchdown === null) return null;
-  const floatFt = view.heightFt[touchdown]! + FLOAT_FT + view.hair.stepFt;
-  let floated = touchdown;
-  while (floated > 0 && view.heightFt[floated - 1]! <= floatFt) floated--;
-  const timeS = view.timeS[touchdown]!;
-  return { kind: 'touchdown', timeS, from: null, betweenS: { fromS: view.timeS[floated]!, toS: timeS } };
+  const over = firstWhere({ first: pass.first, last: touchdown }, (i) => view.distanceNm[i]! <= 0)!;
+  const aboveFt = (i: number): number => heightAboveRunwayFt(view, i) - heightAboveRunwayFt(view, touchdown);
+  const downS = (by: number): number => {
+    const within: Holds = (i) => aboveFt(i) - FLOAT_FT - by * view.hair.stepFt;
+    const i = firstWhere({ first: over, last: touchdown }, (k) => within(k) <= 0)!;
+    return i === over ? view.timeS[i]! : timeOfZero(view, within, i);
+  };
+  return {
+    kind: 'touchdown',
+    timeS: downS(READINGS.asItStands),
+    from: null,
+    wheelsS: view.timeS[touchdown]!,
+    betweenS: { fromS: downS(READINGS.wider), toS: downS(READINGS.narrower) },
+  };
+}
+
+/** Above the straight line from the threshold to the far end. */
+function heightAboveRunwayFt(view: ViewedFlight, i: number): number {
+  const { threshold, farEnd } = view.facility.runway;
+  const along = (-view.distanceNm[i]! * FEET_PER_NM) / beamTruth(view.facility).runwayLengthFt;
+  return view.heightFt[i]! - threshold.elevationFt - along * (farEnd.elevationFt - threshold.elevationFt);
 }
 
 function aroundEvents(view: ViewedFlight, { climb }: Ending, finalStartS: number | null): TrueEvent[] {
@@ -175,10 +188,11 @@ function lowestPlaces(
 /** Back from a lowest point, the last moment that still sank at half the mean of the 10 s before it; by a hair. */
 function startS(view: ViewedFlight, lowest: number, by: number): number | null {
   const hairFpm = by * view.hair.sinkFpm;
+  const line = by === READINGS.asItStands ? 'plain' : by === READINGS.wider ? 'most' : 'least';
   for (let i = lowest; i >= 10 * RATE; i--) {
-    const before = view.sinkFpm.subarray(i - 10 * RATE, i + 1);
-    const mean = before.reduce((sum, v) => sum + v, 0) / before.length;
-    if (mean > -hairFpm && view.sinkFpm[i]! >= mean / 2 - hairFpm) return view.timeS[i]!;
+    const before = range(i - 10 * RATE, i);
+    const meanFpm = before.reduce((sum, k) => sum + view.sinkFpm(k).plain, 0) / before.length;
+    if (meanFpm > -hairFpm && view.sinkFpm(i)[line] >= meanFpm / 2 - hairFpm) return view.timeS[i]!;
   }
   return null;
 }
@@ -192,11 +206,13 @@ function onFinal(
   if (startFinalS === null) return { final: null, localizer: null, glidepath: null };
   const ends = events.filter(({ kind }) => kind === 'decision-altitude' || kind === 'missed-approach-start');
   const sure = ends.filter(({ doubtful }) => !doubtful);
+  // The flight's last whole second: a log of one fix a second ends there.
+  const lastFixS = view.timeS[view.count - 1 - ((view.count - 1) % RATE)]!;
   const final = {
     startS: startFinalS,
-    endS: Math.min(endS, ...ends.map(({ timeS }) => timeS)),
+    endS: Math.min(endS, lastFixS, ...ends.map(({ timeS }) => timeS)),
     endBetweenS: {
-      fromS: Math.min(endS, ...ends.map(({ timeS, betweenS }) => betweenS?.fromS ?? timeS)),
+      fromS: Math.min(endS, lastFixS, ...ends.map(({ timeS, betweenS }) => betweenS?.fromS ?? timeS)),
       toS: Math.min(endS, ...sure.map(({ timeS, betweenS }) => betweenS?.toS ?? timeS)),
     },
   };
