@@ -107,9 +107,9 @@ describe(`of ${FLIGHTS} flights of chance`, () => {
 
   it.each([
     ['ten fixes', 'moment', 0.94, 1],
-    ['ten fixes', 'moment but the lowest', 0.97, 1],
+    ['ten fixes', 'moment but the lowest', 0.96, 1],
     ['one fix', 'moment', 0.8, 2],
-    ['one fix', 'moment but the lowest', 0.9, 2],
+    ['one fix', 'moment but the lowest', 0.89, 2],
   ] as const)(
     'in a log of %s a second a hair seldom moves a %s: none in %d of them by %d s',
     (pace, which, least, byS) => {
