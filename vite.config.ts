@@ -65,6 +65,7 @@ export default defineConfig({
       {
         bench: 'tests/bench/bench.ts',
         samples: 'tests/support/make-samples.ts',
+        simulate: 'tests/support/simulate/simulate.ts',
         'make-code-cache': 'electron/cli/make-code-cache.ts',
       },
       'es',

@@ -12,6 +12,7 @@ import { usable, type Outcome } from './issue/issue.ts';
 import type { Job, Log, LogSettings, LogSource } from './log/log.ts';
 import { readLog } from './log/read-log.ts';
 import { buildTrack } from './track/build-track.ts';
+import { positionErrorOf } from './track/position-error.ts';
 import type { Track } from './track/track.ts';
 
 /** A facility as its user defined it, and what follows from it. */
@@ -42,13 +43,13 @@ export async function readFlight(
 ): Promise<Outcome<Flight>> {
   const log = await readLog(source, settings, job);
   if (!log.ok) return log;
-  const { altimeterSettingHpa = null, temperatureC } = settings;
+  const { altimeterSettingHpa = null, temperatureC, receiver = null } = settings;
   const aerodrome =
     threshold === null || temperatureC === undefined
       ? null
       : { elevationFt: threshold.elevationFt, temperatureC };
   const undulationM = await undulationFor(log.value, threshold);
-  const track = buildTrack(log.value, { undulationM, altimeterSettingHpa, aerodrome });
+  const track = buildTrack(log.value, { undulationM, altimeterSettingHpa, aerodrome, receiver });
   if (!track.ok) return { ...track, issues: [...log.issues, ...track.issues] };
   return usable({ log: log.value, track: track.value }, [...log.issues, ...track.issues]);
 }
@@ -65,7 +66,8 @@ export async function analyze(
   const { log, track } = flight.value;
   const facilityIssues = checkFacility(facility, geometry, yearOf(flight.value));
   const deviations = projectTrack(track, geometry);
-  const material = { log, track, facility, geometry, facilityIssues, deviations };
+  const error = positionErrorOf(track, geometry.threshold.elevationFt);
+  const material = { log, track, facility, geometry, facilityIssues, deviations, error };
   return usable(material, [...flight.issues, ...facilityIssues]);
 }
 

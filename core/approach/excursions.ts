@@ -33,6 +33,33 @@ export function findExcursions(parts: readonly Polyline[], limits: Limits, near:
   return found.sort((a, b) => a.startS - b.startS);
 }
 
+/** Where an error of the whole half-width is thought to move a value: outward, not at all, or inward. */
+export type Off = 1 | 0 | -1;
+
+/**
+ * The excursions of a value that may be off by a half-width, which stands in lines of the same times: with it off
+ * outward to both sides, as it is, or inward. Peaks are moved as well.
+ */
+export function excursionsOff(
+  parts: readonly Polyline[],
+  halfWidths: readonly Polyline[],
+  limits: Limits,
+  near: number,
+  off: Off,
+): Excursion[] {
+  if (off === 0 || halfWidths.length === 0) return findExcursions(parts, limits, near);
+  const high = findExcursions(moved(parts, halfWidths, off), { upper: limits.upper, lower: null }, near);
+  const low = findExcursions(moved(parts, halfWidths, -off), { upper: null, lower: limits.lower }, near);
+  return [...high, ...low].sort((a, b) => a.startS - b.startS);
+}
+
+function moved(parts: readonly Polyline[], halfWidths: readonly Polyline[], by: number): Polyline[] {
+  return parts.map(({ timeS, value }, k) => {
+    const half = halfWidths[k]!.value;
+    return { timeS, value: value.map((v, i) => v + by * half[i]!) };
+  });
+}
+
 /** Time beyond the limits, seconds. */
 export function timeOutsideS(excursions: readonly Excursion[]): number {
   return excursions.reduce((sum, { outsideS }) => sum + outsideS, 0);

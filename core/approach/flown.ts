@@ -1,6 +1,8 @@
 import type { Deviations } from '../deviation/deviations.ts';
+import { needleError, type NeedleError } from '../deviation/needle-error.ts';
 import type { FacilityGeometry } from '../facility/derive-geometry.ts';
 import { valueAt } from '../numeric/polyline.ts';
+import { NO_ERROR, type PositionError } from '../track/position-error.ts';
 import type { Track } from '../track/track.ts';
 import { courseAngles } from './course-angle.ts';
 
@@ -14,9 +16,21 @@ export interface Flown {
   /** What gates and decision altitude are judged by: indicated where it was logged, else the beam's height. */
   readonly decidingAltitudeFt: Float64Array;
   readonly altitudeSource: 'indicated' | 'geometric';
+  /** How far the fixes may be off, and what that does to the needles. */
+  readonly error: PositionError;
+  readonly needleError: NeedleError;
+  /** What was taken off every height that was logged, as a roll showed. */
+  readonly heightCorrectionFt: number;
 }
 
-export function flownAt(track: Track, deviations: Deviations, facility: FacilityGeometry): Flown {
+/** Puts a flight together; its fixes are taken for what they say unless their error is given. */
+export function flownAt(
+  track: Track,
+  deviations: Deviations,
+  facility: FacilityGeometry,
+  error: PositionError = NO_ERROR,
+  heightCorrectionFt = 0,
+): Flown {
   const indicatedFt = track.altitudeIndicatedFt;
   return {
     track,
@@ -25,6 +39,9 @@ export function flownAt(track: Track, deviations: Deviations, facility: Facility
     courseAngleDeg: courseAngles(track, deviations),
     decidingAltitudeFt: indicatedFt ?? track.altitudeFt,
     altitudeSource: indicatedFt ? 'indicated' : 'geometric',
+    error,
+    needleError: needleError(error, deviations, facility),
+    heightCorrectionFt,
   };
 }
 

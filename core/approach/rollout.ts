@@ -7,7 +7,7 @@ import { heightAboveRunwayFt } from './on-ground.ts';
 
 /** A roll after a touchdown: there the aircraft's height and line are known, and the log and the facility can be held to them. */
 export interface Rollout {
-  /** What the log's heights are high by: less the runway there and the antenna above it. Null with too few fixes. */
+  /** What the log's heights are high by, as they were logged: less the runway there and the antenna above it. Null with too few fixes. */
   readonly heightBiasFt: number | null;
   /** The middle of the straight part, right of the centreline. Null where none was straight. */
   readonly offsetFt: number | null;
@@ -45,7 +45,7 @@ function heightBiasFt(flown: Flown, { first, last }: Stretch): number | null {
   for (let i = first; i <= last; i++)
     if (flown.track.groundspeedKt[i]! < slowKt) heights.push(heightAboveRunwayFt(flown, i));
   const heightFt = heights.length < LEAST_FIXES ? NaN : median(heights);
-  return Number.isNaN(heightFt) ? null : heightFt - ANTENNA_FT;
+  return Number.isNaN(heightFt) ? null : heightFt + flown.heightCorrectionFt - ANTENNA_FT;
 }
 
 /** The fixes on the ground from the first fast and straight one to before the first that is neither. */

@@ -8,6 +8,7 @@ import { gateDatumFt } from '../standard/gate-datum.ts';
 import { DEFAULT_STANDARD } from '../standard/standards.ts';
 import type { Standard } from '../standard/standard.ts';
 import { NOTHING_STATED, type Stated } from '../standard/stated.ts';
+import type { PositionError } from '../track/position-error.ts';
 import type { Track } from '../track/track.ts';
 import { utcText } from '../units/utc.ts';
 import { approachDebrief } from './approach-debrief.ts';
@@ -15,6 +16,7 @@ import { CAUTIONS } from './cautions.ts';
 import type { Debrief } from './debrief.ts';
 import { ENGINE_VERSION } from './engine-version.ts';
 import { withHeights, type Heights } from './heights.ts';
+import { positionErrorDebrief } from './position-error-debrief.ts';
 
 /** Everything that one debrief is made of. */
 export interface Material {
@@ -24,13 +26,14 @@ export interface Material {
   readonly geometry: FacilityGeometry;
   readonly facilityIssues: readonly Issue[];
   readonly deviations: Deviations;
+  readonly error: PositionError;
 }
 
 /** What approaches are held to, and what the people on board say of them. */
 export interface Judging {
   readonly standard: Standard;
   readonly stated: Stated;
-  /** `from-rollout`: what a roll shows the heights to be high by is taken off them. As logged when not said. */
+  /** `from-rollout`: what a roll shows the heights to be high by is taken off them. Not said: a phone's only. */
   readonly heights?: Heights;
 }
 
@@ -38,11 +41,11 @@ const BY_DEFAULT: Judging = { standard: DEFAULT_STANDARD, stated: NOTHING_STATED
 
 /** The debrief of one log at one facility. A log with no approach is an answer too: `approaches` is empty. */
 export function composeDebrief(material: Material, judging: Judging = BY_DEFAULT): Debrief {
-  const { standard, stated, heights = 'as-logged' } = judging;
-  const { log, track, facility, geometry, deviations } = material;
+  const { standard, stated, heights = null } = judging;
+  const { log, track, facility, geometry, deviations, error } = material;
   const datumFt = gateDatumFt(standard, geometry);
-  const asLogged = flownAt(track, deviations, geometry);
-  const { flown, found, correctionFt, issues } = withHeights(asLogged, datumFt, heights);
+  const asLogged = flownAt(track, deviations, geometry, error);
+  const { flown, found, issues } = withHeights(asLogged, datumFt, heights);
   const { approaches, notes } = found;
   const variationDeg = facility.magneticVariationDeg ?? null;
   return {
@@ -59,7 +62,8 @@ export function composeDebrief(material: Material, judging: Judging = BY_DEFAULT
       timeReference: log.timeReference,
       medianIntervalS: track.medianIntervalS,
       altitudeReference: track.altitudeSource,
-      heightCorrectionFt: correctionFt,
+      heightCorrectionFt: flown.heightCorrectionFt,
+      positionError: positionErrorDebrief(flown, approaches[0] ?? null),
       issues: [...log.issues, ...track.issues, ...issues],
     },
     facility: {

@@ -1,22 +1,22 @@
 import type { CriterionPoints } from '../grade/points.ts';
 import type { CriterionJudgement } from '../standard/judgement.ts';
 import { utcText } from '../units/utc.ts';
-import type { DebriefCriterion } from './debrief.ts';
+import type { DebriefCriterion, ThreeFigures } from './debrief.ts';
 import { unknownOf } from './known.ts';
-import { threeEqual } from './needle-debrief.ts';
 
 /** One criterion as the answer holds it. */
 export function criterionDebrief(
   judged: CriterionJudgement,
   points: CriterionPoints | null,
 ): DebriefCriterion {
-  const { id, title, limit, unit, measured, outsideS, verdict, why } = judged;
+  const { id, title, limit, unit, measured, outsideS, outsideRangeS, verdict, why } = judged;
   const lower = limit?.lower ?? null;
   const upper = limit?.upper ?? null;
   const values = {
     limit: upper !== null && lower === -upper ? upper : null,
     measured,
-    timeOutsideS: outsideS === null ? null : threeEqual(outsideS),
+    timeOutsideS: outsideS === null ? null : threeFigures(outsideS, outsideRangeS!),
+    halfWidth: judged.halfWidth,
     points: points?.given ?? null,
     pointsPossible: points?.possible ?? null,
   };
@@ -49,11 +49,17 @@ export function criterionDebrief(
           ? 'No single limit applies.'
           : 'The limit is not the same to both sides: see lower and upper.',
       measured: notTold,
+      halfWidth:
+        judged.measured === null ? notTold : 'The value is what the pilot flew by: no error is reckoned.',
       timeOutsideS: notTold,
       points: 'Only an assessed criterion of a graded standard earns points.',
       pointsPossible: 'Only an assessed criterion of a graded standard earns points.',
     }),
   };
+}
+
+function threeFigures(best: number, { atLeast, atMost }: { atLeast: number; atMost: number }): ThreeFigures {
+  return { atLeast, best, atMost };
 }
 
 export function spanDebrief({ startS, endS }: { startS: number; endS: number }): {

@@ -4,6 +4,8 @@ import type { Issue } from '../issue/issue.ts';
 import type { GateItem, Verdict } from '../standard/judgement.ts';
 import type { CoveredTask, SourceStatus } from '../standard/standard.ts';
 import type { Allowance, Stated } from '../standard/stated.ts';
+import type { ErrorSource } from '../track/position-error.ts';
+import type { ReceiverKind } from '../track/receiver.ts';
 
 /** Sentences for what an object leaves null, by key. */
 export type Unknown = Readonly<Record<string, string>>;
@@ -35,6 +37,7 @@ export interface Debrief {
     readonly altitudeReference: string;
     /** Taken off every height, as a roll showed; 0 where the heights are as logged. */
     readonly heightCorrectionFt: number;
+    readonly positionError: DebriefPositionError;
     readonly issues: readonly Issue[];
   };
   readonly facility: {
@@ -61,6 +64,19 @@ export interface Debrief {
   readonly approaches: readonly ApproachDebrief[];
   /** What was flown towards this runway and is no approach, and why; with no approach at all, what came closest. */
   readonly issues: readonly Issue[];
+}
+
+/** How far the fixes of the log may be off: 95 % half-widths over its first approach, or the whole log without one. */
+export interface DebriefPositionError {
+  readonly receiver: ReceiverKind;
+  /** Whether the user said so; else it is told by what the log holds. */
+  readonly receiverStated: boolean;
+  readonly sideFrom: ErrorSource;
+  readonly heightFrom: ErrorSource;
+  readonly sideFt: { readonly median: number; readonly largest: number };
+  readonly heightFt: { readonly median: number; readonly largest: number };
+  /** Of the part that changes in flight, first order. */
+  readonly timeConstantS: number;
 }
 
 export interface ApproachDebrief {
@@ -93,6 +109,9 @@ export interface DebriefEvent {
   readonly altitudeSource: 'indicated' | 'geometric';
   readonly localizerFullScale: number | null;
   readonly glidepathFullScale: number | null;
+  /** 95 % half-widths of both. */
+  readonly localizerHalfWidth: number | null;
+  readonly glidepathHalfWidth: number | null;
   readonly heightAboveGlidepathFt: number | null;
   readonly centrelineOffsetFt: number | null;
   readonly groundspeedKt: number | null;
@@ -101,7 +120,7 @@ export interface DebriefEvent {
   readonly unknown: Unknown;
 }
 
-/** The best figure and how far it may be off; all three equal until position error is known. */
+/** The best figure, and between what it lies with the position off and the time unrecorded. */
 export interface ThreeFigures {
   readonly atLeast: number;
   readonly best: number;
@@ -124,6 +143,8 @@ export interface DebriefNeedle {
   readonly standardDeviationFullScale: number | null;
   readonly maxAbsFullScale: number | null;
   readonly maxAbsUtc: string | null;
+  /** How far the needle may be off, 95 %: on average and at most. */
+  readonly halfWidthFullScale: { readonly mean: number; readonly largest: number } | null;
   /** Seconds, and share of the recorded time, within ¼, ½, ¾ and full scale. */
   readonly insideS: Inside | null;
   readonly insideShare: Inside | null;
@@ -188,6 +209,8 @@ export interface DebriefCriterion {
   readonly counted: readonly { readonly startUtc: string; readonly endUtc: string }[];
   readonly assessedS: number;
   readonly measured: number | null;
+  /** The most that the measured value may be off where it counted, 95 %, in its unit; null: it is what it says. */
+  readonly halfWidth: number | null;
   readonly timeOutsideS: ThreeFigures | null;
   readonly excursions: readonly CriterionExcursion[];
   readonly verdict: Verdict;
@@ -218,14 +241,18 @@ export interface DebriefStability {
   readonly items: readonly {
     readonly item: GateItem;
     readonly measured: number | null;
-    readonly holds: boolean | null;
+    readonly verdict: Verdict;
     readonly why: string;
   }[];
   readonly lostAfter: readonly {
     readonly item: GateItem;
+    /** Whether it was, however far off the log may be. */
+    readonly proven: boolean;
     readonly startUtc: string;
     readonly endUtc: string;
   }[];
+  /** Items that may have been, as far as their error goes. */
+  readonly doubtedAfter: readonly GateItem[];
   readonly why: string;
 }
 

@@ -2,6 +2,7 @@ import { medianAround } from '../approach/around.ts';
 import type { ApproachEvent, FlownApproach } from '../approach/flown-approach.ts';
 import { momentOf } from '../approach/flown-approach.ts';
 import { at, type Flown } from '../approach/flown.ts';
+import { firstAtOrAfter } from '../numeric/polyline.ts';
 import { utcText } from '../units/utc.ts';
 import type { DebriefEvent } from './debrief.ts';
 import { known, unknownOf } from './known.ts';
@@ -16,17 +17,20 @@ export function eventDebriefs(flown: Flown, approach: FlownApproach): DebriefEve
 }
 
 function eventDebrief(flown: Flown, event: ApproachEvent, belowDecision: boolean): DebriefEvent {
-  const { track, deviations } = flown;
+  const { track, deviations, needleError } = flown;
   const crossed = event.heightCrossedFt !== null;
   const value = (column: Float64Array | undefined) => {
     if (!column) return null;
     return known(crossed ? medianAround(flown, column, event.timeS) : at(flown, column, event.timeS));
   };
+  const nearest = Math.min(firstAtOrAfter(track.timeS, event.timeS), track.count - 1);
   const values = {
     distanceToThresholdNm: value(deviations.distanceToThresholdNm),
     altitudeFt: event.heightCrossedFt ?? value(flown.decidingAltitudeFt),
     localizerFullScale: belowDecision ? null : value(deviations.localizerFullScale),
     glidepathFullScale: belowDecision ? null : value(deviations.glidepathFullScale),
+    localizerHalfWidth: belowDecision ? null : known(needleError.localizer(nearest)),
+    glidepathHalfWidth: belowDecision ? null : known(needleError.glidepath(nearest)),
     heightAboveGlidepathFt: value(deviations.heightAboveGlidepathFt),
     centrelineOffsetFt: value(deviations.centrelineOffsetFt),
     groundspeedKt: value(track.groundspeedKt),
@@ -44,6 +48,8 @@ function eventDebrief(flown: Flown, event: ApproachEvent, belowDecision: boolean
       ...Object.fromEntries(Object.keys(values).map((key) => [key, NOT_RECORDED])),
       localizerFullScale: needle,
       glidepathFullScale: needle,
+      localizerHalfWidth: needle,
+      glidepathHalfWidth: needle,
       airspeedKt: track.recorded.airspeedIndicatedKt ? NOT_RECORDED : 'The log has no indicated airspeed.',
     }),
   };

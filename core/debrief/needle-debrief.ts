@@ -1,6 +1,7 @@
 import type { Excursion } from '../approach/excursions.ts';
-import { timeOutsideS } from '../approach/excursions.ts';
-import { FRACTIONS, needleExcursions, needleMeasures } from '../approach/needle-measures.ts';
+import { excursionsOff, timeOutsideS } from '../approach/excursions.ts';
+import { FRACTIONS, NEAR_FULL_SCALE, needleExcursions, needleMeasures } from '../approach/needle-measures.ts';
+import { spreadOf } from '../approach/spread.ts';
 import type { Polyline } from '../numeric/polyline.ts';
 import type { JudgedExcursion } from '../standard/judgement.ts';
 import type { Limit } from '../standard/standard.ts';
@@ -27,9 +28,17 @@ export interface NeedleRule {
   readonly judged: readonly JudgedExcursion[];
 }
 
+/** One needle over one segment: what was recorded of it, how far that may be off, and what it may hide. */
+interface NeedleRecord {
+  readonly parts: readonly Polyline[];
+  readonly halfWidths: readonly Polyline[];
+  /** Unrecorded seconds in which it may have been beyond a limit. */
+  readonly hiddenS: (limit: Limit) => number;
+}
+
 /** How one needle stood over a segment. */
 export function needleDebrief(
-  parts: readonly Polyline[],
+  { parts, halfWidths, hiddenS }: NeedleRecord,
   { limit, sides, judged }: NeedleRule,
   medianIntervalS: number,
 ): DebriefNeedle {
@@ -38,16 +47,19 @@ export function needleDebrief(
   const { spread, insideS, reversalsPerMinute } = measures;
   const isSlow = medianIntervalS > SLOWEST_FOR_TURNS_S;
   const excursions = limit === null ? [] : needleExcursions(parts, limit);
+  const halfWidth = spreadOf(halfWidths);
   return {
     meanFullScale: spread.mean,
     rmsFullScale: spread.rms,
     standardDeviationFullScale: spread.standardDeviation,
     maxAbsFullScale: Math.abs(spread.peak),
     maxAbsUtc: utcText(spread.peakS),
+    halfWidthFullScale: halfWidth && { mean: halfWidth.mean, largest: halfWidth.highest },
     insideS: inside(insideS),
     insideShare: inside(insideS.map((s) => s / spread.durationS)),
     reversalsPerMinute: isSlow ? null : reversalsPerMinute,
-    timeOutsideS: limit === null ? null : threeEqual(timeOutsideS(excursions)),
+    timeOutsideS:
+      limit === null ? null : outsideOf({ parts, halfWidths, hiddenS }, limit, timeOutsideS(excursions)),
     excursions: excursions.map((excursion) => ({
       ...excursionDebrief(excursion, sides),
       prompt: judged.find((other) => overlap(excursion, other))?.prompt ?? null,
@@ -59,6 +71,16 @@ export function needleDebrief(
   };
 }
 
+function outsideOf({ parts, halfWidths, hiddenS }: NeedleRecord, limit: Limit, best: number): ThreeFigures {
+  const withOff = (off: 1 | -1) =>
+    timeOutsideS(excursionsOff(parts, halfWidths, limit, NEAR_FULL_SCALE, off));
+  return {
+    atLeast: Math.min(best, withOff(-1)),
+    best,
+    atMost: Math.max(best, withOff(1)) + hiddenS(limit),
+  };
+}
+
 function silentNeedle(): DebriefNeedle {
   const nothing = {
     meanFullScale: null,
@@ -66,6 +88,7 @@ function silentNeedle(): DebriefNeedle {
     standardDeviationFullScale: null,
     maxAbsFullScale: null,
     maxAbsUtc: null,
+    halfWidthFullScale: null,
     insideS: null,
     insideShare: null,
     reversalsPerMinute: null,
@@ -78,11 +101,6 @@ function silentNeedle(): DebriefNeedle {
 function inside(values: readonly number[]): Inside {
   const [quarter, half, threeQuarters, full] = FRACTIONS.map((_, i) => values[i]!);
   return { quarter: quarter!, half: half!, threeQuarters: threeQuarters!, full: full! };
-}
-
-/** Until position error is known the best figure is all there is. */
-export function threeEqual(seconds: number): ThreeFigures {
-  return { atLeast: seconds, best: seconds, atMost: seconds };
 }
 
 function overlap(a: Excursion, b: Excursion): boolean {

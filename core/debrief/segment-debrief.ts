@@ -2,20 +2,15 @@ import type { ApproachSegment, SegmentKind } from '../approach/flown-approach.ts
 import { findExcursions, timeOutsideS } from '../approach/excursions.ts';
 import { spreadOf } from '../approach/spread.ts';
 import { clip, durationS, relativeTo, type Polyline } from '../numeric/polyline.ts';
-import type { Case } from '../standard/case.ts';
+import { halfWidthsIn, recordedIn, type Case } from '../standard/case.ts';
+import { hiddenS } from '../standard/hidden.ts';
 import type { CriterionJudgement } from '../standard/judgement.ts';
 import { airspeedLimit } from '../standard/speed-target.ts';
 import type { Limit } from '../standard/standard.ts';
 import { utcText } from '../units/utc.ts';
 import type { DebriefSegment, DebriefSpeed, DebriefSpread } from './debrief.ts';
 import { unknownOf } from './known.ts';
-import {
-  GLIDEPATH_SIDES,
-  LOCALIZER_SIDES,
-  needleDebrief,
-  threeEqual,
-  type NeedleRule,
-} from './needle-debrief.ts';
+import { GLIDEPATH_SIDES, LOCALIZER_SIDES, needleDebrief, type NeedleRule } from './needle-debrief.ts';
 
 const FEET_ONLY = 'Below decision altitude the needles mean a few dozen feet: only feet are given.';
 const NOT_FOR_SCALE = 'Given in fractions of full scale on this segment.';
@@ -33,28 +28,10 @@ export function segmentDebrief(
   const { kind, startS, endS } = segment;
   const parts = (column: Float64Array | undefined) =>
     column ? clip(track.timeS, column, segment, track.gapLimitS) : [];
-  const onNeedles = kind === 'intercept' || kind === 'final';
   const isVisual = kind === 'visual';
   const limits = limitsOn(sitting, kind);
-  const judged = (id: string) => criteria.find((criterion) => criterion.id === id)?.excursions ?? [];
-  const localizer: NeedleRule = {
-    limit: limits.localizer,
-    sides: LOCALIZER_SIDES,
-    judged: judged(kind === 'final' ? 'localizer-final' : 'localizer-before-final'),
-  };
-  const glidepath: NeedleRule = {
-    limit: limits.glidepath,
-    sides: GLIDEPATH_SIDES,
-    judged: judged('glidepath-final'),
-  };
-  const { medianIntervalS } = track;
   const values = {
-    localizer: onNeedles
-      ? needleDebrief(parts(deviations.localizerFullScale), localizer, medianIntervalS)
-      : null,
-    glidepath: onNeedles
-      ? needleDebrief(parts(deviations.glidepathFullScale), glidepath, medianIntervalS)
-      : null,
+    ...needlesOn(sitting, segment, limits, criteria),
     centrelineOffsetFt: isVisual ? spreadDebrief(parts(deviations.centrelineOffsetFt)) : null,
     heightAboveGlidepathFt: isVisual ? spreadDebrief(parts(deviations.heightAboveGlidepathFt)) : null,
     airspeed: speedDebrief(parts(track.recorded.airspeedIndicatedKt), limits),
@@ -71,6 +48,37 @@ export function segmentDebrief(
     unrecordedS: Math.max(0, endS - startS - durationS(recorded)),
     ...values,
     unknown: unknownOf(values, sentences(kind)),
+  };
+}
+
+/** Both needles, where they are followed. */
+function needlesOn(
+  sitting: Case,
+  segment: ApproachSegment,
+  limits: SegmentLimits,
+  criteria: readonly CriterionJudgement[],
+): Pick<DebriefSegment, 'localizer' | 'glidepath'> {
+  const { kind } = segment;
+  if (kind !== 'intercept' && kind !== 'final') return { localizer: null, glidepath: null };
+  const { track, deviations, needleError } = sitting.flown;
+  const judged = (id: string) => criteria.find((criterion) => criterion.id === id)?.excursions ?? [];
+  const needle = (column: Float64Array, halfWidth: (i: number) => number, rule: NeedleRule) => {
+    const parts = recordedIn(sitting, column, [segment]);
+    const halfWidths = halfWidthsIn(sitting, column, halfWidth, [segment]);
+    const hidden = (limit: Limit) => hiddenS(parts, [segment], limit);
+    return needleDebrief({ parts, halfWidths, hiddenS: hidden }, rule, track.medianIntervalS);
+  };
+  return {
+    localizer: needle(deviations.localizerFullScale, needleError.localizer, {
+      limit: limits.localizer,
+      sides: LOCALIZER_SIDES,
+      judged: judged(kind === 'final' ? 'localizer-final' : 'localizer-before-final'),
+    }),
+    glidepath: needle(deviations.glidepathFullScale, needleError.glidepath, {
+      limit: limits.glidepath,
+      sides: GLIDEPATH_SIDES,
+      judged: judged('glidepath-final'),
+    }),
   };
 }
 
@@ -137,5 +145,7 @@ function speedDebrief(
     return { ...spread, targetKt, timeOutsideS: null, unknown };
   }
   const outsideS = timeOutsideS(findExcursions(relativeTo(parts, targetKt), airspeed, 0));
-  return { ...spread, targetKt, timeOutsideS: threeEqual(outsideS), unknown: {} };
+  // What the instrument showed is what the pilot flew by: the three are one.
+  const timeOutside = { atLeast: outsideS, best: outsideS, atMost: outsideS };
+  return { ...spread, targetKt, timeOutsideS: timeOutside, unknown: {} };
 }

@@ -11,9 +11,14 @@ export function stabilityDebrief(gate: GateJudgement): DebriefStability {
     utc: gate.timeS === null ? null : utcText(gate.timeS),
     counts: gate.counts,
     verdict: gate.verdict,
-    failed: gate.items.filter(({ holds }) => holds === false).map(({ item }) => item),
-    items: gate.items.map(({ item, measured, holds, why }) => ({ item, measured, holds, why })),
-    lostAfter: gate.lostAfter.map(({ item, startS, endS }) => ({ item, ...spanDebrief({ startS, endS }) })),
+    failed: gate.items.filter(({ verdict }) => verdict === 'not-met').map(({ item }) => item),
+    items: gate.items.map(({ item, measured, verdict, why }) => ({ item, measured, verdict, why })),
+    lostAfter: gate.lostAfter.map(({ item, isProven, ...span }) => ({
+      item,
+      proven: isProven,
+      ...spanDebrief(span),
+    })),
+    doubtedAfter: gate.doubtedAfter,
     why: gate.why,
   };
 }

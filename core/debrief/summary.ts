@@ -87,9 +87,13 @@ function withinClause(sitting: Case, assessed: readonly NeedleJudgement[], wasLa
   const needles = assessed.length === 2 ? 'both needles' : `the ${NEEDLES[first!.id]}`;
   const where = isGated(sitting) ? `below ${countingGate(sitting).words}` : 'on final';
   const limit = first!.why.split(',')[0]!;
-  if (assessed.some(({ verdict }) => verdict !== 'met'))
-    return `${needles} ${limit} ${where}, as far as it was flown and recorded`;
-  return wasLate ? `then ${needles} ${limit}` : `${needles} ${limit} ${where}`;
+  if (assessed.every(({ verdict }) => verdict === 'met' || verdict === 'unclear')) {
+    const though = assessed.some(({ verdict }) => verdict === 'unclear')
+      ? ', though by less than the position error'
+      : '';
+    return `${wasLate ? 'then ' : ''}${needles} ${limit}${wasLate ? '' : ` ${where}`}${though}`;
+  }
+  return `${needles} ${limit} ${where}, as far as it was flown and recorded`;
 }
 
 /** How final began where a needle was beyond its limit before it counted: not judged, and not to be passed over. */

@@ -50,7 +50,7 @@ export function gradeOf(judgement: ApproachJudgement): Grade | NotGraded {
     score,
     scoreLow: Math.min(score, scoreOf(low.sum)),
     scoreHigh: Math.max(score, scoreOf(high.sum)),
-    words: low.level === high.level ? high.words : `${high.words}, as far as it is clear`,
+    words: low.level === high.level ? high.words : `at best ${high.words}`,
     working: [
       THE_SCALE,
       ...points.map(({ working }) => working),
@@ -71,7 +71,7 @@ interface Taken extends LevelFinding {
 function taken(judgement: ApproachJudgement, verdict: Verdict): Taken {
   const { criteria } = judgement;
   const decided = criteria.map((criterion) =>
-    criterion.verdict === 'unclear' ? { ...criterion, verdict } : criterion,
+    criterion.verdict === 'unclear' ? { ...criterion, verdict, why: `unclear: ${criterion.why}` } : criterion,
   );
   const settled = { ...judgement, criteria: decided };
   const points = pointsOfAll(settled);

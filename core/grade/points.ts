@@ -92,7 +92,7 @@ function byVerdict(
 /** Own choice: what held at its gate and was lost afterwards keeps half. Empty: an item failed at the gate itself. */
 function lostOnlyAfterGate(gates: readonly GateJudgement[]): string[] {
   const counting = gates.filter(({ counts }) => counts);
-  if (counting.some(({ items }) => items.some(({ holds }) => holds === false))) return [];
+  if (counting.some(({ items }) => items.some(({ verdict }) => verdict === 'not-met'))) return [];
   return [...new Set(counting.flatMap(({ lostAfter }) => lostAfter.map(({ item }) => item)))];
 }
 

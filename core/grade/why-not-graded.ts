@@ -20,10 +20,10 @@ const ADVICE: ReadonlyMap<string, string> = new Map([
 
 /**
  * Why there is neither level nor score, as a sentence that says what is missing and what to do; null when there are
- * both. Needed: both needles on final (an unclear needle was assessed, and makes a range), and 70 points that are met
- * or not met. What is sure all the same is said with it.
+ * both. Needed: both needles on final and 70 points assessed, of which what is unclear is a part (it makes a range),
+ * and something that is clear to make a score of. What is sure all the same is said with it.
  */
-export function whyNotGraded(judgement: ApproachJudgement, pointsAssessed: number): string | null {
+export function whyNotGraded(judgement: ApproachJudgement, pointsClear: number): string | null {
   const { criteria, noLevelBecause } = judgement;
   const told = (id: string) => criteria.find((criterion) => criterion.id === id);
   const missing: string[] = [];
@@ -34,11 +34,21 @@ export function whyNotGraded(judgement: ApproachJudgement, pointsAssessed: numbe
       missing.push(`${title} was not assessed${needle ? ` (${needle.why})` : ''}`);
   }
   const needlesAndFixes = missing.length === 0;
-  if (needlesAndFixes && pointsAssessed >= POINTS_NEEDED) return null;
+  const pointsAssessed = pointsClear + pointsUnclear(criteria);
+  if (needlesAndFixes && pointsClear > 0 && pointsAssessed >= POINTS_NEEDED) return null;
   if (needlesAndFixes)
-    missing.push(`${pointsAssessed} of 100 points were assessed, and ${POINTS_NEEDED} are needed`);
+    missing.push(
+      pointsClear === 0
+        ? 'nothing is clear enough to make a score of'
+        : `${pointsAssessed} of 100 points were assessed, and ${POINTS_NEEDED} are needed`,
+    );
   const advice = needlesAndFixes ? whatToSay(criteria) : WHOLE_FINAL;
   return `not graded: this log holds too little: ${missing.join('; ')}.${advice}${sureAllTheSame(judgement)}`;
+}
+
+function pointsUnclear(criteria: readonly CriterionJudgement[]): number {
+  const unclear = criteria.filter(({ verdict }) => verdict === 'unclear');
+  return unclear.reduce((sum, { id }) => sum + (POINTS_POSSIBLE.get(id) ?? 0), 0);
 }
 
 const WHOLE_FINAL =

@@ -127,6 +127,8 @@ export interface LogSettings {
   readonly startS?: number;
   /** The altimeter setting of the flight: makes an indicated altitude of a pressure altitude. */
   readonly altimeterSettingHpa?: number;
+  /** What the positions come from. */
+  readonly receiver?: 'augmented' | 'plain' | 'phone';
   /** The aerodrome's air: corrects the height of an altimeter where it has to stand for the beam's. */
   readonly temperatureC?: number;
 }

@@ -56,7 +56,7 @@ export function stabilityLines(gates: readonly DebriefStability[]): string[] {
 function gateLines({ heightFt, verdict, why, counts, items, lostAfter }: DebriefStability): string[] {
   const lead = `  ${`${whole(heightFt)} ft`.padEnd(9)} ${STABLE[verdict].padEnd(15)} `;
   const unseen = items
-    .filter(({ holds }) => holds === null)
+    .filter((one) => one.verdict === 'not-assessed')
     .map(({ item, why: reason }) => `${item}: ${reason}`);
   const lost = [...new Set(lostAfter.map(({ item }) => item))];
   const clauses = [

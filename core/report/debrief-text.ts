@@ -4,6 +4,7 @@ import { eventLine } from './event-lines.ts';
 import { gradeLines } from './grade-lines.ts';
 import { measureLines } from './measure-lines.ts';
 import { dayAndClock } from './plain-words.ts';
+import { positionSentence } from './position-line.ts';
 import { segmentLines } from './segment-lines.ts';
 import { statedLines } from './stated-lines.ts';
 import { indentedLines, pageLines } from './text-rows.ts';
@@ -17,7 +18,10 @@ export function debriefText(debrief: Debrief): string {
     ...debrief.approaches.flatMap((approach) => approachBlocks(approach, debrief, several)),
     debrief.issues.flatMap(({ message, tip }) => pageLines(tip ? `${message} ${tip}` : message)),
     ...(isJudged(debrief) ? [taskLines(debrief)] : []),
-    pageLines(sourceSentence(debrief)),
+    [
+      ...pageLines(sourceSentence(debrief)),
+      ...(isJudged(debrief) ? pageLines(positionSentence(debrief)) : []),
+    ],
     toCheck(debrief),
     debrief.cautions.flatMap((caution) => pageLines(`Caution: ${caution}`)),
   ];
@@ -55,7 +59,7 @@ function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: bo
       ...events.map((event) => `  ${eventLine(event)}`),
     ],
     segments.flatMap(segmentLines),
-    measureLines(measures),
+    measureLines(measures, log.heightCorrectionFt),
     gradeLines(approach),
     notAssessedLines(criteria),
     statedLines(approach.stated),

@@ -7,7 +7,7 @@ import { pageLines } from './text-rows.ts';
 const RIGHT_WITHIN_FT = 13;
 
 /** What was measured of an approach as a whole, in sentences. */
-export function measureLines(measures: DebriefMeasures): string[] {
+export function measureLines(measures: DebriefMeasures, heightCorrectionFt: number): string[] {
   const { correctionsOnFinal, sinkOnFinal, windOnFinal, threshold } = measures;
   const found: string[] = [];
   if (sinkOnFinal)
@@ -27,19 +27,21 @@ export function measureLines(measures: DebriefMeasures): string[] {
     found.push(
       `Lost ${whole(measures.heightLostInMissedApproachFt)} ft after the missed approach was begun.`,
     );
-  found.push(...needleSentences(measures), ...rolloutSentence(measures));
+  found.push(...needleSentences(measures), ...rolloutSentence(measures, heightCorrectionFt));
   return found.flatMap(pageLines);
 }
 
 /** What a roll says of the log's heights. Within a receiver's own error they are right. */
-function rolloutSentence({ rollout }: DebriefMeasures): string[] {
+function rolloutSentence({ rollout }: DebriefMeasures, heightCorrectionFt: number): string[] {
   if (rollout === null || rollout.heightBiasFt === null) return [];
   const { heightBiasFt } = rollout;
-  if (Math.abs(heightBiasFt) < RIGHT_WITHIN_FT)
+  if (heightCorrectionFt === 0 && Math.abs(heightBiasFt) < RIGHT_WITHIN_FT)
     return [`On the roll the heights of the log were right within ${RIGHT_WITHIN_FT} ft.`];
   return [
     `On the roll the heights of the log were ${whole(Math.abs(heightBiasFt))} ft too ${heightBiasFt > 0 ? 'high' : 'low'}, ` +
-      'and probably on the way down. The roll can be used to correct them.',
+      (heightCorrectionFt === 0
+        ? 'and probably on the way down. The roll can be used to correct them.'
+        : 'and were corrected by that.'),
   ];
 }
 

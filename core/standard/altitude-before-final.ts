@@ -1,7 +1,7 @@
 import { at } from '../approach/flown.ts';
 import { relativeTo, type Span } from '../numeric/polyline.ts';
 import { whole } from '../units/whole.ts';
-import { recordedIn, withoutInstructor, type Case } from './case.ts';
+import { halfWidthsIn, recordedIn, withoutInstructor, type Case } from './case.ts';
 import { fallsToS } from './falling.ts';
 import type { CriterionJudgement } from './judgement.ts';
 import { noLimit } from './no-limit.ts';
@@ -33,7 +33,7 @@ export function altitudeBeforeFinal(sitting: Case): CriterionJudgement {
   const target = targetOf(sitting);
   if ('why' in target) return notAssessed(ID, TITLE, target.why, limit, 'ft');
   const counted = withoutInstructor(sitting, target.span);
-  const parts = relativeTo(recordedIn(sitting, sitting.flown.decidingAltitudeFt, counted), target.altitudeFt);
+  const { decidingAltitudeFt, error } = sitting.flown;
   return withAllowance(sitting, {
     id: ID,
     title: TITLE,
@@ -41,8 +41,9 @@ export function altitudeBeforeFinal(sitting: Case): CriterionJudgement {
     limit,
     limitWords: `${bandWords(limit.lower, limit.upper, 'ft')} of ${whole(target.altitudeFt)} ft`,
     counted,
-    parts,
-    madeUp: null,
+    parts: relativeTo(recordedIn(sitting, decidingAltitudeFt, counted), target.altitudeFt),
+    halfWidths: halfWidthsIn(sitting, decidingAltitudeFt, error.decidingFt, counted),
+    madeUpToS: null,
     near: NEAR_FT,
     halfFloor: FLOOR_FT,
     prompt: promptRule(sitting, target.span, { depth: PROMPT_DEPTH_FT, stop: Infinity }),

@@ -1,6 +1,6 @@
 import { momentOf, type EventKind, type FlownApproach } from '../approach/flown-approach.ts';
 import type { Flown } from '../approach/flown.ts';
-import { clip, type Polyline, type Span } from '../numeric/polyline.ts';
+import { clip, firstAfter, type Polyline, type Span } from '../numeric/polyline.ts';
 import type { Standard } from './standard.ts';
 import type { Stated } from './stated.ts';
 
@@ -46,6 +46,23 @@ export function recordedIn(
   spans: readonly Span[],
 ): Polyline[] {
   return spans.flatMap((span) => clip(track.timeS, column, span, track.gapLimitS));
+}
+
+/** How far off a recorded column may be within spans: lines of the same times as `recordedIn` has. */
+export function halfWidthsIn(
+  { flown: { track } }: Pick<Case, 'flown'>,
+  column: Float64Array,
+  halfWidth: (i: number) => number,
+  spans: readonly Span[],
+): Polyline[] {
+  return spans.flatMap((span) => {
+    const first = Math.max(0, firstAfter(track.timeS, span.startS) - 1);
+    const end = firstAfter(track.timeS, span.endS) + 1;
+    const timeS = track.timeS.subarray(first, end);
+    const known = column.subarray(first, end);
+    const halves = known.map((value, k) => (Number.isNaN(value) ? NaN : halfWidth(first + k)));
+    return clip(timeS, halves, span, track.gapLimitS);
+  });
 }
 
 export function instructorFlewAt({ stated }: Case, momentS: number): boolean {

@@ -1,8 +1,16 @@
-import type { Excursion } from '../approach/excursions.ts';
 import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
+import { median } from '../numeric/median.ts';
 import { relativeTo, type Polyline, type Span } from '../numeric/polyline.ts';
 import { altitudeBeforeFinal } from './altitude-before-final.ts';
-import { endedBy, flownToItsEnd, moment, recordedIn, withoutInstructor, type Case } from './case.ts';
+import {
+  endedBy,
+  flownToItsEnd,
+  halfWidthsIn,
+  moment,
+  recordedIn,
+  withoutInstructor,
+  type Case,
+} from './case.ts';
 import {
   fromFixOrGate,
   glidepathOnFinal,
@@ -20,9 +28,9 @@ import { airspeedLimit, noAirspeed, speedTarget } from './speed-target.ts';
 import type { Limit } from './standard.ts';
 import type { TimedQuestion } from './timed-criterion.ts';
 import { withAllowance } from './with-allowance.ts';
-import { within } from './within.ts';
 import { bandWords, scaleWords } from './words.ts';
 
+const TOO_FAR_OFF = 'the heights of this log may be off by more than the full scale of the needle';
 const NEEDLE_DEPTH = 0.15;
 const NEEDLE_FLOOR = 0.2;
 const SPEED_DEPTH_KT = 5;
@@ -54,10 +62,14 @@ function needle(sitting: Case, id: NeedleId, title: string, limit: Limit | null)
   if (limit === null) return notAssessed(id, title, noLimit(sitting.standard, id));
   const counting = COUNTING[id](sitting);
   if ('why' in counting) return notAssessed(id, title, counting.why, limit, 'full scale');
-  const { deviations } = sitting.flown;
-  const column = id === 'glidepath-final' ? deviations.glidepathFullScale : deviations.localizerFullScale;
+  const { deviations, needleError } = sitting.flown;
+  const isGlidepath = id === 'glidepath-final';
+  const column = isGlidepath ? deviations.glidepathFullScale : deviations.localizerFullScale;
   const counted = withoutInstructor(sitting, counting.span);
   const parts = recordedIn(sitting, column, counted);
+  const halfWidth = isGlidepath ? needleError.glidepath : needleError.localizer;
+  const halfWidths = halfWidthsIn(sitting, column, halfWidth, counted);
+  if (isBlind(halfWidths)) return notAssessed(id, title, TOO_FAR_OFF, limit, 'full scale');
   const question: TimedQuestion = {
     id,
     title,
@@ -66,7 +78,8 @@ function needle(sitting: Case, id: NeedleId, title: string, limit: Limit | null)
     limitWords: scaleWords(limit.upper ?? -limit.lower!),
     counted,
     parts,
-    madeUp: id === 'localizer-final' ? joiningExcursion(sitting, counting.span, parts, limit) : null,
+    halfWidths,
+    madeUpToS: id === 'localizer-final' ? joinedToS(sitting, counting.span) : null,
     near: NEAR_FULL_SCALE,
     halfFloor: NEEDLE_FLOOR,
     prompt: promptRule(sitting, counting.span, { depth: NEEDLE_DEPTH, stop: 1 }),
@@ -76,28 +89,12 @@ function needle(sitting: Case, id: NeedleId, title: string, limit: Limit | null)
   return withAllowance(sitting, question);
 }
 
-/** Joined inside the fix: from where final began to established is one excursion, as deep as the deepest in it. */
-function joiningExcursion(
-  sitting: Case,
-  final: Span,
-  parts: readonly Polyline[],
-  limit: Limit,
-): Excursion | null {
+/** Joined inside the fix: from where final began to established is one excursion; null where nothing is made of it. */
+function joinedToS(sitting: Case, final: Span): number | null {
   const { approach } = sitting;
   if (!approach.joinedInsideFix || isVectored(sitting)) return null;
   if (sitting.standard.final.countsFrom === 'gate') return null;
-  const endS = Math.min(moment(sitting, 'localizer-established') ?? Infinity, final.endS);
-  let peak = 0;
-  let peakS = final.startS;
-  let outsideS = 0;
-  for (const { timeS, value } of parts) {
-    // What was not recorded, or not flown by the student, is no time outside.
-    outsideS += Math.max(0, Math.min(timeS.at(-1)!, endS) - timeS[0]!);
-    for (let i = 0; i < value.length && timeS[i]! <= endS; i++)
-      if (Math.abs(value[i]!) > Math.abs(peak)) [peak, peakS] = [value[i]!, timeS[i]!];
-  }
-  if (within(limit, peak)) return null;
-  return { startS: final.startS, endS, outsideS, peak, peakS, side: peak > 0 ? 'above' : 'below' };
+  return Math.min(moment(sitting, 'localizer-established') ?? Infinity, final.endS);
 }
 
 function airspeedOnFinal(sitting: Case): CriterionJudgement {
@@ -122,13 +119,20 @@ function airspeedOnFinal(sitting: Case): CriterionJudgement {
     limitWords: `${bandWords(limit.lower, limit.upper, 'kt')} of ${target.words}`,
     counted,
     parts,
-    madeUp: null,
+    // What the instrument showed is what the pilot flew by.
+    halfWidths: [],
+    madeUpToS: null,
     near: NEAR_KT,
     halfFloor: SPEED_FLOOR_KT,
     prompt: promptRule(sitting, counting.span, { depth: SPEED_DEPTH_KT, stop: Infinity }),
     endedBy: endedBy(sitting),
     openEnd: openFinal(sitting),
   });
+}
+
+/** Whether a needle may be off by its full scale for most of the time: then nothing can be said of it. */
+function isBlind(halfWidths: readonly Polyline[]): boolean {
+  return median(halfWidths.flatMap(({ value }) => [...value])) > 1;
 }
 
 function openFinal(sitting: Case): string | null {

@@ -2,13 +2,14 @@ import { medianAround } from '../approach/around.ts';
 import type { Flown } from '../approach/flown.ts';
 import { neededSinkFpm } from '../approach/glidepath-intercept.ts';
 import { firstAfter, firstAtOrAfter } from '../numeric/polyline.ts';
+import { sinkErrorFpm } from '../track/position-error.ts';
 import { verticalSpeedFromHeights } from '../track/vertical-speed.ts';
 import { whole } from '../units/whole.ts';
 import type { Case } from './case.ts';
 import { airspeedLimit, noAirspeed, speedTarget } from './speed-target.ts';
 import type { GateItem, ItemFinding } from './judgement.ts';
 import type { Limit } from './standard.ts';
-import { within } from './within.ts';
+import { verdictWithin } from './within.ts';
 import { bandWords, scaleWords } from './words.ts';
 
 /** Sink at a gate is a straight line through the heights of this long, centred (design, section 9). */
@@ -19,20 +20,23 @@ const SINK_MARGIN_FPM = 300;
 /** How each item stood at a gate. */
 export function itemsAtGate(sitting: Case, momentS: number): ItemFinding[] {
   const { flown, standard } = sitting;
-  const { deviations, track } = flown;
+  const { deviations, track, needleError, error } = flown;
   const { localizer, glidepath, bankDeg } = standard.gates;
+  const i = Math.min(firstAtOrAfter(track.timeS, momentS), track.count - 1);
   return [
     ...finding(
       'localizer',
       localizer,
       medianAround(flown, deviations.localizerFullScale, momentS),
       needleWords,
+      needleError.localizer(i),
     ),
     ...finding(
       'glidepath',
       glidepath,
       medianAround(flown, deviations.glidepathFullScale, momentS),
       needleWords,
+      needleError.glidepath(i),
     ),
     ...airspeedItem(sitting, momentS),
     ...finding(
@@ -40,6 +44,7 @@ export function itemsAtGate(sitting: Case, momentS: number): ItemFinding[] {
       sinkLimit(sitting, momentS),
       sinkAt(flown, momentS),
       (limit, measured) => `${whole(measured)} ft/min, at most ${whole(limit.upper!)}`,
+      sinkErrorFpm(error, i, SINK_FIT_S),
     ),
     ...(track.recorded.bankDeg
       ? finding(
@@ -86,14 +91,16 @@ function finding(
   limit: Limit | null,
   measured: number,
   words: (limit: Limit, measured: number) => string,
+  halfWidth = 0,
 ): ItemFinding[] {
   if (limit === null) return [];
   if (Number.isNaN(measured)) return unknown(item, limit, 'not recorded at the gate');
-  return [{ item, measured, limit, holds: within(limit, measured), why: words(limit, measured) }];
+  const verdict = verdictWithin(limit, measured, halfWidth);
+  return [{ item, measured, limit, verdict, why: words(limit, measured) }];
 }
 
 function unknown(item: GateItem, limit: Limit | null, why: string): ItemFinding[] {
-  return limit === null ? [] : [{ item, measured: null, limit, holds: null, why }];
+  return limit === null ? [] : [{ item, measured: null, limit, verdict: 'not-assessed', why }];
 }
 
 /** Sink rate, positive down, ft/min; NaN where too little was recorded. */

@@ -1,4 +1,4 @@
-import { findExcursions } from '../approach/excursions.ts';
+import { excursionsOff, type Off } from '../approach/excursions.ts';
 import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
 import { OFFSET_LOCALIZER_DEG } from '../facility/impossible-values.ts';
 import type { Span } from '../numeric/polyline.ts';
@@ -6,18 +6,27 @@ import {
   endedBy,
   finalOf,
   flownToItsEnd,
+  halfWidthsIn,
   instructorFlewAt,
   moment,
   recordedIn,
   withoutInstructor,
   type Case,
 } from './case.ts';
+import { sinkErrorFpm } from '../track/position-error.ts';
 import { countingGate } from './counting-gate.ts';
 import { fallsToS } from './falling.ts';
 import { goAroundBegunS } from './go-around-begun.ts';
 import { hiddenS } from './hidden.ts';
 import { itemsAtGate, sinkLimit } from './gate-items.ts';
-import type { CriterionJudgement, GateItem, GateJudgement, ItemFinding, Verdict } from './judgement.ts';
+import type {
+  CriterionJudgement,
+  GateItem,
+  GateJudgement,
+  ItemFinding,
+  LostItem,
+  Verdict,
+} from './judgement.ts';
 import { notAssessed } from './not-assessed.ts';
 import { airspeedLimit, speedTarget } from './speed-target.ts';
 import type { Limit } from './standard.ts';
@@ -34,6 +43,8 @@ const NEAR = {
   sink: 50,
   bank: 1,
 } as const;
+/** Vertical speed is a line through the heights of this long (design, section 8). */
+const SINK_FOLLOWED_S = 6;
 /** Fixes farther apart than this cannot show stability. */
 const SLOWEST_S = 3;
 
@@ -52,6 +63,7 @@ function judgeGate(sitting: Case, gate: GateJudgement['gate'], heightFt: number)
     counts: countingGate(sitting).kind === gate,
     items: [],
     lostAfter: [],
+    doubtedAfter: [],
     verdict: 'not-assessed',
     why,
   });
@@ -61,30 +73,39 @@ function judgeGate(sitting: Case, gate: GateJudgement['gate'], heightFt: number)
   if (timeS >= (goAroundBegunS(sitting) ?? Infinity)) return silent('a missed approach was begun above it');
   if (instructorFlewAt(sitting, timeS)) return silent('the instructor flew');
   const items = itemsAtGate(sitting, timeS);
-  const lostAfter = lostItems(sitting, timeS);
-  return { ...silent(''), items, lostAfter, ...verdictAt(items) };
+  return { ...silent(''), items, ...lostItems(sitting, timeS), ...verdictAt(items) };
 }
 
 function verdictAt(items: readonly ItemFinding[]): { verdict: Verdict; why: string } {
-  const failed = items.filter(({ holds }) => holds === false);
-  if (failed.length > 0)
-    return { verdict: 'not-met', why: failed.map(({ item, why }) => `${item} ${why}`).join('; ') };
-  const unseen = items.filter(({ item, holds }) => holds === null && item !== 'bank' && item !== 'airspeed');
-  if (unseen.length > 0 || items.every(({ holds }) => holds === null))
-    return {
-      verdict: 'not-assessed',
-      why:
-        unseen.length > 0
-          ? `${unseen.map(({ item }) => item).join(', ')} not recorded`
-          : 'nothing of it was recorded',
-    };
+  const of = (verdict: Verdict) => items.filter((item) => item.verdict === verdict);
+  const words = (found: readonly ItemFinding[]) => found.map(({ item, why }) => `${item} ${why}`).join('; ');
+  const failed = of('not-met');
+  if (failed.length > 0) return { verdict: 'not-met', why: words(failed) };
+  const unseen = of('not-assessed').filter(({ item }) => item !== 'bank' && item !== 'airspeed');
+  if (unseen.length > 0)
+    return { verdict: 'not-assessed', why: `${unseen.map(({ item }) => item).join(', ')} not recorded` };
+  if (of('not-assessed').length === items.length)
+    return { verdict: 'not-assessed', why: 'nothing of it was recorded' };
+  const unclear = of('unclear');
+  if (unclear.length > 0)
+    return { verdict: 'unclear', why: `as near to its limit as the position error is: ${words(unclear)}` };
   return { verdict: 'met', why: 'stable as far as this log shows' };
 }
 
-/** What was outside for 3 s or more after a gate. */
-function lostItems(sitting: Case, gateS: number): GateJudgement['lostAfter'] {
+/** What is followed after a gate: one item's column, to where, and how far off it may be. */
+interface Followed {
+  readonly item: GateItem;
+  readonly limit: Limit | null;
+  readonly column: Float64Array | undefined;
+  readonly toS: number;
+  /** From a column's value to what the limit is of. */
+  readonly as?: (value: number) => number;
+  readonly halfWidth?: (i: number) => number;
+}
+
+function followedAfter(sitting: Case, gateS: number): Followed[] {
   const { flown, standard, stated } = sitting;
-  const { track, deviations } = flown;
+  const { track, deviations, needleError, error } = flown;
   const { gates } = standard;
   const decisionS = Math.min(moment(sitting, 'decision-altitude') ?? Infinity, lastS(sitting));
   const lowS = Math.min(lowPointS(sitting, gateS), lastS(sitting));
@@ -93,47 +114,72 @@ function lostItems(sitting: Case, gateS: number): GateJudgement['lostAfter'] {
   // An offset course leads to no threshold: below decision altitude the aircraft has to leave it.
   const isOffset = Math.abs(flown.facility.courseOffsetDeg) > OFFSET_LOCALIZER_DEG;
   const target = speedTarget(gates.speedBasis, stated);
-  const lost = (
-    item: GateItem,
-    limit: Limit | null,
-    column: Float64Array | undefined,
-    endS: number,
-    add = 0,
-    sign = 1,
-  ) =>
-    limit === null || !column
-      ? []
-      : spells(sitting, { startS: gateS, endS }, column, limit, { item, add, sign });
+  const speedLimit = 'why' in target ? null : airspeedLimit(sitting, gates.airspeed);
+  const sinkError = (i: number) =>
+    track.derived.verticalSpeedFpm ? sinkErrorFpm(error, i, SINK_FOLLOWED_S) : error.recordedSinkFpm;
   return [
-    ...lost('localizer', gates.localizer, deviations.localizerFullScale, isOffset ? decisionS : lowS),
-    ...lost('glidepath', gates.glidepath, deviations.glidepathFullScale, decisionS),
-    ...('why' in target
-      ? []
-      : lost(
-          'airspeed',
-          airspeedLimit(sitting, gates.airspeed),
-          track.recorded.airspeedIndicatedKt,
-          speedS,
-          -target.kt,
-        )),
-    ...lost('sink', sinkLimit(sitting, gateS), track.verticalSpeedFpm, lowS, 0, -1),
-    ...lost('bank', gates.bankDeg, track.recorded.bankDeg, lowS),
-  ].toSorted((a, b) => a.startS - b.startS);
+    {
+      item: 'localizer',
+      limit: gates.localizer,
+      column: deviations.localizerFullScale,
+      toS: isOffset ? decisionS : lowS,
+      halfWidth: needleError.localizer,
+    },
+    {
+      item: 'glidepath',
+      limit: gates.glidepath,
+      column: deviations.glidepathFullScale,
+      toS: decisionS,
+      halfWidth: needleError.glidepath,
+    },
+    {
+      item: 'airspeed',
+      limit: speedLimit,
+      column: track.recorded.airspeedIndicatedKt,
+      toS: speedS,
+      as: (kt) => kt - ('why' in target ? NaN : target.kt),
+    },
+    {
+      item: 'sink',
+      limit: sinkLimit(sitting, gateS),
+      column: track.verticalSpeedFpm,
+      toS: lowS,
+      as: (fpm) => -fpm,
+      halfWidth: sinkError,
+    },
+    { item: 'bank', limit: gates.bankDeg, column: track.recorded.bankDeg, toS: lowS },
+  ];
 }
 
-function spells(
-  sitting: Case,
-  span: Span,
-  column: Float64Array,
-  limit: Limit,
-  { item, add, sign }: { item: GateItem; add: number; sign: number },
-): GateJudgement['lostAfter'][number][] {
+/** What was outside for 3 s or more after a gate, and what may have been. */
+function lostItems(sitting: Case, gateS: number): Pick<GateJudgement, 'lostAfter' | 'doubtedAfter'> {
+  const lostAfter: LostItem[] = [];
+  const doubtedAfter: GateItem[] = [];
+  for (const followed of followedAfter(sitting, gateS)) {
+    const { item } = followed;
+    const [least, best, most] = ([-1, 0, 1] as const).map((off) => spellsOf(sitting, gateS, followed, off));
+    const overlaps = (spell: Span) =>
+      least!.some((one) => one.startS < spell.endS && spell.startS < one.endS);
+    for (const { startS, endS } of best!)
+      lostAfter.push({ item, startS, endS, isProven: overlaps({ startS, endS }) });
+    if (most!.length > 0 && best!.length === 0) doubtedAfter.push(item);
+  }
+  return { lostAfter: lostAfter.toSorted((a, b) => a.startS - b.startS), doubtedAfter };
+}
+
+function spellsOf(sitting: Case, gateS: number, followed: Followed, off: Off): readonly Span[] {
+  const { item, limit, column, toS, as = (value) => value, halfWidth } = followed;
+  if (limit === null || !column) return [];
   const isLeft = endedBy(sitting) === 'leaving';
-  const recorded = recordedIn(sitting, column, withoutInstructor(sitting, span));
-  const parts = recorded.map(({ timeS, value }) => ({ timeS, value: value.map((v) => sign * (v + add)) }));
-  return findExcursions(parts, limit, NEAR[item])
-    .filter(({ outsideS, endS }) => outsideS >= LOST_S && !(isLeft && endS >= span.endS))
-    .map(({ startS, endS }) => ({ item, startS, endS }));
+  const spans = withoutInstructor(sitting, { startS: gateS, endS: toS });
+  const parts = recordedIn(sitting, column, spans).map(({ timeS, value }) => ({
+    timeS,
+    value: value.map(as),
+  }));
+  const halfWidths = halfWidth ? halfWidthsIn(sitting, column, halfWidth, spans) : [];
+  return excursionsOff(parts, halfWidths, limit, NEAR[item], off).filter(
+    ({ outsideS, endS }) => outsideS >= LOST_S && !(isLeft && endS >= toS),
+  );
 }
 
 /** Stability is over when a missed approach begins, and with the approach. */
@@ -150,16 +196,26 @@ function lowPointS({ flown, approach }: Case, fromS: number): number {
 export function stabilityCriterion(sitting: Case, gates: readonly GateJudgement[]): CriterionJudgement {
   const gate = gates.find(({ counts }) => counts)!;
   const words = countingGate(sitting).words;
-  const plain = notAssessed('stability', `Stable from ${words}`, gate.why);
+  const plain = { ...notAssessed('stability', `Stable from ${words}`, gate.why), verdict: gate.verdict };
   if (gate.verdict === 'not-met') return { ...plain, verdict: 'not-met', why: `at ${words}: ${gate.why}` };
-  const [lost] = gate.lostAfter;
   if (gate.verdict === 'not-assessed') return plain;
-  if (lost) return { ...plain, verdict: 'not-met', why: `stable at ${words}, then ${lostWords(gate)}` };
+  const proven = gate.lostAfter.filter(({ isProven }) => isProven);
+  const at = gate.verdict === 'unclear' ? `unclear at ${words}` : `stable at ${words}`;
+  if (proven.length > 0) return { ...plain, verdict: 'not-met', why: `${at}, then ${lostWords(proven)}` };
   if (!flownToItsEnd(sitting))
-    return { ...plain, why: `stable at ${words}, but final was not flown to decision altitude` };
+    return { ...plain, verdict: 'not-assessed', why: `${at}, but final was not flown to decision altitude` };
+  if (gate.verdict === 'unclear') return plain;
+  const [lost] = gate.lostAfter;
+  const unclear = (why: string): CriterionJudgement => ({
+    ...plain,
+    verdict: 'unclear',
+    why: `${at}, ${why}`,
+  });
+  if (lost) return unclear(`then ${lostWords(gate.lostAfter)}, but no more than the position error is`);
   const unseenS = unseenAfter(sitting, gate.timeS!);
-  if (unseenS > 0)
-    return { ...plain, why: `stable at ${words}, but ${seconds(unseenS)} after it were not recorded` };
+  if (unseenS > 0) return unclear(`but ${seconds(unseenS)} after it were not recorded`);
+  if (gate.doubtedAfter.length > 0)
+    return unclear(`then ${gate.doubtedAfter.join(' and ')} as near to its limit as the position error is`);
   return { ...plain, verdict: 'met', why: `stable at ${words} and after, as far as this log shows` };
 }
 
@@ -178,7 +234,7 @@ function unseenAfter(sitting: Case, gateS: number): number {
   );
 }
 
-function lostWords({ lostAfter }: GateJudgement): string {
-  const items = [...new Set(lostAfter.map(({ item }) => item))];
+function lostWords(lost: readonly LostItem[]): string {
+  const items = [...new Set(lost.map(({ item }) => item))];
   return `${items.join(' and ')} outside for 3 s or more`;
 }

@@ -21,12 +21,16 @@ export interface CriterionJudgement {
   readonly unit: CriterionUnit;
   /** The value farthest outside or nearest to its limit, with its sign; null where nothing is measured. */
   readonly measured: number | null;
+  /** The largest 95 % half-width of the value where it counted; null where it is what it says. */
+  readonly halfWidth: number | null;
   /** Where it counted: one span, or several between what the instructor flew. Empty: nowhere. */
   readonly counted: readonly Span[];
   /** Recorded seconds of that. */
   readonly assessedS: number;
   /** Seconds beyond the limit; null for what is not told in time. */
   readonly outsideS: number | null;
+  /** What that may be: with the position off all the one way and all the other, and the time unrecorded. */
+  readonly outsideRangeS: { readonly atLeast: number; readonly atMost: number } | null;
   readonly excursions: readonly JudgedExcursion[];
   /** Share of the assessed time within half of each limit (never below 0.20 of full scale or 4 kt); null likewise. */
   readonly insideHalfShare: number | null;
@@ -44,9 +48,15 @@ export interface ItemFinding {
   readonly item: GateItem;
   readonly measured: number | null;
   readonly limit: Limit | null;
-  /** Null: not assessed. */
-  readonly holds: boolean | null;
+  readonly verdict: Verdict;
   readonly why: string;
+}
+
+/** An item that was outside for 3 s or more. */
+export interface LostItem extends Span {
+  readonly item: GateItem;
+  /** Whether it was, however far off the log may be. */
+  readonly isProven: boolean;
 }
 
 export interface GateJudgement {
@@ -58,7 +68,9 @@ export interface GateJudgement {
   readonly counts: boolean;
   readonly items: readonly ItemFinding[];
   /** Items outside for 3 s or more after the gate. */
-  readonly lostAfter: readonly { readonly item: GateItem; readonly startS: number; readonly endS: number }[];
+  readonly lostAfter: readonly LostItem[];
+  /** Items of which that is as well possible, as far as their error goes, as not. */
+  readonly doubtedAfter: readonly GateItem[];
   readonly verdict: Verdict;
   readonly why: string;
 }

@@ -1,6 +1,7 @@
 import { at } from '../approach/flown.ts';
 import { firstAfter } from '../numeric/polyline.ts';
 import { whole } from '../units/whole.ts';
+import { neededSinkFpm } from '../approach/glidepath-intercept.ts';
 import { instructorFlewAt, moment, type Case } from './case.ts';
 import { goAroundBegunS } from './go-around-begun.ts';
 import type { CriterionJudgement, Verdict } from './judgement.ts';
@@ -46,13 +47,29 @@ export function judgeMinimums(sitting: Case): CriterionJudgement {
     );
   const lateS = decisionS === null ? 0 : Math.max(0, startS - decisionS);
   const measured = byHeight ? aboveFt : lateS;
-  const inTime = byHeight ? aboveFt >= rule.limit.lower! : lateS <= rule.seconds;
-  if (inTime) return settled('met', measured, startWords(aboveFt));
+  const offFt = errorFt(sitting, startS);
+  const sinkFps = neededSinkFpm(flown, at(flown, flown.track.groundspeedKt, startS)) / 60;
+  // With the aircraft so much lower than the log has it, decision altitude was passed so much earlier.
+  const lateWith = (lowerFt: number) => Math.max(0, lateS + (lowerFt - (lateS > 0 ? 0 : aboveFt)) / sinkFps);
+  const inTime = (lowerFt: number) =>
+    byHeight
+      ? aboveFt - lowerFt >= rule.limit.lower!
+      : (lowerFt === 0 ? lateS : lateWith(lowerFt)) <= rule.seconds;
+  if (inTime(offFt)) return settled('met', measured, startWords(aboveFt));
+  if (inTime(-offFt) && sitting.stated.visualReferenceAtMinimums !== 'seen') {
+    const why = `${startWords(aboveFt)}, by heights that may be off by ${whole(offFt)} ft`;
+    return settled('unclear', measured, why);
+  }
   return tooLow(
     sitting,
     { measured, why: `${startWords(aboveFt)}, ${seconds(lateS)} after it was passed` },
     settled,
   );
+}
+
+/** How far off the height may be there. */
+function errorFt({ flown: { track, error } }: Case, momentS: number): number {
+  return error.decidingFt(Math.min(firstAfter(track.timeS, momentS), track.count - 1));
 }
 
 type Settle = (verdict: Verdict, measured: number | null, why: string) => CriterionJudgement;

@@ -1,8 +1,9 @@
-import { findExcursions } from '../approach/excursions.ts';
+import { excursionsOff } from '../approach/excursions.ts';
 import { at } from '../approach/flown.ts';
 import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
+import type { Polyline } from '../numeric/polyline.ts';
 import { whole } from '../units/whole.ts';
-import { finalOf, moment, recordedIn, withoutInstructor, type Case } from './case.ts';
+import { finalOf, halfWidthsIn, moment, recordedIn, withoutInstructor, type Case } from './case.ts';
 import { glidepathOnFinal, localizerOnFinal } from './counting.ts';
 import { fallsToS } from './falling.ts';
 import { gateDatumFt } from './gate-datum.ts';
@@ -24,35 +25,43 @@ export function safetyLimits(sitting: Case, gates: readonly GateJudgement[]): st
 /** Full scale for 3 s on final with no missed approach begun within 10 s. */
 function onTheStop(sitting: Case): string[] {
   const { standard } = sitting;
-  const { deviations } = sitting.flown;
+  const { deviations, needleError } = sitting.flown;
   // What is safe does not wait for the gate of a standard.
   const onFinal: Case = {
     ...sitting,
     standard: { ...standard, final: { ...standard.final, countsFrom: 'fix' } },
   };
   const needles = [
-    ['localizer', deviations.localizerFullScale, localizerOnFinal(onFinal)],
-    ['glidepath', deviations.glidepathFullScale, glidepathOnFinal(onFinal)],
+    ['localizer', deviations.localizerFullScale, localizerOnFinal(onFinal), needleError.localizer],
+    ['glidepath', deviations.glidepathFullScale, glidepathOnFinal(onFinal), needleError.glidepath],
   ] as const;
-  return needles.flatMap(([name, column, counting]) => {
+  return needles.flatMap(([name, column, counting, halfWidth]) => {
     if ('why' in counting) return [];
-    const parts = recordedIn(sitting, column, withoutInstructor(sitting, counting.span));
-    const long = findExcursions(parts, FULL_SCALE, NEAR_FULL_SCALE).find(
+    const spans = withoutInstructor(sitting, counting.span);
+    const parts = recordedIn(sitting, column, spans);
+    const halfWidths = halfWidthsIn(sitting, column, halfWidth, spans);
+    // Only what holds with the position off inward is proven.
+    const long = excursionsOff(parts, halfWidths, FULL_SCALE, NEAR_FULL_SCALE, -1).find(
       ({ startS, outsideS }) => outsideS >= ON_THE_STOP_S && !isAnswered(sitting, startS),
     );
     return long
       ? [
-          `the ${name} was at full scale for ${seconds(long.outsideS)} on final, and no missed approach was begun`,
+          `the ${name} was at full scale for ${sure(halfWidths)}${seconds(long.outsideS)} on final, and no missed approach was begun`,
         ]
       : [];
   });
 }
 
+/** Of a value that may be off, what is told is the least that it was. */
+function sure(halfWidths: readonly Polyline[]): string {
+  return halfWidths.some(({ value }) => value.some((half) => half > 0)) ? 'at least ' : '';
+}
+
 /** A needle, sink or below-Vref item failed at 500 ft and the approach was continued through 300 ft. */
 function unstableAndContinued(sitting: Case, gates: readonly GateJudgement[]): string[] {
   const gate = gates.find((found) => found.gate === 'gate-500')!;
-  const failed = gate.items.filter(({ item, holds, measured, limit }) => {
-    if (holds !== false || item === 'bank') return false;
+  const failed = gate.items.filter(({ item, verdict, measured, limit }) => {
+    if (verdict !== 'not-met' || item === 'bank') return false;
     if (item !== 'airspeed') return true;
     return sitting.standard.gates.speedBasis === 'vref' && measured! < limit!.lower!;
   });

@@ -1,10 +1,17 @@
-import { findExcursions, timeOutsideS, type Excursion } from '../approach/excursions.ts';
+import {
+  excursionsOff,
+  findExcursions,
+  timeOutsideS,
+  type Excursion,
+  type Off,
+} from '../approach/excursions.ts';
 import { clip, durationS, type Polyline, type Span } from '../numeric/polyline.ts';
 import type { CriterionJudgement, JudgedExcursion, Verdict } from './judgement.ts';
 import { halved } from './halved.ts';
 import { judgeExcursions, type PromptRule } from './prompt.ts';
 import type { Limit } from './standard.ts';
 import { hiddenS } from './hidden.ts';
+import { within } from './within.ts';
 import { seconds } from './words.ts';
 
 /** One value over the time where its tolerance counts. */
@@ -18,8 +25,10 @@ export interface TimedQuestion {
   readonly counted: readonly Span[];
   /** The recorded value within `counted`, relative to its target. */
   readonly parts: readonly Polyline[];
-  /** One excursion that the rules make, in place of whatever was flown in its time; null for none. */
-  readonly madeUp: Excursion | null;
+  /** How far off it may be, 95 % half-widths in lines of the same times; empty where it is what it says. */
+  readonly halfWidths: readonly Polyline[];
+  /** Until when one excursion that the rules make stands in place of whatever was flown; null for none. */
+  readonly madeUpToS: number | null;
   /** Spells parted only by time this near the limit are one. */
   readonly near: number;
   /** Half of a limit is never taken below this. */
@@ -31,53 +40,124 @@ export interface TimedQuestion {
   readonly openEnd: string | null;
 }
 
-/** Time beyond a limit, its excursions, and whether that is met. Beyond once is proof; within needs all of it. */
+/** A question as it is answered with the value off one way. */
+interface Reading {
+  readonly excursions: readonly JudgedExcursion[];
+  readonly outsideS: number;
+}
+
+/**
+ * Time beyond a limit, its excursions, and whether that is met. It is read three times: with the value off inward by
+ * all that it may be, as it is, and off outward. Beyond in the first is proof, within in the last is proof.
+ */
 export function judgeTimed(question: TimedQuestion): CriterionJudgement {
-  const { id, title, unit, limit, counted, parts, madeUp } = question;
-  const later = madeUp === null ? parts : afterMoment(parts, madeUp.endS);
-  const found = [...(madeUp ? [madeUp] : []), ...findExcursions(later, limit, question.near)];
-  // Who circles or sidesteps leaves the beam on purpose: its last excursion is the leaving itself.
-  const excursions = question.endedBy === 'leaving' ? found.filter((one) => !isOpen(one, counted)) : found;
-  // Of a final that went on unseen, no share can be told.
-  const rule = question.openEnd === null ? question.prompt : { ...question.prompt, finalS: Infinity };
-  const judged = judgeExcursions(excursions, limit, rule);
+  const { id, title, unit, limit, counted, parts, halfWidths } = question;
   const assessedS = durationS(parts);
+  const best = read(question, 0);
+  const least = halfWidths.length === 0 ? best : read(question, -1);
+  const most = halfWidths.length === 0 ? best : read(question, 1);
+  const hidden = hiddenS(parts, counted, limit);
   return {
     id,
     title,
     limit,
     unit,
     measured: farthest(parts, limit),
+    halfWidth: largest(halfWidths),
     counted,
     assessedS,
-    outsideS: assessedS > 0 ? timeOutsideS(excursions) : null,
-    excursions: judged,
+    outsideS: assessedS === 0 ? null : best.outsideS,
+    outsideRangeS:
+      assessedS === 0
+        ? null
+        : {
+            atLeast: Math.min(least.outsideS, best.outsideS),
+            atMost: Math.max(most.outsideS, best.outsideS) + hidden,
+          },
+    excursions: best.excursions,
     insideHalfShare: assessedS > 0 ? insideHalfS(parts, limit, question.halfFloor) / assessedS : null,
-    ...verdictOf(question, judged, assessedS),
+    ...verdictOf(question, { least, best, most, hiddenS: hidden, assessedS }),
     allowed: null,
   };
 }
 
-function verdictOf(
-  { limitWords, parts, counted, limit, openEnd, endedBy }: TimedQuestion,
-  excursions: readonly JudgedExcursion[],
-  assessedS: number,
-): { verdict: Verdict; why: string } {
-  const outsideS = timeOutsideS(excursions);
+function read(question: TimedQuestion, off: Off): Reading {
+  const { limit, counted, parts, halfWidths, madeUpToS, near } = question;
+  const madeUp = madeUpToS === null ? null : joining(question, madeUpToS, off);
+  const later = (lines: readonly Polyline[]) =>
+    madeUpToS === null || !madeUp ? lines : afterMoment(lines, madeUpToS);
+  const found = excursionsOff(later(parts), later(halfWidths), limit, near, off);
+  const all = madeUp === null ? found : [madeUp, ...found];
+  // Who circles or sidesteps leaves the beam on purpose: its last excursion is the leaving itself.
+  const excursions = question.endedBy === 'leaving' ? all.filter((one) => !isOpen(one, counted)) : all;
+  // Of a final that went on unseen, no share can be told.
+  const rule = question.openEnd === null ? question.prompt : { ...question.prompt, finalS: Infinity };
+  return { excursions: judgeExcursions(excursions, limit, rule), outsideS: timeOutsideS(excursions) };
+}
+
+/** Joined inside the fix: until established is one excursion, as deep as the deepest in it; null where that is within. */
+function joining(
+  { parts, halfWidths, counted, limit }: TimedQuestion,
+  endS: number,
+  off: Off,
+): Excursion | null {
+  let peak = 0;
+  let peakS = counted[0]?.startS ?? NaN;
+  let outsideS = 0;
+  for (const [k, { timeS, value }] of parts.entries()) {
+    // What was not recorded, or not flown by the student, is no time outside.
+    outsideS += Math.max(0, Math.min(timeS.at(-1)!, endS) - timeS[0]!);
+    for (let i = 0; i < value.length && timeS[i]! <= endS; i++) {
+      const half = off * (halfWidths[k]?.value[i] ?? 0);
+      const moved = Math.sign(value[i]!) * Math.max(0, Math.abs(value[i]!) + half);
+      if (Math.abs(moved) > Math.abs(peak)) [peak, peakS] = [moved, timeS[i]!];
+    }
+  }
+  if (counted.length === 0 || within(limit, peak)) return null;
+  const { startS } = counted[0]!;
+  return { startS, endS, outsideS, peak, peakS, side: peak > 0 ? 'above' : 'below' };
+}
+
+interface Readings {
+  readonly least: Reading;
+  readonly best: Reading;
+  readonly most: Reading;
+  readonly hiddenS: number;
+  readonly assessedS: number;
+}
+
+function verdictOf(question: TimedQuestion, readings: Readings): { verdict: Verdict; why: string } {
+  const { limitWords, counted, openEnd, endedBy } = question;
+  const { least, best, most, hiddenS: hidden, assessedS } = readings;
   if (assessedS === 0) return { verdict: 'not-assessed', why: 'nothing of it was recorded' };
-  if (excursions.some(({ prompt }) => !prompt))
-    return { verdict: 'not-met', why: `beyond ${limitWords} for ${seconds(outsideS)}` };
-  const answered = endedBy === 'going-around' && excursions.some((one) => isOpen(one, counted));
+  const spread = spreadWords(readings);
+  const isBeyond = ({ excursions }: Reading) => excursions.some(({ prompt }) => !prompt);
+  const beyond = `beyond ${limitWords} for ${seconds(best.outsideS)}`;
+  if (isBeyond(least)) return { verdict: 'not-met', why: `${beyond}${spread}` };
+  const answered = endedBy === 'going-around' && best.excursions.some((one) => isOpen(one, counted));
   const how = answered ? 'answered by going around' : 'promptly corrected';
-  const within =
-    excursions.length === 0
-      ? `within ${limitWords}`
-      : `beyond ${limitWords} for ${seconds(outsideS)}, ${how}`;
-  const unrecordedS = hiddenS(parts, counted, limit);
-  if (openEnd !== null) return { verdict: 'not-assessed', why: `${within}, but ${openEnd}` };
-  if (unrecordedS > 0)
-    return { verdict: 'not-assessed', why: `${within}, but ${seconds(unrecordedS)} of it were not recorded` };
-  return { verdict: 'met', why: within };
+  const promptly = isBeyond(best) ? beyond : `${beyond}, ${how}`;
+  const told = best.excursions.length === 0 ? `within ${limitWords}` : promptly;
+  if (openEnd !== null) return { verdict: 'not-assessed', why: `${told}, but ${openEnd}` };
+  if (hidden > assessedS)
+    return { verdict: 'not-assessed', why: `${told}, but most of it, ${seconds(hidden)}, was not recorded` };
+  if (hidden > 0)
+    return { verdict: 'unclear', why: `${told}, but ${seconds(hidden)} of it were not recorded` };
+  if (isBeyond(most)) return { verdict: 'unclear', why: `${told}${spread}` };
+  return { verdict: 'met', why: told };
+}
+
+/** What the error leaves open, where that is told in whole seconds. */
+function spreadWords({ least, best, most }: Readings): string {
+  const [from, to] = [Math.round(least.outsideS), Math.round(most.outsideS)];
+  if (best.outsideS === 0) return `, though by its error up to ${seconds(most.outsideS)} beyond`;
+  return from === to ? '' : `, ${from} to ${to} s by its error`;
+}
+
+function largest(lines: readonly Polyline[]): number | null {
+  let most: number | null = null;
+  for (const { value } of lines) for (const v of value) most = Math.max(most ?? 0, v);
+  return most;
 }
 
 /** Whether an excursion was not over when what counted was. */

@@ -7,6 +7,7 @@ import { indicatedAltitude } from './indicated-altitude.ts';
 import { motionFromPositions } from './motion.ts';
 import { orderFixes } from './order-fixes.ts';
 import { flagFrozen, flagJumps } from './quality.ts';
+import { receiverOf, type ReceiverKind } from './receiver.ts';
 import { FIX_FLAG, type ExtraQuantity, type Track } from './track.ts';
 import { verticalSpeedFromHeights } from './vertical-speed.ts';
 
@@ -17,6 +18,8 @@ export interface TrackSettings {
   readonly altimeterSettingHpa?: number | null;
   /** Its air, for the height of an altimeter above it; null when not known. */
   readonly aerodrome?: Aerodrome | null;
+  /** What the positions come from, where the user states it. */
+  readonly receiver?: ReceiverKind | null;
 }
 
 /**
@@ -30,7 +33,7 @@ export function buildTrack(log: Log, settings: TrackSettings = { undulationM: nu
   const lonDeg = take(log.values.lonDeg);
   if (latDeg.length < 2)
     return refused('too-few-fixes', `${log.name}: ${latDeg.length} usable fix; a track needs two or more.`);
-  const { undulationM, altimeterSettingHpa = null, aerodrome = null } = settings;
+  const { undulationM, altimeterSettingHpa = null, aerodrome = null, receiver = null } = settings;
   const indicated = indicatedAltitude(log, altimeterSettingHpa);
   const altitude = chooseAltitude(log, indicated.altitudeFt, { undulationM, aerodrome });
   if (!altitude)
@@ -64,7 +67,12 @@ export function buildTrack(log: Log, settings: TrackSettings = { undulationM: nu
     ...coarsePositions(latDeg, lonDeg),
     ...coarseHeights(track.altitudeFt),
   ];
-  return usable({ ...track, altitudeSource: altitude.source, issues }, issues);
+  const known = {
+    altitudeSource: altitude.source,
+    temperatureKnown: aerodrome !== null,
+    receiver: receiverOf(log, receiver),
+  };
+  return usable({ ...track, ...known, issues }, issues);
 }
 
 type Positions = Pick<Track, 'latDeg' | 'lonDeg' | 'altitudeFt' | 'altitudeIndicatedFt'>;

@@ -1,5 +1,6 @@
 import type { Issue } from '../issue/issue.ts';
 import type { Quantity } from '../log/log.ts';
+import type { Receiver } from './receiver.ts';
 
 /** Bits of `Track.flags`: what is peculiar about a fix that stays in the track. */
 export const FIX_FLAG = {
@@ -27,6 +28,9 @@ export interface Track {
   /** The height used for the beam, above mean sea level, and where it comes from. */
   readonly altitudeFt: Float64Array;
   readonly altitudeSource: AltitudeSource;
+  /** Whether an altimeter's height was corrected for the air that the user stated. */
+  readonly temperatureKnown: boolean;
+  readonly receiver: Receiver;
   /** What the altimeter showed; null when not logged. */
   readonly altitudeIndicatedFt: Float64Array | null;
   readonly groundspeedKt: Float64Array;

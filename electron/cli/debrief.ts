@@ -26,7 +26,9 @@ export const debrief: Command = {
     standard: { value: `${SHIPPED.map(({ id }) => id).join(', ')}, or a file of your own` },
     ...STATED_OPTIONS,
     heights: {
-      value: 'as-logged, or from-rollout to take off what the roll after landing shows them to be high by',
+      value:
+        'as-logged, or from-rollout to take off what the roll after landing shows them to be high by ' +
+        '(of itself with a phone only)',
       oneOf: ['as-logged', 'from-rollout'],
     },
     format: { value: 'text, json or csv', oneOf: ['text', 'json', 'csv'] },
@@ -44,15 +46,16 @@ export const debrief: Command = {
     if (!standard.ok) return refuse(standard.refusal, output);
     const stated = statedOf(args);
     if (!stated.ok) return refuse(stated.refusal, output);
-    const judging = { standard: standard.value, stated: stated.value, heights: heightsOf(args) };
+    const judging = { standard: standard.value, stated: stated.value, ...heightsOf(args) };
     const debriefs = await debriefAll(args.files, facility.value, settings.value, judging, output);
     if (debriefs.length === 0) return EXIT.unusable;
     return deliver(debriefs, args, output);
   },
 };
 
-export function heightsOf({ options }: Arguments): Heights {
-  return (options['heights']?.[0] as Heights | undefined) ?? 'as-logged';
+export function heightsOf({ options }: Arguments): Pick<Judging, 'heights'> {
+  const heights = options['heights']?.[0] as Heights | undefined;
+  return heights ? { heights } : {};
 }
 
 /** Debriefs what can be; each log that cannot gets its sentence. */

@@ -1,6 +1,7 @@
 import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
 import { QUANTITIES, TIME_ROLES, type ColumnRole, type LogSettings } from '../../core/log/log.ts';
 import { HECTOPASCALS_PER_INCH_OF_MERCURY } from '../../core/units/units.ts';
+import { RECEIVER_KINDS, type ReceiverKind } from '../../core/track/receiver.ts';
 import type { Arguments, Option } from './command.ts';
 import { numberOf } from './number-of.ts';
 
@@ -14,6 +15,10 @@ export const LOG_OPTIONS: Readonly<Record<string, Option>> = {
   start: { value: 'the start of a log that counts seconds, as 2026-05-01T09:00:00Z' },
   qnh: { value: 'the altimeter setting of the flight, in hPa or inches of mercury' },
   temperature: { value: 'the temperature at the aerodrome, in °C' },
+  receiver: {
+    value: 'what the positions come from: augmented, plain or phone',
+    oneOf: RECEIVER_KINDS,
+  },
   column: {
     value: 'a column and what it holds, as "Header=altitudeGeometricFt" or "Header=none"',
     repeatable: true,
@@ -42,12 +47,14 @@ export function logSettings({ options }: Arguments): Outcome<LogSettings> {
   if (!temperature.ok) return temperature;
   const zone = options['time-zone']?.[0];
   const order = options['date-order']?.[0];
+  const receiver = options['receiver']?.[0];
   return usable({
     columns,
     ...(order && { dateOrder: order as (typeof DATE_ORDERS)[number] }),
     ...(zone && { timeZone: zone }),
     ...(start && { startS: startMs / 1000 }),
     ...(setting.value !== null && { altimeterSettingHpa: setting.value }),
+    ...(receiver && { receiver: receiver as ReceiverKind }),
     ...(temperature.value !== null && { temperatureC: temperature.value }),
   });
 }

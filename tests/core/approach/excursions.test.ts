@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  excursionsOff,
   findExcursions,
   timeOutsideS,
   timesWithinS,
@@ -10,6 +11,34 @@ import { every, line } from '../numeric/line.ts';
 
 const NEEDLE: Limits = { lower: -0.75, upper: 0.75 };
 const found = (value: number[], limits = NEEDLE) => findExcursions([every(10, value)], limits, 0.05);
+
+describe('excursions of a value that may be off', () => {
+  const off = (value: number[], half: number[], by: -1 | 0 | 1) =>
+    excursionsOff([every(10, value)], [every(10, half)], NEEDLE, 0.05, by);
+
+  it('are wider with it off outward, and narrower inward, at both sides at once', () => {
+    const value = [0, 0.8, 0, -0.8, 0];
+    const half = [0.1, 0.1, 0.1, 0.1, 0.1];
+    // Beyond 0.65, 0.75 and 0.85 of a slope of 0.8 in 10 s, up and down again, twice.
+    expect(timeOutsideS(off(value, half, 1))).toBeCloseTo(4 * (0.15 / 0.8) * 10, 9);
+    expect(timeOutsideS(off(value, half, 0))).toBeCloseTo(4 * (0.05 / 0.8) * 10, 9);
+    expect(off(value, half, -1)).toEqual([]);
+    expect(off(value, half, 1).map(({ side, peak }) => [side, Math.round(peak * 100)])).toEqual([
+      ['above', 90],
+      ['below', -90],
+    ]);
+  });
+
+  it('follow a half-width that changes', () => {
+    // 0.5 + 0 to 0.5 + 0.5 crosses 0.75 half way.
+    expect(off([0.5, 0.5], [0, 0.5], 1)).toMatchObject([{ startS: 5, endS: 10, peak: 1 }]);
+    expect(timeOutsideS(off([1, 1], [0, 0.5], -1))).toBeCloseTo(5, 9);
+  });
+
+  it('of one that is what it says are the plain ones', () => {
+    expect(excursionsOff([every(10, [0, 0.8, 0])], [], NEEDLE, 0.05, 1)).toEqual(found([0, 0.8, 0]));
+  });
+});
 
 describe('findExcursions', () => {
   it('finds crossing times on the straight lines', () => {

@@ -4,6 +4,7 @@ import { composeDebrief } from '../../../core/debrief/compose-debrief.ts';
 import type { ApproachDebrief, Debrief, DebriefNeedle } from '../../../core/debrief/debrief.ts';
 import { projectTrack } from '../../../core/deviation/project-track.ts';
 import { buildTrack } from '../../../core/track/build-track.ts';
+import { NO_ERROR } from '../../../core/track/position-error.ts';
 import type { FacilityFile } from '../../support/flight/facility-file.ts';
 import type { FlightTruth } from '../../support/flight/flight-truth.ts';
 import { drawFlight } from '../../support/flight/drawn-flight.ts';
@@ -51,7 +52,7 @@ export function between(rows: Rows, keep: (timeS: number) => boolean): Rows {
 export function debriefRows({ facility, heightFt, ...places }: Rows): Debrief {
   const log = makeLog({ ...mutable(places), values: { altitudeGeometricFt: [...heightFt] } });
   const defined = defineFacility(JSON.stringify(facility), 'made.json');
-  const track = buildTrack(log);
+  const track = buildTrack(log, { undulationM: null, receiver: 'augmented' });
   if (!defined.ok || !track.ok) throw new Error('the flight is refused');
   return composeDebrief({
     log,
@@ -59,6 +60,7 @@ export function debriefRows({ facility, heightFt, ...places }: Rows): Debrief {
     ...defined.value,
     facilityIssues: [],
     deviations: projectTrack(track.value, defined.value.geometry),
+    error: NO_ERROR,
   });
 }
 

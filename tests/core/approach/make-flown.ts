@@ -1,6 +1,9 @@
 import type { Flown } from '../../../core/approach/flown.ts';
+import type { Deviations } from '../../../core/deviation/deviations.ts';
+import { needleError } from '../../../core/deviation/needle-error.ts';
 import type { FacilityGeometry } from '../../../core/facility/derive-geometry.ts';
 import { RADIANS_PER_DEGREE } from '../../../core/units/units.ts';
+import { NO_ERROR, type PositionError } from '../../../core/track/position-error.ts';
 import { gapsLongerThan } from '../../../core/track/gaps.ts';
 import type { ExtraQuantity, Track } from '../../../core/track/track.ts';
 
@@ -25,6 +28,7 @@ export interface Making {
   readonly verticalSpeedFpm?: Course;
   readonly recorded?: { readonly [Q in ExtraQuantity]?: Course };
   readonly facility?: Partial<FacilityGeometry>;
+  readonly error?: PositionError;
 }
 
 export const THRESHOLD_FT = 100;
@@ -92,6 +96,8 @@ export function makeFlown(making: Making = {}): Flown {
     lonDeg: column(0),
     altitudeFt,
     altitudeSource: 'geometric',
+    temperatureKnown: false,
+    receiver: { kind: 'augmented', isStated: false, accuracyShare: 0.95 },
     altitudeIndicatedFt: indicatedFt,
     groundspeedKt: column(making.groundspeedKt ?? 90),
     trackTrueDeg: column(making.trackTrueDeg ?? 90),
@@ -107,26 +113,30 @@ export function makeFlown(making: Making = {}): Flown {
     line: Uint32Array.from(timeS, (_, i) => i + 2),
     issues: [],
   };
+  const deviations: Deviations = {
+    localizerDeg: localizer.map((fraction) => fraction * 2.5),
+    localizerFullScale: localizer,
+    glidepathDeg: glidepath.map((fraction) => fraction * 0.72),
+    glidepathFullScale: glidepath,
+    heightAboveGlidepathFt: glidepath.map((fraction) => fraction * 250),
+    distanceToThresholdNm: distanceNm,
+    centrelineOffsetFt: column(making.offsetFt ?? 0),
+    heightAboveThresholdFt: heightFt,
+    // The antenna stands 1.2 NM behind the threshold.
+    alongCourseNm: distanceNm.map((nm, i) => (nm + 1.2) * Math.cos(localizer[i]! * 2.5 * RADIANS_PER_DEGREE)),
+    acrossCourseNm: distanceNm.map(
+      (nm, i) => (nm + 1.2) * Math.sin(localizer[i]! * 2.5 * RADIANS_PER_DEGREE),
+    ),
+  };
+  const facility = { ...FACILITY, ...making.facility };
+  const error = making.error ?? NO_ERROR;
   return {
     track,
-    deviations: {
-      localizerDeg: localizer.map((fraction) => fraction * 2.5),
-      localizerFullScale: localizer,
-      glidepathDeg: glidepath.map((fraction) => fraction * 0.72),
-      glidepathFullScale: glidepath,
-      heightAboveGlidepathFt: glidepath.map((fraction) => fraction * 250),
-      distanceToThresholdNm: distanceNm,
-      centrelineOffsetFt: column(making.offsetFt ?? 0),
-      heightAboveThresholdFt: heightFt,
-      // The antenna stands 1.2 NM behind the threshold.
-      alongCourseNm: distanceNm.map(
-        (nm, i) => (nm + 1.2) * Math.cos(localizer[i]! * 2.5 * RADIANS_PER_DEGREE),
-      ),
-      acrossCourseNm: distanceNm.map(
-        (nm, i) => (nm + 1.2) * Math.sin(localizer[i]! * 2.5 * RADIANS_PER_DEGREE),
-      ),
-    },
-    facility: { ...FACILITY, ...making.facility },
+    deviations,
+    facility,
+    error,
+    needleError: needleError(error, deviations, facility),
+    heightCorrectionFt: 0,
     courseAngleDeg: column(making.courseAngleDeg ?? 0),
     decidingAltitudeFt: indicatedFt ?? altitudeFt,
     altitudeSource: indicatedFt ? 'indicated' : 'geometric',

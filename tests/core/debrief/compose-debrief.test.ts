@@ -155,7 +155,7 @@ describe('a debrief', () => {
     );
     expect(final(approach).unrecordedS).toBeCloseTo(20, 6);
     expect(needles(approach)[0]).toMatchObject({
-      verdict: 'not-assessed',
+      verdict: 'unclear',
       why: 'within ¾ scale, but 20 s of it were not recorded',
     });
   });

@@ -8,6 +8,8 @@ import type { Standard } from '../../../core/standard/standard.ts';
 import { DEFAULT_STANDARD } from '../../../core/standard/standards.ts';
 import { NOTHING_STATED, type Stated } from '../../../core/standard/stated.ts';
 import { buildTrack } from '../../../core/track/build-track.ts';
+import { NO_ERROR, positionErrorOf } from '../../../core/track/position-error.ts';
+import type { ReceiverKind } from '../../../core/track/receiver.ts';
 import { drawFlight, type Drawing } from '../../support/flight/drawn-flight.ts';
 import type { FlightTruth } from '../../support/flight/flight-truth.ts';
 import { PETRELHOLM } from '../../support/samples/petrelholm.ts';
@@ -22,7 +24,10 @@ interface Recording {
   readonly facility?: object;
   /** What the log's heights are high by. */
   readonly highByFt?: number;
-  readonly heights?: Heights;
+  /** As logged when not said; null: as the program has it of itself. */
+  readonly heights?: Heights | null;
+  /** What the fixes are from; they are what they say when not said. */
+  readonly receiver?: ReceiverKind;
 }
 
 export const STRAIGHT_IN: Drawing = {
@@ -59,6 +64,7 @@ export function debriefTruth(
     facility = PETRELHOLM,
     highByFt = 0,
     heights = 'as-logged',
+    receiver = null,
   } = recording;
   const tenths = Array.from(truth.columns.timeS.keys()).filter(keep);
   const pick = (column: Float64Array) => tenths.map((tenth) => column[tenth]!);
@@ -72,13 +78,14 @@ export function debriefTruth(
     },
   });
   const defined = defineFacility(JSON.stringify(facility), 'petrelholm.json');
-  const track = buildTrack(log);
+  const track = buildTrack(log, { undulationM: null, receiver });
   if (!defined.ok || !track.ok) throw new Error('the drawn flight is refused');
   const { geometry } = defined.value;
   const deviations = projectTrack(track.value, geometry);
   const { facility: parsed } = defined.value;
+  const error = receiver === null ? NO_ERROR : positionErrorOf(track.value, geometry.threshold.elevationFt);
   return composeDebrief(
-    { log, track: track.value, facility: parsed, geometry, facilityIssues: [], deviations },
-    { standard, stated: { ...NOTHING_STATED, ...stated }, heights },
+    { log, track: track.value, facility: parsed, geometry, facilityIssues: [], deviations, error },
+    { standard, stated: { ...NOTHING_STATED, ...stated }, ...(heights && { heights }) },
   );
 }

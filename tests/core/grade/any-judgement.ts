@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import type { ApproachJudgement, CriterionJudgement, Verdict } from '../../../core/standard/judgement.ts';
-import { ALL_IDS, criterion, excursion, gate, item, judgement } from './make-judgement.ts';
+import { ALL_IDS, criterion, excursion, gate, item, judgement, lost } from './make-judgement.ts';
 
 const NOT_IN_TIME: ReadonlySet<string> = new Set(['stability', 'minimums']);
 
@@ -26,8 +26,8 @@ export function anyJudgement(
   return fc
     .record({
       criteria,
-      holds: fc.constantFrom(true, false, null),
-      lost: fc.boolean(),
+      atGate: fc.constantFrom<Verdict>('met', 'not-met', 'unclear', 'not-assessed'),
+      isLost: fc.boolean(),
       safety: fc.array(fc.constant('full scale for 4 s'), { maxLength: 1 }),
       soundGoAround: fc.constantFrom(null, 'begun in time'),
       ceiling: fc.constantFrom(
@@ -36,8 +36,8 @@ export function anyJudgement(
         { level: 4, why: 'capped' } as const,
       ),
     })
-    .map(({ holds, lost, ...rest }) => {
-      const lostAfter = lost ? [{ item: 'sink' as const, startS: 1, endS: 5 }] : [];
-      return judgement({ ...rest, gates: [gate({ items: [item('sink', holds)], lostAfter })] });
+    .map(({ atGate, isLost, ...rest }) => {
+      const lostAfter = isLost ? [lost('sink', 1, 5)] : [];
+      return judgement({ ...rest, gates: [gate({ items: [item('sink', atGate)], lostAfter })] });
     });
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { gradeOf, type Grade, type NotGraded } from '../../../core/grade/grade.ts';
 import type { ApproachJudgement, CriterionJudgement } from '../../../core/standard/judgement.ts';
 import { anyJudgement } from './any-judgement.ts';
-import { criteria, criterion, excursion, gate, judgement, NOT_ASSESSED } from './make-judgement.ts';
+import { criteria, criterion, excursion, gate, judgement, lost, NOT_ASSESSED } from './make-judgement.ts';
 
 type Changes = Readonly<Record<string, Partial<CriterionJudgement>>>;
 
@@ -36,7 +36,7 @@ describe('the grade of an approach', () => {
         'glidepath-final': { outsideS: 4, excursions: [excursion(4, true)] },
         stability: { verdict: 'not-met', why: 'sink was lost' },
       },
-      { gates: [gate({ lostAfter: [{ item: 'sink', startS: 1, endS: 9 }] })] },
+      { gates: [gate({ lostAfter: [lost('sink', 1, 9)] })] },
     );
     // By hand: 5 + 12.5 + 25 × (1 − 4/40) + 15 + 7.5 + 10 = 72.5 of 95; 76.3 %.
     expect(grade).toMatchObject({
@@ -108,7 +108,7 @@ describe('with unclear criteria', () => {
       score: 100,
       scoreLow: 88,
       scoreHigh: 100,
-      words: 'well inside, as far as it is clear',
+      words: 'at best well inside',
     });
     expect(grade.working.slice(4, 5)).toEqual([
       'Glidepath on final: unclear (the band is as wide); its 25 points leave both columns.',
@@ -121,7 +121,7 @@ describe('with unclear criteria', () => {
       'With what is unclear taken as not met: 87.5 of 100 points assessed, 88 %.',
       'Glidepath on final: beyond the limit for 0 s of the 200 s judged, all 25 points, but not met gives half ' +
         'at most: 12.5 points.',
-      'Level 2, and not 3: Glidepath on final was not met (the band is as wide).',
+      'Level 2, and not 3: Glidepath on final was not met (unclear: the band is as wide).',
     ]);
   });
 

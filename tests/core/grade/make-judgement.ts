@@ -4,6 +4,8 @@ import type {
   GateJudgement,
   ItemFinding,
   JudgedExcursion,
+  LostItem,
+  Verdict,
 } from '../../../core/standard/judgement.ts';
 
 const TITLES = {
@@ -26,9 +28,11 @@ export function criterion(id: string, but: Partial<CriterionJudgement> = {}): Cr
     limit: null,
     unit: null,
     measured: 0,
+    halfWidth: null,
     counted: [{ startS: 0, endS: 200 }],
     assessedS: 200,
     outsideS: inTime ? 0 : null,
+    outsideRangeS: inTime ? { atLeast: 0, atMost: 0 } : null,
     excursions: [],
     insideHalfShare: inTime ? 1 : null,
     verdict: 'met',
@@ -69,8 +73,13 @@ export function excursion(outsideS: number, prompt: boolean): JudgedExcursion {
   return { startS: 10, endS: 10 + outsideS, outsideS, peak: 0.8, peakS: 11, side: 'above', prompt };
 }
 
-export function item(name: ItemFinding['item'], holds: boolean | null): ItemFinding {
-  return { item: name, measured: 0, limit: null, holds, why: 'as measured' };
+export function item(name: ItemFinding['item'], verdict: Verdict): ItemFinding {
+  return { item: name, measured: 0, limit: null, verdict, why: 'as measured' };
+}
+
+/** An item lost after a gate, whatever the log may be off. */
+export function lost(name: LostItem['item'], startS = 110, endS = 114): LostItem {
+  return { item: name, startS, endS, isProven: true };
 }
 
 export function gate(but: Partial<GateJudgement> = {}): GateJudgement {
@@ -79,8 +88,9 @@ export function gate(but: Partial<GateJudgement> = {}): GateJudgement {
     heightFt: 500,
     timeS: 100,
     counts: true,
-    items: [item('localizer', true), item('glidepath', true)],
+    items: [item('localizer', 'met'), item('glidepath', 'met')],
     lostAfter: [],
+    doubtedAfter: [],
     verdict: 'met',
     why: 'all items hold',
     ...but,

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { pointsOf } from '../../../core/grade/points.ts';
 import type { CriterionJudgement, GateJudgement } from '../../../core/standard/judgement.ts';
-import { ALL_IDS, criterion, gate, item, NOT_ASSESSED } from './make-judgement.ts';
+import { ALL_IDS, criterion, gate, item, lost, NOT_ASSESSED } from './make-judgement.ts';
 
 const given = (id: string, but: Partial<CriterionJudgement>, gates: readonly GateJudgement[] = []) =>
   pointsOf(criterion(id, but), gates).given;
@@ -133,7 +133,6 @@ describe('points for time', () => {
 
 describe('points for what is not told in time', () => {
   const notMet = { verdict: 'not-met', why: 'began 20 ft below' } as const;
-  const lost = (name: 'localizer' | 'sink') => ({ item: name, startS: 110, endS: 114 });
 
   it('are none for minimums not met, whatever the gates say', () => {
     const gates = [gate({ lostAfter: [lost('sink')] })];
@@ -145,7 +144,7 @@ describe('points for what is not told in time', () => {
   it('are half for stability that held at its gate and was lost afterwards', () => {
     const gates = [
       gate({
-        items: [item('localizer', true), item('sink', null)],
+        items: [item('localizer', 'met'), item('sink', 'not-assessed')],
         lostAfter: [lost('sink'), lost('localizer'), lost('sink')],
       }),
     ];
@@ -156,7 +155,7 @@ describe('points for what is not told in time', () => {
   });
 
   it('are none for stability that failed at its gate, lost afterwards or not', () => {
-    const failed = [item('localizer', true), item('sink', false)];
+    const failed = [item('localizer', 'met'), item('sink', 'not-met')];
     expect(given('stability', notMet, [gate({ items: failed })])).toBe(0);
     expect(given('stability', notMet, [gate({ items: failed, lostAfter: [lost('localizer')] })])).toBe(0);
     expect(working('stability', notMet, [gate({ items: failed })])).toBe(
@@ -165,10 +164,10 @@ describe('points for what is not told in time', () => {
   });
 
   it('look only at the gate that counts', () => {
-    const shown = gate({ gate: 'gate-1000', counts: false, items: [item('sink', false)] });
+    const shown = gate({ gate: 'gate-1000', counts: false, items: [item('sink', 'not-met')] });
     expect(given('stability', notMet, [shown, gate({ lostAfter: [lost('sink')] })])).toBe(7.5);
     const lostButShown = gate({ counts: false, lostAfter: [lost('sink')] });
-    expect(given('stability', notMet, [lostButShown, gate({ items: [item('sink', false)] })])).toBe(0);
+    expect(given('stability', notMet, [lostButShown, gate({ items: [item('sink', 'not-met')] })])).toBe(0);
     expect(given('stability', notMet, [lostButShown])).toBe(0);
     expect(given('stability', notMet, [])).toBe(0);
   });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { gradeOf } from '../../../core/grade/grade.ts';
 import type { ApproachJudgement, CriterionJudgement } from '../../../core/standard/judgement.ts';
-import { criteria, judgement, NOT_ASSESSED } from './make-judgement.ts';
+import { ALL_IDS, criteria, judgement, NOT_ASSESSED } from './make-judgement.ts';
 
 function because(
   but: Readonly<Record<string, Partial<CriterionJudgement>>>,
@@ -39,21 +39,17 @@ describe('no level and no score', () => {
     );
   });
 
-  it('asks for nothing where the user cannot help', () => {
-    const said = because({
+  it('counts what is unclear as assessed, as long as something is clear', () => {
+    const unclear = { verdict: 'unclear', why: 'as it may be off' } as const;
+    const fewer = {
       'localizer-before-final': open('a'),
       'altitude-before-final': open('b'),
       stability: open('c'),
-      'airspeed-final': { verdict: 'unclear' },
-    });
-    expect(said).toMatch(
-      /60 of 100 .*Left out: Localizer before final \(a\); Alt[^;]*\(b\); Stability \(c\)\.$/,
-    );
-    const allUnclear = because({
-      stability: { verdict: 'unclear' },
-      'glidepath-final': { verdict: 'unclear' },
-    });
-    expect(allUnclear).toMatch(/60 of 100 points were assessed, and 70 are needed\.$/);
+    };
+    expect(because({ ...fewer, 'airspeed-final': unclear })).toBeNull();
+    expect(because({ 'glidepath-final': unclear, 'localizer-final': unclear })).toBeNull();
+    const nothing = because(Object.fromEntries(ALL_IDS.map((id) => [id, unclear])));
+    expect(nothing).toMatch(/too little: nothing is clear enough to make a score of\.$/);
   });
 
   it('counts the criteria that a standard does not have as not assessed', () => {

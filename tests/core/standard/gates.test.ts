@@ -58,12 +58,12 @@ describe('the gate that counts', () => {
 describe('the items at a gate', () => {
   it('are needles, airspeed, sink and bank, the unknown ones with their reason', () => {
     const found = judged({ stated: { targetAirspeedKt: 90 } });
-    expect(item(found, 'localizer')).toMatchObject({ holds: true });
+    expect(item(found, 'localizer')).toMatchObject({ verdict: 'met' });
     expect(item(found, 'airspeed')).toMatchObject({
-      holds: null,
+      verdict: 'not-assessed',
       why: 'the log holds no indicated airspeed',
     });
-    expect(item(found, 'bank')).toMatchObject({ holds: null, why: 'the log holds no bank' });
+    expect(item(found, 'bank')).toMatchObject({ verdict: 'not-assessed', why: 'the log holds no bank' });
     expect(item(judged(), 'airspeed')!.why).toBe('no target airspeed was given');
     expect(found.gate('gate-500')).toMatchObject({ verdict: 'met', why: 'stable as far as this log shows' });
     const stabilized = judged({ standard: 'stabilized-approach', recorded: { bankDeg: () => 30 } });
@@ -72,19 +72,19 @@ describe('the items at a gate', () => {
   });
 
   it.each([
-    ['bank of 15°', { bankDeg: () => -15 }, true],
-    ['bank of 16°', { bankDeg: () => -16 }, false],
-    ['airspeed 10 kt fast', { airspeedIndicatedKt: () => 100 }, true],
-    ['airspeed 11 kt fast', { airspeedIndicatedKt: () => 101 }, false],
-  ])('%s: holds is %s', (_, recorded, holds) => {
+    ['bank of 15°', { bankDeg: () => -15 }, 'met'],
+    ['bank of 16°', { bankDeg: () => -16 }, 'not-met'],
+    ['airspeed 10 kt fast', { airspeedIndicatedKt: () => 100 }, 'met'],
+    ['airspeed 11 kt fast', { airspeedIndicatedKt: () => 101 }, 'not-met'],
+  ])('%s: %s', (_, recorded, verdict) => {
     const found = judged({ recorded, stated: { targetAirspeedKt: 90 } });
-    expect(item(found, 'bankDeg' in recorded ? 'bank' : 'airspeed')!.holds).toBe(holds);
+    expect(item(found, 'bankDeg' in recorded ? 'bank' : 'airspeed')!.verdict).toBe(verdict);
   });
 
   it('not recorded at the gate are not assessed', () => {
     const recorded = { bankDeg: (timeS: number) => (Math.abs(timeS - 263) < 4 ? NaN : 0) };
     expect(item(judged({ recorded }), 'bank')).toMatchObject({
-      holds: null,
+      verdict: 'not-assessed',
       why: 'not recorded at the gate',
     });
   });
@@ -106,8 +106,8 @@ describe('the items at a gate', () => {
           Math.abs(timeS - 263.3) < 5 ? 540 - ((timeS - 263.3) * sinkFpm) / 60 : null,
         standard: 'light-aircraft',
       });
-    expect(item(dive(990), 'sink')!.holds).toBe(true);
-    expect(item(dive(1010), 'sink')!.holds).toBe(false);
+    expect(item(dive(990), 'sink')!.verdict).toBe('met');
+    expect(item(dive(1010), 'sink')!.verdict).toBe('not-met');
     expect(item(dive(1010), 'sink')!.why).toBe('1,010 ft/min, at most 1,000');
   });
 
@@ -180,12 +180,12 @@ describe('after the gate', () => {
 
   it('a gap of 11 s may hide a loss, and one of 9 s with both ends well inside does not', () => {
     expect(judged({ gaps: [[270, 281]] }).criterion('stability')).toMatchObject({
-      verdict: 'not-assessed',
+      verdict: 'unclear',
       why: 'stable at 500 ft, but 11 s after it were not recorded',
     });
     expect(judged({ gaps: [[270, 279]] }).criterion('stability').verdict).toBe('met');
     expect(judged({ gaps: [[270, 281]], standard: 'light-aircraft' }).criterion('stability').verdict).toBe(
-      'not-assessed',
+      'unclear',
     );
   });
 

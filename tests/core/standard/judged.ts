@@ -16,6 +16,7 @@ import type { Standard } from '../../../core/standard/standard.ts';
 import { DEFAULT_STANDARD, standardById } from '../../../core/standard/standards.ts';
 import { NOTHING_STATED, type Stated } from '../../../core/standard/stated.ts';
 import { buildTrack } from '../../../core/track/build-track.ts';
+import { NO_ERROR } from '../../../core/track/position-error.ts';
 import { drawFlight, type Drawing } from '../../support/flight/drawn-flight.ts';
 import { STRAIGHT_IN } from '../debrief/drawn.ts';
 import { makeLog } from '../track/make-log.ts';
@@ -38,6 +39,11 @@ export interface Flying extends Partial<Drawing> {
   readonly recorded?: Values;
   /** Seconds between the fixes. */
   readonly everyS?: number;
+  /** 95 % half-widths of the needles, fractions of full scale; none when not said. */
+  readonly localizerOff?: number;
+  readonly glidepathOff?: number;
+  /** Of the heights, feet, at gates and at decision altitude and as a sink rate is told by. */
+  readonly heightOffFt?: number;
   /** Unrecorded seconds. */
   readonly gaps?: readonly (readonly [fromS: number, toS: number])[];
 }
@@ -52,7 +58,8 @@ export interface Judged extends ApproachJudgement {
 
 /** The case of a drawn flight with one approach, before it is judged. */
 function sittingOf(flying: Flying = {}): Case & { readonly beganS: number } {
-  const { standard = DEFAULT_STANDARD, stated, recorded = {}, everyS = 1, gaps = [], ...drawing } = flying;
+  const { standard = DEFAULT_STANDARD, stated, recorded = {}, everyS = 1, gaps = [], ...more } = flying;
+  const { localizerOff = 0, glidepathOff = 0, heightOffFt = 0, ...drawing } = more;
   const truth = drawFlight({ ...STRAIGHT_IN, ...drawing });
   const beganS = truth.columns.timeS[0]!;
   const isRecorded = (tenth: number) =>
@@ -74,7 +81,12 @@ function sittingOf(flying: Flying = {}): Case & { readonly beganS: number } {
   const track = buildTrack(log);
   if (!defined.ok || !track.ok) throw new Error('the drawn flight is refused');
   const { geometry } = defined.value;
-  const flown = flownAt(track.value, projectTrack(track.value, geometry), geometry);
+  const off = () => heightOffFt;
+  const error = { ...NO_ERROR, timeConstantS: 300, decidingFt: off, driftFt: off };
+  const flown = {
+    ...flownAt(track.value, projectTrack(track.value, geometry), geometry, error),
+    needleError: { localizer: () => localizerOff, glidepath: () => glidepathOff },
+  };
   const held = typeof standard === 'string' ? standardById(standard)! : standard;
   const { approaches } = findApproaches(flown, gateDatumFt(held, geometry));
   if (approaches.length !== 1) throw new Error(`${approaches.length} approaches were drawn`);

@@ -211,9 +211,9 @@ describe('the glidepath on final', () => {
 describe('what was not recorded', () => {
   it.each([
     ['9 s with both ends well inside hide nothing', 209, 0.37, 'met'],
-    ['9 s with an end beyond half of the limit may', 209, 0.38, 'not-assessed'],
+    ['9 s with an end beyond half of the limit may', 209, 0.38, 'unclear'],
     ['10 s are still forgiven', 210, 0, 'met'],
-    ['11 s are not', 211, 0, 'not-assessed'],
+    ['11 s are not', 211, 0, 'unclear'],
   ])('%s', (_, toS, fullScale, verdict) => {
     const found = judged({ localizerFullScale: () => fullScale, gaps: [[200, toS]] });
     expect(found.criterion('localizer-final').verdict).toBe(verdict);
@@ -224,6 +224,7 @@ describe('what was not recorded', () => {
     expect(found.why).toBe('within ¾ scale, but 20 s of it were not recorded');
     expect(found.assessedS).toBeCloseTo(160.7, 1);
     expect(found.outsideS).toBe(0);
+    expect(found.outsideRangeS).toMatchObject({ atLeast: 0, atMost: expect.closeTo(20, 9) as number });
   });
 
   it('saves no approach that was beyond already', () => {

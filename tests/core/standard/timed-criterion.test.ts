@@ -22,7 +22,8 @@ function question(values: number[], more: Partial<TimedQuestion> = {}): TimedQue
     limitWords: '±1 kt',
     counted: [{ startS: 0, endS: (values.length - 1) * 10 }],
     parts: [every(10, values)],
-    madeUp: null,
+    halfWidths: [],
+    madeUpToS: null,
     near: 0,
     halfFloor: 0,
     prompt: { depth: 0, stop: Infinity, lowFromS: Infinity, decisionS: null, finalS: 1000 },
@@ -74,14 +75,15 @@ describe('a tolerance told in time', () => {
     });
   });
 
-  it('with an unrecorded beginning or end is not assessed, however short', () => {
+  it('with an unrecorded beginning or end is unclear, however short', () => {
     const counted = [{ startS: -2, endS: 30 }];
     expect(judgeTimed(question([0, 0, 0, 0], { counted }))).toMatchObject({
-      verdict: 'not-assessed',
+      verdict: 'unclear',
+      outsideRangeS: { atLeast: 0, atMost: 2 },
       why: 'within ±1 kt, but 2 s of it were not recorded',
     });
     expect(judgeTimed(question([0, 0, 0, 0], { counted: [{ startS: 0, endS: 31 }] })).verdict).toBe(
-      'not-assessed',
+      'unclear',
     );
     expect(judgeTimed(question([2, 2, 0, 0], { counted })).verdict).toBe('not-met');
   });
@@ -96,9 +98,8 @@ describe('a tolerance told in time', () => {
   });
 
   it('takes a made-up excursion in place of what was flown in its time, to its very end', () => {
-    const madeUp = { startS: 0, endS: 15, outsideS: 15, peak: 2, peakS: 0, side: 'above' } as const;
     // At 15 s the value is 2; it comes down through 1 at 25 s.
-    const found = judgeTimed(question([2, 2, 2, 0, 0], { madeUp }));
+    const found = judgeTimed(question([2, 2, 2, 0, 0], { madeUpToS: 15 }));
     expect(found.excursions.map(({ startS, endS }) => [startS, endS])).toEqual([
       [0, 15],
       [15, 25],

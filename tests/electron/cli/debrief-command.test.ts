@@ -98,9 +98,15 @@ describe('a graded debrief', () => {
     expect((await runCommand('debrief', log, ...AT_PETRELHOLM, '--qnh', '27')).status).toBe(2);
   });
 
-  it('takes the heights from the roll when that is asked for', async () => {
-    expect((await asData(sample('phone.gpx'))).log.heightCorrectionFt).toBe(0);
-    const { log } = await asData(sample('phone.gpx'), '--heights', 'from-rollout');
+  it("takes a phone's heights from the roll, and leaves them as logged when that is asked for", async () => {
+    const asLogged = await asData(sample('phone.gpx'), '--heights', 'as-logged');
+    expect(asLogged.log.heightCorrectionFt).toBe(0);
+    const { log } = await asData(sample('phone.gpx'));
+    expect(await asData(sample('phone.gpx'), '--heights', 'from-rollout')).toEqual(
+      await asData(sample('phone.gpx')),
+    );
+    const better = await asData(sample('phone.gpx'), '--receiver', 'augmented');
+    expect(better.log).toMatchObject({ heightCorrectionFt: 0, positionError: { receiver: 'augmented' } });
     // Made 35 ft high, by a phone whose own error wanders.
     expect(Math.abs(log.heightCorrectionFt - 35)).toBeLessThan(15);
     expect(log.issues.map(({ code }) => code)).toContain('heights-from-rollout');

@@ -22,6 +22,11 @@ describe('logSettings', () => {
     expect(said).toMatchObject({ value: { dateOrder: 'dmy', timeZone: '+02:00', startS: 1777626000 } });
   });
 
+  it('takes the receiver', () => {
+    expect(settings({ receiver: ['plain'] })).toMatchObject({ value: { receiver: 'plain' } });
+    expect(settings({})).not.toMatchObject({ value: { receiver: expect.anything() } });
+  });
+
   it('takes the altimeter setting in hPa or inches, and the temperature', () => {
     expect(settings({ qnh: ['987'], temperature: ['-12.5'] })).toMatchObject({
       value: { altimeterSettingHpa: 987, temperatureC: -12.5 },

@@ -26,7 +26,7 @@ export interface LoggedFix {
   readonly flapDeg: number;
   readonly outsideTemperatureC: number;
   readonly altimeterSettingHpa: number;
-  /** What the receiver says of itself: one standard deviation. */
+  /** What the receiver says of itself: the radius and the half-width that hold 68 %. */
   readonly horizontalAccuracyM: number;
   readonly verticalAccuracyM: number;
   /** Needles as fractions of full scale, from the true position. */
@@ -45,6 +45,9 @@ export interface Recorder {
   /** Height of the receiver's bias, as phones have. */
   readonly heightBiasFt?: number;
 }
+
+/** Radius over standard deviation per axis that holds 68 % in two dimensions: √(−2 ln 0.32) (computed). */
+const RADIUS_68 = Math.sqrt(-2 * Math.log(0.32));
 
 export const EXACT: Recorder = { rateHz: 10, gnss: NO_ERROR, altimeter: NO_LAG };
 
@@ -93,7 +96,7 @@ function fixAt(
     flapDeg: at('flapDeg'),
     outsideTemperatureC: temperatureC(plan.air, at('heightFt')),
     altimeterSettingHpa: plan.air.altimeterSettingHpa,
-    horizontalAccuracyM: accuracy.perAxisM,
+    horizontalAccuracyM: accuracy.perAxisM * RADIUS_68,
     verticalAccuracyM: accuracy.upM,
     localizerFullScale: beam.localizerFullScale[i]!,
     glidepathFullScale: beam.glidepathFullScale[i]!,

@@ -9,6 +9,8 @@ export interface GnssClass {
   /** Standard deviation of what changes from fix to fix, per axis. */
   readonly whiteM: number;
   readonly timeConstantS: number;
+  /** Of the slow variance, what stays the same through a flight; none when not said. */
+  readonly constantShare?: number;
 }
 
 /** Truth itself. */
@@ -48,9 +50,16 @@ export function standardDeviationsM(kind: GnssClass): { perAxisM: number; upM: n
 export function gnssErrors(kind: GnssClass, random: Random): (stepS: number) => GnssError {
   const { perAxisM, upM } = standardDeviationsM(kind);
   const slow = (sdM: number): number => Math.sqrt(Math.max(0, sdM ** 2 - kind.whiteM ** 2));
-  const east = wander(random.fork('east'), slow(perAxisM), kind.timeConstantS);
-  const north = wander(random.fork('north'), slow(perAxisM), kind.timeConstantS);
-  const up = wander(random.fork('up'), slow(upM), kind.timeConstantS);
+  const { constantShare = 0, timeConstantS } = kind;
+  const slowError = (name: string, sdM: number) => {
+    const constantM =
+      constantShare === 0
+        ? 0
+        : Math.sqrt(constantShare) * slow(sdM) * random.fork(`constant ${name}`).gaussian();
+    const wandering = wander(random.fork(name), Math.sqrt(1 - constantShare) * slow(sdM), timeConstantS);
+    return { step: (stepS: number) => constantM + wandering.step(stepS) };
+  };
+  const [east, north, up] = [slowError('east', perAxisM), slowError('north', perAxisM), slowError('up', upM)];
   const white = random.fork('white');
   return (stepS) => ({
     eastM: east.step(stepS) + kind.whiteM * white.gaussian(),

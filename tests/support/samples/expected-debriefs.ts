@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { debriefLog, defineFacility } from '../../../core/analyze.ts';
 import { debriefText } from '../../../core/report/debrief-text.ts';
 import { debrief as command, heightsOf } from '../../../electron/cli/debrief.ts';
+import { logSettings } from '../../../electron/cli/log-options.ts';
 import { parseArguments } from '../../../electron/cli/parse-arguments.ts';
 import { readStandard } from '../../../electron/cli/read-standard.ts';
 import { statedOf } from '../../../electron/cli/stated-options.ts';
@@ -25,7 +26,7 @@ export async function expectedDebriefs(files: ReadonlyMap<string, string>): Prom
     const judging = {
       standard: usable(readStandard(args.options['standard']?.[0])),
       stated: usable(statedOf(args)),
-      heights: heightsOf(args),
+      ...heightsOf(args),
     };
     const source = {
       name: file,
@@ -34,7 +35,7 @@ export async function expectedDebriefs(files: ReadonlyMap<string, string>): Prom
       chunks: [text.replace(/^\uFEFF/, '')],
     };
     const defined = usable(defineFacility(files.get(facilityFile)!, facilityFile));
-    const debrief = usable(await debriefLog(source, defined, {}, JOB, judging));
+    const debrief = usable(await debriefLog(source, defined, usable(logSettings(args)), JOB, judging));
     expected.set(`debriefs/${file}.txt`, debriefText(debrief));
     expected.set(`debriefs/${file}.json`, `${JSON.stringify(debrief, null, 1)}\n`);
   }

@@ -1,0 +1,43 @@
+import type { ApproachDebrief, Debrief } from '../debrief/debrief.ts';
+import type { ErrorSource } from '../track/position-error.ts';
+import type { ReceiverKind } from '../track/receiver.ts';
+
+const RECEIVER_WORDS: Readonly<Record<ReceiverKind, string>> = {
+  augmented: 'an augmented receiver',
+  plain: 'a plain receiver',
+  phone: 'a phone',
+};
+/** How a half-width is known, where not by the receiver's class. */
+const ERROR_SOURCE_WORDS: Readonly<Record<Exclude<ErrorSource, 'class'>, string>> = {
+  protection: "the log's protection levels",
+  accuracy: "the log's own accuracy",
+  dilution: 'its dilution of precision',
+  altimeter: 'an altimeter and its air',
+  roll: 'the roll after landing',
+};
+
+/** How far off the positions may be and what that makes of the needles, in a sentence or two. */
+export function positionSentence({ log, approaches }: Pick<Debrief, 'log' | 'approaches'>): string {
+  const { receiver, receiverStated, sideFt, heightFt, sideFrom, heightFrom } = log.positionError;
+  const kind = `${RECEIVER_WORDS[receiver]}${receiverStated ? '' : ', as it seems from what the log holds'}`;
+  const [side, height] = [sideFrom, heightFrom].map((source) =>
+    source === 'class' ? kind : ERROR_SOURCE_WORDS[source],
+  );
+  const from = side === height ? side : `to the side: ${side}; in height: ${height}`;
+  const feet = `${feetOf(sideFt)} to the side and ${feetOf(heightFt)} in height`;
+  return `Position error: 95 % within ${feet} (${from})${needleWords(approaches)}.`;
+}
+
+function feetOf({ median, largest }: { median: number; largest: number }): string {
+  const [usual, most] = [Math.ceil(median), Math.ceil(largest)];
+  return most > 1.2 * usual ? `${usual} to ${most} ft` : `${most} ft`;
+}
+
+/** What it comes to at the end of final, where it weighs most. */
+function needleWords(approaches: readonly ApproachDebrief[]): string {
+  const final = approaches.flatMap(({ segments }) => segments).find(({ kind }) => kind === 'final');
+  const [localizer, glidepath] = [final?.localizer?.halfWidthFullScale, final?.glidepath?.halfWidthFullScale];
+  if (!localizer || !glidepath) return '';
+  const most = `${localizer.largest.toFixed(2)} of the localizer's and ${glidepath.largest.toFixed(2)} of the glidepath's full scale`;
+  return `: at the end of final ${most}`;
+}
