@@ -3,7 +3,8 @@ import type { Inspection } from './inspection.ts';
 import { dayAndClock, duration } from './plain-words.ts';
 import { whole } from '../units/whole.ts';
 import { ROLE_WORDS } from './quantity-words.ts';
-import { textLines } from './text-rows.ts';
+import type { LogUse } from './log-uses.ts';
+import { indentedLines, textLines } from './text-rows.ts';
 
 const PAGE_WIDTH = 100;
 const SEVERITY_WORDS = { refusal: 'Cannot be used', warning: 'Warning', caution: 'Caution', note: 'Note' };
@@ -15,6 +16,7 @@ export function inspectionText(found: Inspection): string {
     paragraph(`${fixesSentence(found)} ${rateSentence(found)} ${altitudeSentence(found)}`),
     usedColumns(found.columns),
     unusedColumns(found.columns),
+    usesTable(found.uses),
     worthKnowing(found),
     paragraph(derivedSentence(found)),
   ];
@@ -75,6 +77,33 @@ function usedColumns(columns: readonly LogColumn[]): readonly string[] {
     `  ${row.map((cell, at) => cell.padEnd(widths[at] ?? 0)).join('  ')}`.trimEnd(),
   );
   return ['Taken for', ...lines];
+}
+
+/** What a debrief can make of the log; what the log does not allow stands last. */
+function usesTable(uses: readonly LogUse[]): readonly string[] {
+  const there = uses.filter(({ from }) => from !== null);
+  const missing = uses.filter(({ from }) => from === null);
+  return [
+    'What a debrief takes from it (errors hold 95 %)',
+    ...there.flatMap(({ quantity, from, usedFor, ...error }) =>
+      indentedLines(`  ${quantity.padEnd(23)}`, `from ${from!}${errorWords(error)}; for ${usedFor}`),
+    ),
+    ...(missing.length === 0
+      ? []
+      : paragraph(
+          `Not in this log, and so not told: ${missing.map(({ quantity }) => quantity).join(', ')}.`,
+        )),
+  ];
+}
+
+function errorWords({
+  halfWidth,
+  unit,
+  errorFrom,
+}: Pick<LogUse, 'halfWidth' | 'unit' | 'errorFrom'>): string {
+  if (halfWidth === null) return errorFrom === null ? '' : ` (${errorFrom})`;
+  const size = halfWidth < 1 ? halfWidth.toFixed(1) : whole(Math.ceil(halfWidth));
+  return `, ± ${size} ${unit!} (${errorFrom!})`;
 }
 
 /** How sure a recognition is, in words; the thresholds are ours. */

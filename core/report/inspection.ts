@@ -3,6 +3,7 @@ import { headerKey } from '../log/header-key.ts';
 import type { Log, LogColumn } from '../log/log.ts';
 import type { Track } from '../track/track.ts';
 import { utcText } from '../units/utc.ts';
+import { logUses, type LogUse } from './log-uses.ts';
 
 /** What was recognised in a log, as data. Times are ISO 8601 UTC. */
 export interface Inspection {
@@ -22,6 +23,8 @@ export interface Inspection {
   readonly altitudeFt: { readonly lowest: number; readonly highest: number };
   readonly derived: Track['derived'];
   readonly columns: readonly LogColumn[];
+  /** What a debrief takes from it, where from, how far off, and what for. */
+  readonly uses: readonly LogUse[];
   /** The same for every log with these headers, so that a host can remember a mapping of the columns for it. */
   readonly headerKey: string;
   readonly issues: readonly Issue[];
@@ -52,6 +55,7 @@ export function inspection(log: Log, track: Track): Inspection {
     altitudeFt: range(track.altitudeFt),
     derived: track.derived,
     columns: log.columns,
+    uses: logUses(log, track),
     headerKey: headerKey(log.columns),
     issues: [...log.issues, ...track.issues],
   };

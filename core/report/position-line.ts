@@ -1,20 +1,5 @@
 import type { ApproachDebrief, Debrief } from '../debrief/debrief.ts';
-import type { ErrorSource } from '../track/position-error.ts';
-import type { ReceiverKind } from '../track/receiver.ts';
-
-const RECEIVER_WORDS: Readonly<Record<ReceiverKind, string>> = {
-  augmented: 'an augmented receiver',
-  plain: 'a plain receiver',
-  phone: 'a phone',
-};
-/** How a half-width is known, where not by the receiver's class. */
-const ERROR_SOURCE_WORDS: Readonly<Record<Exclude<ErrorSource, 'class'>, string>> = {
-  protection: "the log's protection levels",
-  accuracy: "the log's own accuracy",
-  dilution: 'its dilution of precision',
-  altimeter: 'an altimeter and its air',
-  roll: 'the roll after landing',
-};
+import { ERROR_SOURCE_WORDS, RECEIVER_WORDS } from './log-uses.ts';
 
 /** How far off the positions may be and what that makes of the needles, in a sentence or two. */
 export function positionSentence({ log, approaches }: Pick<Debrief, 'log' | 'approaches'>): string {

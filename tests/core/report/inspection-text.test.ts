@@ -24,6 +24,33 @@ const FOUND: Inspection = {
     { index: 1, header: 'Alt', unitText: null, role: 'altitudeUnnamedFt', confidence: 0.7, why: '' },
     { index: 2, header: 'X', unitText: null, role: 'pitchDeg', confidence: 0.4, why: '' },
   ],
+  uses: [
+    {
+      quantity: 'position',
+      from: '"Lat" and "Lon"',
+      halfWidth: 2.3,
+      unit: 'ft',
+      errorFrom: "the log's own accuracy",
+      usedFor: 'both needles',
+    },
+    {
+      quantity: 'groundspeed',
+      from: '"GS"',
+      halfWidth: 0.4,
+      unit: 'kt',
+      errorFrom: 'a receiver',
+      usedFor: 'the roll',
+    },
+    {
+      quantity: 'wind',
+      from: 'four columns',
+      halfWidth: null,
+      unit: null,
+      errorFrom: null,
+      usedFor: 'telling it',
+    },
+    { quantity: 'bank', from: null, halfWidth: null, unit: null, errorFrom: null, usedFor: 'the gates' },
+  ],
   headerKey: '',
   issues: [],
 };
@@ -36,6 +63,14 @@ describe('inspectionText', () => {
     expect(text()).toContain('One fix a second, without a gap. Heights from 41 to 3,012 ft');
     expect(text()).toContain('Nothing in it looks wrong.');
     expect(text()).toContain('not read: groundspeed, ground track and vertical speed.');
+  });
+  it('says what a debrief takes from it, how far off that is, and what it cannot tell', () => {
+    expect(text()).toContain(
+      `position from "Lat" and "Lon", ± 3 ft (the log's own accuracy); for both needles groundspeed from "GS", ± 0.4 kt`,
+    );
+    expect(text()).toContain('wind from four columns; for telling it');
+    expect(text()).toContain('Not in this log, and so not told: bank.');
+    expect(text({ uses: FOUND.uses.slice(0, 1) })).not.toContain('Not in this log');
   });
   it('says how sure each column is', () => {
     expect(text()).toMatch(/latitude "Lat" deg sure .* "Alt" likely .* "X" a guess: please check/);
