@@ -1,4 +1,4 @@
-import { firstAfter, type Span } from '../numeric/polyline.ts';
+import { firstAfter, firstAtOrAfter, type Span } from '../numeric/polyline.ts';
 import type { Flown } from './flown.ts';
 
 /** How a needle that the log recorded stood against the computed one, where both were on their scale. */
@@ -15,6 +15,14 @@ export interface RecordedNeedle {
   /** Recorded full scales to a computed one, by least squares; null where the computed needle hardly moved. */
   readonly gain: number | null;
   readonly agrees: boolean;
+  /** Both over the span, to be drawn over one another: at most a fix a second, the recorded one turned as above. */
+  readonly overlay: readonly NeedlePair[];
+}
+
+interface NeedlePair {
+  readonly timeS: number;
+  readonly computed: number;
+  readonly recorded: number;
 }
 
 const COLUMNS = {
@@ -24,6 +32,8 @@ const COLUMNS = {
 
 /** A recorded needle this near its stop, or a computed one beyond its scale, says nothing of how far. */
 const STOP_FULL_SCALE = 0.99;
+/** Closer than a second no eye tells two points of a drawn needle apart; a hair less, since a second is no exact step. */
+const OVERLAY_EVERY_S = 0.999;
 /** Less than this is too little to compare (ours). */
 const LEAST_S = 30;
 /** A needle that moves less has no direction to compare (ours). */
@@ -63,7 +73,24 @@ export function compareNeedle(flown: Flown, axis: keyof typeof COLUMNS, span: Sp
       moved && recordedSpread >= MOVES_FULL_SCALE ? together / (computedSpread * recordedSpread) : null,
     gain: moved ? together / computedSpread ** 2 : null,
     agrees: Math.abs(bias) <= BIAS_MAX && rms <= RMS_MAX,
+    overlay: overlayOf(flown, flown.deviations[computedName], recorded, span, sign),
   };
+}
+
+function overlayOf(
+  { track: { timeS, count } }: Flown,
+  computed: Float64Array,
+  recorded: Float64Array,
+  { startS, endS }: Span,
+  sign: number,
+): NeedlePair[] {
+  const pairs: NeedlePair[] = [];
+  for (let i = firstAtOrAfter(timeS, startS); i < count && timeS[i]! <= endS; i++) {
+    if (Number.isNaN(recorded[i]!) || Number.isNaN(computed[i]!)) continue;
+    const isSoon = pairs.length > 0 && timeS[i]! - pairs.at(-1)!.timeS < OVERLAY_EVERY_S;
+    if (!isSoon) pairs.push({ timeS: timeS[i]!, computed: computed[i]!, recorded: sign * recorded[i]! });
+  }
+  return pairs;
 }
 
 /** Sums over the fixes of a span at which both needles are on their scale, each weighed by the time to the fix before. */

@@ -150,6 +150,11 @@ export interface DebriefNeedle {
   readonly insideShare: Inside | null;
   readonly reversalsPerMinute: number | null;
   readonly timeOutsideS: ThreeFigures | null;
+  /**
+   * The other question, what the needle in the cockpit showed: the same seconds with the beam's own error besides the
+   * position's (0.08 of full scale localizer, 0.12 glidepath, 95 %, assumed typical). It decides nothing.
+   */
+  readonly shownOutsideS: ThreeFigures | null;
   readonly excursions: readonly DebriefExcursion[];
   readonly unknown: Unknown;
 }
@@ -323,5 +328,11 @@ export interface DebriefRecordedNeedle {
   /** Recorded full scales to a computed one. */
   readonly gain: number | null;
   readonly agrees: boolean;
+  /** Both needles, to be drawn over one another, the recorded one turned where it had to be. */
+  readonly overlay: readonly {
+    readonly utc: string;
+    readonly computedFullScale: number;
+    readonly recordedFullScale: number;
+  }[];
   readonly unknown: Unknown;
 }

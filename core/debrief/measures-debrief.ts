@@ -60,7 +60,16 @@ export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
   };
 }
 
-function recordedDebrief({ bias, rms, ...rest }: RecordedNeedle): DebriefRecordedNeedle {
-  const values = { ...rest, biasFullScale: bias, rmsFullScale: rms };
+function recordedDebrief({ bias, rms, overlay, ...rest }: RecordedNeedle): DebriefRecordedNeedle {
+  const values = {
+    ...rest,
+    overlay: overlay.map(({ timeS, computed, recorded }) => ({
+      utc: utcText(timeS)!,
+      computedFullScale: computed,
+      recordedFullScale: recorded,
+    })),
+    biasFullScale: bias,
+    rmsFullScale: rms,
+  };
   return { ...values, unknown: unknownOf(values, { correlation: HARDLY_MOVED, gain: HARDLY_MOVED }) };
 }

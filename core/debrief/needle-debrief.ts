@@ -10,6 +10,9 @@ import type { DebriefExcursion, DebriefNeedle, Inside, ThreeFigures } from './de
 
 /** The names of a needle's two sides: positive first. */
 export type Sides = readonly [DebriefExcursion['side'], DebriefExcursion['side']];
+/** How far a beam itself may be off, 95 %, fractions of full scale; assumed typical (design, section 10). */
+export const LOCALIZER_BEAM = 0.08;
+export const GLIDEPATH_BEAM = 0.12;
 export const LOCALIZER_SIDES: Sides = ['right', 'left'];
 export const GLIDEPATH_SIDES: Sides = ['high', 'low'];
 
@@ -24,6 +27,7 @@ export interface NeedleRule {
   /** Null where the standard sets none. */
   readonly limit: Limit | null;
   readonly sides: Sides;
+  readonly beam: number;
   /** Those that a criterion counted. */
   readonly judged: readonly JudgedExcursion[];
 }
@@ -39,7 +43,7 @@ interface NeedleRecord {
 /** How one needle stood over a segment. */
 export function needleDebrief(
   { parts, halfWidths, hiddenS }: NeedleRecord,
-  { limit, sides, judged }: NeedleRule,
+  { limit, sides, beam, judged }: NeedleRule,
   medianIntervalS: number,
 ): DebriefNeedle {
   const measures = needleMeasures(parts);
@@ -48,6 +52,14 @@ export function needleDebrief(
   const isSlow = medianIntervalS > SLOWEST_FOR_TURNS_S;
   const excursions = limit === null ? [] : needleExcursions(parts, limit);
   const halfWidth = spreadOf(halfWidths);
+  const withBeam = halfWidths.map(({ timeS, value }) => ({
+    timeS,
+    value: value.map((v) => Math.hypot(v, beam)),
+  }));
+  const outside = (widths: readonly Polyline[]) =>
+    limit === null
+      ? null
+      : outsideOf({ parts, halfWidths: widths, hiddenS }, limit, timeOutsideS(excursions));
   return {
     meanFullScale: spread.mean,
     rmsFullScale: spread.rms,
@@ -58,14 +70,14 @@ export function needleDebrief(
     insideS: inside(insideS),
     insideShare: inside(insideS.map((s) => s / spread.durationS)),
     reversalsPerMinute: isSlow ? null : reversalsPerMinute,
-    timeOutsideS:
-      limit === null ? null : outsideOf({ parts, halfWidths, hiddenS }, limit, timeOutsideS(excursions)),
+    timeOutsideS: outside(halfWidths),
+    shownOutsideS: outside(withBeam),
     excursions: excursions.map((excursion) => ({
       ...excursionDebrief(excursion, sides),
       prompt: judged.find((other) => overlap(excursion, other))?.prompt ?? null,
     })),
     unknown: {
-      ...(limit === null && { timeOutsideS: NO_LIMIT }),
+      ...(limit === null && { timeOutsideS: NO_LIMIT, shownOutsideS: NO_LIMIT }),
       ...(isSlow && { reversalsPerMinute: TOO_SLOW }),
     },
   };
@@ -93,6 +105,7 @@ function silentNeedle(): DebriefNeedle {
     insideShare: null,
     reversalsPerMinute: null,
     timeOutsideS: null,
+    shownOutsideS: null,
   };
   const unknown = Object.fromEntries(Object.keys(nothing).map((key) => [key, NOTHING_RECORDED]));
   return { ...nothing, excursions: [], unknown };

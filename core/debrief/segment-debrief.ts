@@ -10,7 +10,14 @@ import type { Limit } from '../standard/standard.ts';
 import { utcText } from '../units/utc.ts';
 import type { DebriefSegment, DebriefSpeed, DebriefSpread } from './debrief.ts';
 import { unknownOf } from './known.ts';
-import { GLIDEPATH_SIDES, LOCALIZER_SIDES, needleDebrief, type NeedleRule } from './needle-debrief.ts';
+import {
+  GLIDEPATH_BEAM,
+  GLIDEPATH_SIDES,
+  LOCALIZER_BEAM,
+  LOCALIZER_SIDES,
+  needleDebrief,
+  type NeedleRule,
+} from './needle-debrief.ts';
 
 const FEET_ONLY = 'Below decision altitude the needles mean a few dozen feet: only feet are given.';
 const NOT_FOR_SCALE = 'Given in fractions of full scale on this segment.';
@@ -72,11 +79,13 @@ function needlesOn(
     localizer: needle(deviations.localizerFullScale, needleError.localizer, {
       limit: limits.localizer,
       sides: LOCALIZER_SIDES,
+      beam: LOCALIZER_BEAM,
       judged: judged(kind === 'final' ? 'localizer-final' : 'localizer-before-final'),
     }),
     glidepath: needle(deviations.glidepathFullScale, needleError.glidepath, {
       limit: limits.glidepath,
       sides: GLIDEPATH_SIDES,
+      beam: GLIDEPATH_BEAM,
       judged: judged('glidepath-final'),
     }),
   };

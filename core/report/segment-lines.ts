@@ -13,11 +13,12 @@ const SEGMENTS: Readonly<Record<SegmentKind, string>> = {
 /** How each value stood over one segment. */
 export function segmentLines(segment: DebriefSegment): string[] {
   const { kind, durationS, unrecordedS, localizer, glidepath } = segment;
+  const onFinal = kind === 'final';
   const unrecorded = unrecordedS >= 1 ? `, ${duration(unrecordedS)} of it not recorded` : '';
   return [
     `${SEGMENTS[kind]}: ${duration(durationS)}${unrecorded}`,
-    ...(localizer ? needleLines('Localizer', localizer) : []),
-    ...(glidepath ? needleLines('Glidepath', glidepath) : []),
+    ...(localizer ? [...needleLines('Localizer', localizer), ...(onFinal ? shownLine(localizer) : [])] : []),
+    ...(glidepath ? [...needleLines('Glidepath', glidepath), ...(onFinal ? shownLine(glidepath) : [])] : []),
     ...spreadLine('Airspeed', segment.airspeed, 'kt'),
     ...spreadLine('Vertical speed', segment.verticalSpeed, 'ft/min'),
     ...spreadLine('Right of centreline', segment.centrelineOffsetFt, 'ft'),
@@ -38,6 +39,15 @@ function needleLines(name: string, needle: DebriefNeedle): string[] {
       return `    ${from} to ${to}: beyond the limit, ${side} ${Math.abs(peakFullScale).toFixed(2)} at most${judgedWords(prompt)}`;
     }),
   ];
+}
+
+/** What the needle in the cockpit showed, where the beam's own error makes that another range of seconds. */
+function shownLine({ shownOutsideS, timeOutsideS }: DebriefNeedle): string[] {
+  if (shownOutsideS === null || timeOutsideS === null) return [];
+  const [from, to] = [shownOutsideS.atLeast, shownOutsideS.atMost].map(Math.round) as [number, number];
+  const isSame = from === Math.round(timeOutsideS.atLeast) && to === Math.round(timeOutsideS.atMost);
+  if (isSame || from === to) return [];
+  return [`    with the beam's own error the needle showed ${from} to ${to} s beyond the limit`];
 }
 
 function spreadLine(name: string, spread: DebriefSpread | null, unit: string): string[] {

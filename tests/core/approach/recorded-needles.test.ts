@@ -30,6 +30,17 @@ describe('a recorded needle', () => {
     expect(found.correlation).toBeCloseTo(1, 9);
   });
 
+  it('is given over the computed one, turned, once a second', () => {
+    const tenths = Array.from({ length: 1001 }, (_, tenth) => tenth / 10);
+    const { overlay } = compared((s) => -swing(s) - 0.1, { timeS: tenths }, { startS: 20, endS: 60 })!;
+    expect(overlay).toHaveLength(41);
+    for (const [k, { timeS, computed, recorded }] of overlay.entries()) {
+      expect(timeS).toBeCloseTo(20 + k, 9);
+      expect(computed).toBeCloseTo(swing(timeS), 9);
+      expect(recorded).toBeCloseTo(swing(timeS) + 0.1, 9);
+    }
+  });
+
   it('off to one side has that as its bias, in the sense of the computed one', () => {
     expect(compared((s) => swing(s) + 0.1)!.bias).toBeCloseTo(0.1, 9);
     expect(compared((s) => -swing(s) - 0.1)!.bias).toBeCloseTo(0.1, 9);

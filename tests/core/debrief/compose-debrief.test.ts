@@ -149,6 +149,17 @@ describe('a debrief', () => {
     expect(final(only(beyond)).localizer!.excursions[0]!.side).toBe('left');
   });
 
+  it('tells what the needles showed with the beam as well, and lets that decide nothing', () => {
+    const approach = only(debriefOf({ localizerFullScale: () => 0.7, glidepathFullScale: () => 0.6 }));
+    const { localizer, glidepath } = final(approach);
+    expect(localizer!.timeOutsideS).toEqual({ atLeast: 0, best: 0, atMost: 0 });
+    // 0.70 + 0.08 is beyond ¾ all along, 0.60 + 0.12 never.
+    expect(localizer!.shownOutsideS).toMatchObject({ atLeast: 0, best: 0 });
+    expect(localizer!.shownOutsideS!.atMost).toBeCloseTo(final(approach).durationS, 6);
+    expect(glidepath!.shownOutsideS!.atMost).toBe(0);
+    expect(needles(approach)[0].verdict).toBe('met');
+  });
+
   it('takes a gap for unrecorded time, neither inside nor outside', () => {
     const approach = only(
       debriefOf({}, { keep: (tenth) => tenth % 10 === 0 && !(tenth > 2000 && tenth < 2200) }),
