@@ -1,13 +1,16 @@
 import type { ApproachSegment, SegmentKind } from '../approach/flown-approach.ts';
 import { findExcursions, timeOutsideS } from '../approach/excursions.ts';
+import { ESTIMATED_AIRSPEED_ERROR_KT } from '../approach/estimated-airspeed.ts';
 import { spreadOf } from '../approach/spread.ts';
+import { AIRSPEED_ERROR_KT, windOver } from '../approach/wind.ts';
 import { clip, durationS, relativeTo, type Polyline } from '../numeric/polyline.ts';
 import type { Case } from '../standard/case.ts';
 import type { CriterionJudgement } from '../standard/judgement.ts';
 import { airspeedLimit } from '../standard/speed-target.ts';
 import type { Limit } from '../standard/standard.ts';
 import { utcText } from '../units/utc.ts';
-import type { DebriefSegment, DebriefSpeed, DebriefSpread } from './debrief.ts';
+import type { Air } from './air.ts';
+import type { DebriefSegment, DebriefSpeed, DebriefSpread, ThreeFigures } from './debrief.ts';
 import { unknownOf } from './known.ts';
 import {
   GLIDEPATH_SIDES,
@@ -26,6 +29,7 @@ const MISSED = 'The needles are not followed on a missed approach.';
 /** How each value was spread over a segment, against the standard's limits for it. */
 export function segmentDebrief(
   sitting: Case,
+  air: Air,
   segment: ApproachSegment,
   criteria: readonly CriterionJudgement[],
 ): DebriefSegment {
@@ -57,10 +61,11 @@ export function segmentDebrief(
       : null,
     centrelineOffsetFt: isVisual ? spreadDebrief(parts(deviations.centrelineOffsetFt)) : null,
     heightAboveGlidepathFt: isVisual ? spreadDebrief(parts(deviations.heightAboveGlidepathFt)) : null,
-    airspeed: speedDebrief(parts(track.recorded.airspeedIndicatedKt), limits),
+    airspeed: speedDebrief(parts(air.airspeedKt), limits, air.estimated),
     verticalSpeed: spreadDebrief(parts(track.verticalSpeedFpm)),
     altitude: spreadDebrief(parts(sitting.flown.decidingAltitudeFt)),
     bank: spreadDebrief(parts(track.recorded.bankDeg)),
+    wind: windOver(sitting.flown, segment, air.variationDeg),
   };
   const recorded = parts(deviations.distanceToThresholdNm);
   return {
@@ -70,7 +75,7 @@ export function segmentDebrief(
     durationS: endS - startS,
     unrecordedS: Math.max(0, endS - startS - durationS(recorded)),
     ...values,
-    unknown: unknownOf(values, sentences(kind)),
+    unknown: unknownOf(values, { ...sentences(kind), wind: air.noWind }),
   };
 }
 
@@ -126,16 +131,41 @@ function spreadDebrief(parts: readonly Polyline[]): DebriefSpread | null {
 function speedDebrief(
   parts: readonly Polyline[],
   { airspeed, targetKt }: SegmentLimits,
+  estimated: boolean,
 ): DebriefSpeed | null {
   const spread = spreadDebrief(parts);
   if (!spread) return null;
+  const errorKt = estimated ? ESTIMATED_AIRSPEED_ERROR_KT : AIRSPEED_ERROR_KT;
+  const speed = { ...spread, estimated, errorKt, targetKt };
   if (airspeed === null || targetKt === null) {
     const unknown = {
       ...(targetKt === null && { targetKt: NO_TARGET }),
       timeOutsideS: airspeed === null ? NO_SPEED_LIMIT : NO_TARGET,
     };
-    return { ...spread, targetKt, timeOutsideS: null, unknown };
+    return { ...speed, timeOutsideS: null, unknown };
   }
-  const outsideS = timeOutsideS(findExcursions(relativeTo(parts, targetKt), airspeed, 0));
-  return { ...spread, targetKt, timeOutsideS: threeEqual(outsideS), unknown: {} };
+  const offTarget = relativeTo(parts, targetKt);
+  const figures = estimated
+    ? estimatedOutsideS(offTarget, airspeed)
+    : threeEqual(outsideS(offTarget, airspeed));
+  return { ...speed, timeOutsideS: figures, unknown: {} };
+}
+
+function outsideS(parts: readonly Polyline[], limits: Pick<Limit, 'lower' | 'upper'>): number {
+  return timeOutsideS(findExcursions(parts, limits, 0));
+}
+
+/** Time outside for certain, as estimated, and at most: an estimate decides only what its error cannot turn. */
+function estimatedOutsideS(parts: readonly Polyline[], limit: Limit): ThreeFigures {
+  const widened = (by: number) => ({
+    lower: limit.lower === null ? null : limit.lower - by,
+    upper: limit.upper === null ? null : limit.upper + by,
+  });
+  const narrow = widened(-ESTIMATED_AIRSPEED_ERROR_KT);
+  const noRoom = narrow.lower !== null && narrow.upper !== null && narrow.lower >= narrow.upper;
+  return {
+    atLeast: outsideS(parts, widened(ESTIMATED_AIRSPEED_ERROR_KT)),
+    best: outsideS(parts, limit),
+    atMost: noRoom ? durationS(parts) : outsideS(parts, narrow),
+  };
 }

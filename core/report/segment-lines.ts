@@ -1,5 +1,5 @@
 import type { SegmentKind } from '../approach/flown-approach.ts';
-import type { DebriefNeedle, DebriefSegment, DebriefSpread } from '../debrief/debrief.ts';
+import type { DebriefNeedle, DebriefSegment, DebriefSpeed, DebriefSpread } from '../debrief/debrief.ts';
 import { whole } from '../units/whole.ts';
 import { dayAndClock, duration } from './plain-words.ts';
 
@@ -18,7 +18,7 @@ export function segmentLines(segment: DebriefSegment): string[] {
     `${SEGMENTS[kind]}: ${duration(durationS)}${unrecorded}`,
     ...(localizer ? needleLines('Localizer', localizer) : []),
     ...(glidepath ? needleLines('Glidepath', glidepath) : []),
-    ...spreadLine('Airspeed', segment.airspeed, 'kt'),
+    ...airspeedLines(segment.airspeed),
     ...spreadLine('Vertical speed', segment.verticalSpeed, 'ft/min'),
     ...spreadLine('Right of centreline', segment.centrelineOffsetFt, 'ft'),
     ...spreadLine('Above the glidepath', segment.heightAboveGlidepathFt, 'ft'),
@@ -38,6 +38,12 @@ function needleLines(name: string, needle: DebriefNeedle): string[] {
       return `    ${from} to ${to}: beyond the limit, ${side} ${Math.abs(peakFullScale).toFixed(2)} at most${judgedWords(prompt)}`;
     }),
   ];
+}
+
+function airspeedLines(speed: DebriefSpeed | null): string[] {
+  const lines = spreadLine('Airspeed', speed, 'kt');
+  if (!speed?.estimated) return lines;
+  return [...lines, `    within ${speed.errorKt} kt: estimated from groundspeed and the stated wind`];
 }
 
 function spreadLine(name: string, spread: DebriefSpread | null, unit: string): string[] {
