@@ -3,7 +3,6 @@ import type { Debrief } from './debrief/debrief.ts';
 import { projectTrack } from './deviation/project-track.ts';
 import type { Place } from './earth/frame.ts';
 import { loadGeoid } from './earth/geoid.ts';
-import { decimalYear } from './earth/magnetic.ts';
 import { checkFacility } from './facility/contradictions.ts';
 import { deriveGeometry, type FacilityGeometry } from './facility/derive-geometry.ts';
 import type { Facility } from './facility/facility-schema.ts';
@@ -12,6 +11,7 @@ import { usable, type Outcome } from './issue/issue.ts';
 import type { Job, Log, LogSettings, LogSource } from './log/log.ts';
 import { readLog } from './log/read-log.ts';
 import { buildTrack } from './track/build-track.ts';
+import { flightYear } from './track/flight-year.ts';
 import { positionErrorOf } from './track/position-error.ts';
 import type { Track } from './track/track.ts';
 
@@ -64,7 +64,7 @@ export async function analyze(
   const flight = await readFlight(source, geometry.threshold, settings, job);
   if (!flight.ok) return flight;
   const { log, track } = flight.value;
-  const facilityIssues = checkFacility(facility, geometry, yearOf(flight.value));
+  const facilityIssues = checkFacility(facility, geometry, flightYear(log, track));
   const deviations = projectTrack(track, geometry);
   const error = positionErrorOf(track, geometry.threshold.elevationFt);
   const material = { log, track, facility, geometry, facilityIssues, deviations, error };
@@ -90,9 +90,4 @@ async function undulationFor(log: Log, threshold: Place | null): Promise<number 
   const at = threshold ?? { latDeg: log.values.latDeg[0]!, lonDeg: log.values.lonDeg[0]! };
   const geoidHeightM = await loadGeoid();
   return geoidHeightM(at.latDeg, at.lonDeg);
-}
-
-/** The year of a flight for the magnetic model; null when the log does not know its date. */
-function yearOf({ log, track }: Flight): number | null {
-  return log.timeReference === 'elapsed' ? null : decimalYear(track.timeS[0]!);
 }

@@ -7,13 +7,15 @@ import { neededSinkFpm } from './glidepath-intercept.ts';
 import { compareNeedle, type RecordedNeedle } from './recorded-needles.ts';
 import { rolloutOf, type Rollout } from './rollout.ts';
 import { spreadOf } from './spread.ts';
-import { windOver, type Wind } from './wind.ts';
+import { windAt, windOver, type Wind } from './wind.ts';
 
 /** What is measured of an approach as a whole (design, section 8); null where the log does not tell. */
 export interface WholeMeasures {
   readonly corrections: Corrections | null;
   readonly sink: { readonly heldFpm: number; readonly neededFpm: number } | null;
   readonly wind: Wind | null;
+  readonly windAt1000: Wind | null;
+  readonly windAtThreshold: Wind | null;
   readonly threshold: { readonly heightFt: number; readonly offsetFt: number } | null;
   readonly touchdownDistanceFt: number | null;
   readonly heightLostFt: number | null;
@@ -34,6 +36,8 @@ export function wholeMeasures(
     corrections: final && findCorrections(flown, final),
     sink: final && sinkOver(flown, final),
     wind: final && windOver(flown, final, variationDeg),
+    windAt1000: windAt(flown, approach, 'gate-1000', variationDeg),
+    windAtThreshold: windAt(flown, approach, 'threshold', variationDeg),
     threshold: thresholdOf(flown, approach),
     touchdownDistanceFt: touchdownDistanceFt(flown, approach),
     heightLostFt: heightLostFt(flown, approach),

@@ -5,6 +5,7 @@ import type { Case } from '../standard/case.ts';
 import { judgeApproach } from '../standard/judge-approach.ts';
 import type { Stated } from '../standard/stated.ts';
 import { utcText } from '../units/utc.ts';
+import { airOf } from './air.ts';
 import { criterionDebrief, spanDebrief } from './criterion-debrief.ts';
 import type { ApproachDebrief, DebriefStated } from './debrief.ts';
 import { eventDebriefs } from './event-debrief.ts';
@@ -17,6 +18,7 @@ import { passSummary, summaryOf } from './summary.ts';
 export function approachDebrief(sitting: Case, variationDeg: number | null, index: number): ApproachDebrief {
   const { flown, approach, stated } = sitting;
   const measures = wholeMeasures(flown, approach, variationDeg);
+  const air = airOf(sitting, variationDeg);
   const told = {
     index,
     kind: approach.kind,
@@ -24,7 +26,7 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
     endUtc: utcText(approach.endS)!,
     outcome: approach.outcome,
     events: eventDebriefs(flown, approach),
-    measures: measuresDebrief(measures),
+    measures: measuresDebrief(measures, approach, air.noWind),
     stated: statedDebrief(stated),
     issues: facilityDoubts(flown, approach, measures.rollout),
     findings: [],
@@ -32,7 +34,7 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
   if (approach.kind !== 'approach')
     return {
       ...told,
-      segments: approach.segments.map((segment) => segmentDebrief(sitting, segment, [])),
+      segments: approach.segments.map((segment) => segmentDebrief(sitting, air, segment, [])),
       stability: [],
       criteria: [],
       summary: passSummary(approach),
@@ -43,7 +45,7 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
   const graded = gradeOf(judgement);
   return {
     ...told,
-    segments: approach.segments.map((segment) => segmentDebrief(sitting, segment, judgement.criteria)),
+    segments: approach.segments.map((segment) => segmentDebrief(sitting, air, segment, judgement.criteria)),
     stability: judgement.gates.map(stabilityDebrief),
     criteria: judgement.criteria.map((criterion) =>
       criterionDebrief(criterion, graded.points.find(({ id }) => id === criterion.id) ?? null),

@@ -2,12 +2,14 @@ import { flownAt } from '../approach/flown.ts';
 import type { Deviations } from '../deviation/deviations.ts';
 import type { FacilityGeometry } from '../facility/derive-geometry.ts';
 import type { Facility } from '../facility/facility-schema.ts';
+import { magneticVariation } from '../facility/variation.ts';
 import type { Issue } from '../issue/issue.ts';
 import type { Log } from '../log/log.ts';
 import { gateDatumFt } from '../standard/gate-datum.ts';
 import { DEFAULT_STANDARD } from '../standard/standards.ts';
 import type { Standard } from '../standard/standard.ts';
 import { NOTHING_STATED, type Stated } from '../standard/stated.ts';
+import { flightYear } from '../track/flight-year.ts';
 import type { PositionError } from '../track/position-error.ts';
 import type { Track } from '../track/track.ts';
 import { utcText } from '../units/utc.ts';
@@ -47,7 +49,7 @@ export function composeDebrief(material: Material, judging: Judging = BY_DEFAULT
   const asLogged = flownAt(track, deviations, geometry, error);
   const { flown, found, issues } = withHeights(asLogged, datumFt, heights);
   const { approaches, notes } = found;
-  const variationDeg = facility.magneticVariationDeg ?? null;
+  const variation = magneticVariation(facility, geometry, flightYear(log, track));
   return {
     format: 'halfdot-debrief/1',
     engineVersion: ENGINE_VERSION,
@@ -87,7 +89,7 @@ export function composeDebrief(material: Material, judging: Judging = BY_DEFAULT
       tasks: standard.tasks,
     },
     approaches: approaches.map((approach, i) =>
-      approachDebrief({ flown, approach, standard, stated }, variationDeg, i + 1),
+      approachDebrief({ flown, approach, standard, stated }, variation.usedDeg, i + 1),
     ),
     issues: notes,
   };

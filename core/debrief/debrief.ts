@@ -1,5 +1,6 @@
 import type { EventKind, FlownApproach, SegmentKind } from '../approach/flown-approach.ts';
 import type { Outcome } from '../approach/outcome.ts';
+import type { Wind } from '../approach/wind.ts';
 import type { Issue } from '../issue/issue.ts';
 import type { GateItem, Verdict } from '../standard/judgement.ts';
 import type { CoveredTask, SourceStatus } from '../standard/standard.ts';
@@ -189,11 +190,16 @@ export interface DebriefSegment {
   readonly verticalSpeed: DebriefSpread | null;
   readonly altitude: DebriefSpread | null;
   readonly bank: DebriefSpread | null;
+  readonly wind: Wind | null;
   readonly unknown: Unknown;
 }
 
 /** Airspeed over a segment, and against the target that the user gave for it. */
 export interface DebriefSpeed extends DebriefSpread {
+  /** From groundspeed and the stated wind, where the log has no indicated airspeed. */
+  readonly estimated: boolean;
+  /** 95 % half-width: of the estimate, else what is taken for an instrument's. */
+  readonly errorKt: number;
   readonly targetKt: number | null;
   readonly timeOutsideS: ThreeFigures | null;
   readonly unknown: Unknown;
@@ -288,12 +294,10 @@ export interface DebriefMeasures {
     readonly delays: readonly { readonly leftUtc: string; readonly delayS: number | null }[];
   } | null;
   readonly sinkOnFinal: { readonly heldFpm: number; readonly neededFpm: number } | null;
-  readonly windOnFinal: {
-    readonly fromTrueDeg: number;
-    readonly speedKt: number;
-    readonly headwindKt: number;
-    readonly crosswindFromRightKt: number;
-  } | null;
+  readonly windOnFinal: Wind | null;
+  /** From 10 s before the moment to 10 s after it. */
+  readonly windAt1000: Wind | null;
+  readonly windAtThreshold: Wind | null;
   readonly threshold: { readonly heightFt: number; readonly offsetFt: number } | null;
   readonly touchdownDistanceFt: number | null;
   readonly heightLostInMissedApproachFt: number | null;

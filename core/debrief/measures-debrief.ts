@@ -1,3 +1,4 @@
+import { momentOf, type FlownApproach } from '../approach/flown-approach.ts';
 import type { RecordedNeedle } from '../approach/recorded-needles.ts';
 import type { WholeMeasures } from '../approach/whole-measures.ts';
 import { utcText } from '../units/utc.ts';
@@ -9,14 +10,26 @@ const HARDLY_MOVED = 'The needle hardly moved.';
 const NO_ROLL = 'No roll after a landing on this runway was recorded.';
 const TOO_FEW = 'Fewer than three fixes of the roll tell it.';
 const TOO_SHORT = 'The roll was recorded over too short a way to have a direction.';
+const NO_GATE = 'Final did not descend through 1,000 ft, or began below it.';
+const NO_THRESHOLD = 'The threshold was not crossed below 200 ft.';
 const NO_FINAL = 'Final was not flown, or nothing of it was recorded.';
 
-/** The measures of an approach as a whole, as the answer holds them. */
-export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
+/**
+ * The measures of an approach as a whole, as the answer holds them.
+ *
+ * @param noWind why a wind is not known where the moment was flown
+ */
+export function measuresDebrief(
+  measures: WholeMeasures,
+  approach: FlownApproach,
+  noWind: string,
+): DebriefMeasures {
   const {
     corrections,
     sink,
     wind,
+    windAt1000,
+    windAtThreshold,
     threshold,
     touchdownDistanceFt,
     heightLostFt,
@@ -31,6 +44,8 @@ export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
     },
     sinkOnFinal: sink,
     windOnFinal: wind,
+    windAt1000,
+    windAtThreshold,
     threshold,
     touchdownDistanceFt,
     heightLostInMissedApproachFt: heightLostFt,
@@ -49,8 +64,10 @@ export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
     unknown: unknownOf(values, {
       correctionsOnFinal: NO_FINAL,
       sinkOnFinal: NO_FINAL,
-      windOnFinal: 'Wind needs an airspeed and a heading in the log, on final.',
-      threshold: 'The threshold was not crossed below 200 ft.',
+      windOnFinal: approach.segments.some(({ kind }) => kind === 'final') ? noWind : NO_FINAL,
+      windAt1000: momentOf(approach, 'gate-1000') === null ? NO_GATE : noWind,
+      windAtThreshold: momentOf(approach, 'threshold') === null ? NO_THRESHOLD : noWind,
+      threshold: NO_THRESHOLD,
       touchdownDistanceFt: 'No touchdown on this runway was recorded.',
       heightLostInMissedApproachFt: 'No missed approach was flown.',
       recordedLocalizer: NO_NEEDLE,

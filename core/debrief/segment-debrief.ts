@@ -1,13 +1,16 @@
 import type { ApproachSegment, SegmentKind } from '../approach/flown-approach.ts';
-import { findExcursions, timeOutsideS } from '../approach/excursions.ts';
+import { excursionsOff, timeOutsideS, type Off } from '../approach/excursions.ts';
+import { ESTIMATED_AIRSPEED_ERROR_KT } from '../approach/estimated-airspeed.ts';
 import { spreadOf } from '../approach/spread.ts';
-import { clip, durationS, relativeTo, type Polyline } from '../numeric/polyline.ts';
+import { AIRSPEED_ERROR_KT, windOver } from '../approach/wind.ts';
+import { clip, durationS, constant, relativeTo, type Polyline } from '../numeric/polyline.ts';
 import { halfWidthsIn, recordedIn, type Case } from '../standard/case.ts';
 import { hiddenS } from '../standard/hidden.ts';
 import type { CriterionJudgement } from '../standard/judgement.ts';
 import { airspeedLimit } from '../standard/speed-target.ts';
 import type { Limit } from '../standard/standard.ts';
 import { utcText } from '../units/utc.ts';
+import type { Air } from './air.ts';
 import type { DebriefSegment, DebriefSpeed, DebriefSpread } from './debrief.ts';
 import { unknownOf } from './known.ts';
 import {
@@ -28,6 +31,7 @@ const MISSED = 'The needles are not followed on a missed approach.';
 /** How each value was spread over a segment, against the standard's limits for it. */
 export function segmentDebrief(
   sitting: Case,
+  air: Air,
   segment: ApproachSegment,
   criteria: readonly CriterionJudgement[],
 ): DebriefSegment {
@@ -41,10 +45,11 @@ export function segmentDebrief(
     ...needlesOn(sitting, segment, limits, criteria),
     centrelineOffsetFt: isVisual ? spreadDebrief(parts(deviations.centrelineOffsetFt)) : null,
     heightAboveGlidepathFt: isVisual ? spreadDebrief(parts(deviations.heightAboveGlidepathFt)) : null,
-    airspeed: speedDebrief(parts(track.recorded.airspeedIndicatedKt), limits),
+    airspeed: speedDebrief(parts(air.airspeedKt), limits, air.estimated),
     verticalSpeed: spreadDebrief(parts(track.verticalSpeedFpm)),
     altitude: spreadDebrief(parts(sitting.flown.decidingAltitudeFt)),
     bank: spreadDebrief(parts(track.recorded.bankDeg)),
+    wind: windOver(sitting.flown, segment, air.variationDeg),
   };
   const recorded = parts(deviations.distanceToThresholdNm);
   return {
@@ -54,7 +59,7 @@ export function segmentDebrief(
     durationS: endS - startS,
     unrecordedS: Math.max(0, endS - startS - durationS(recorded)),
     ...values,
-    unknown: unknownOf(values, sentences(kind)),
+    unknown: unknownOf(values, { ...sentences(kind), wind: air.noWind }),
   };
 }
 
@@ -143,18 +148,26 @@ function spreadDebrief(parts: readonly Polyline[]): DebriefSpread | null {
 function speedDebrief(
   parts: readonly Polyline[],
   { airspeed, targetKt }: SegmentLimits,
+  estimated: boolean,
 ): DebriefSpeed | null {
   const spread = spreadDebrief(parts);
   if (!spread) return null;
+  const errorKt = estimated ? ESTIMATED_AIRSPEED_ERROR_KT : AIRSPEED_ERROR_KT;
+  const speed = { ...spread, estimated, errorKt, targetKt };
   if (airspeed === null || targetKt === null) {
     const unknown = {
       ...(targetKt === null && { targetKt: NO_TARGET }),
       timeOutsideS: airspeed === null ? NO_SPEED_LIMIT : NO_TARGET,
     };
-    return { ...spread, targetKt, timeOutsideS: null, unknown };
+    return { ...speed, timeOutsideS: null, unknown };
   }
-  const outsideS = timeOutsideS(findExcursions(relativeTo(parts, targetKt), airspeed, 0));
-  // What the instrument showed is what the pilot flew by: the three are one.
-  const timeOutside = { atLeast: outsideS, best: outsideS, atMost: outsideS };
-  return { ...spread, targetKt, timeOutsideS: timeOutside, unknown: {} };
+  const offTarget = relativeTo(parts, targetKt);
+  // What the instrument showed is what the pilot flew by: only an estimate may be off.
+  const halfWidths = estimated ? constant(offTarget, ESTIMATED_AIRSPEED_ERROR_KT) : [];
+  const outsideS = (off: Off) => timeOutsideS(excursionsOff(offTarget, halfWidths, airspeed, 0, off));
+  return {
+    ...speed,
+    timeOutsideS: { atLeast: outsideS(-1), best: outsideS(0), atMost: outsideS(1) },
+    unknown: {},
+  };
 }

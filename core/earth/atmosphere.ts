@@ -5,11 +5,22 @@ const SEA_LEVEL_K = 288.15;
 const SEA_LEVEL_HPA = 1013.25;
 const LAPSE_K_PER_M = 0.0065;
 const EXPONENT = 0.190263;
+/** Of density over temperature: 1 / EXPONENT − 1. */
+const DENSITY_EXPONENT = 4.25588;
 
 /** Height of a pressure in the standard atmosphere, feet: what an altimeter set to 1013.25 hPa shows. */
 export function pressureAltitudeFt(pressureHpa: number): number {
   const heightM = (SEA_LEVEL_K / LAPSE_K_PER_M) * (1 - (pressureHpa / SEA_LEVEL_HPA) ** EXPONENT);
   return heightM * FEET_PER_METRE;
+}
+
+/**
+ * True over indicated airspeed at an altitude in the standard atmosphere: one over the root of relative density. Each
+ * 12 °C of warmer air make the true one 2 % larger.
+ */
+export function trueOverIndicated(altitudeFt: number): number {
+  const temperatureRatio = 1 - (LAPSE_K_PER_M * (altitudeFt / FEET_PER_METRE)) / SEA_LEVEL_K;
+  return temperatureRatio ** (-DENSITY_EXPONENT / 2);
 }
 
 /** Beyond this height above the aerodrome the error is that of 5,000 ft, as in the published table. */

@@ -99,3 +99,8 @@ export function durationS(parts: readonly Polyline[]): number {
 export function relativeTo(parts: readonly Polyline[], target: number): Polyline[] {
   return parts.map(({ timeS, value }) => ({ timeS, value: value.map((v) => v - target) }));
 }
+
+/** Lines of the same times at one value. */
+export function constant(parts: readonly Polyline[], value: number): Polyline[] {
+  return parts.map(({ timeS }) => ({ timeS, value: new Float64Array(timeS.length).fill(value) }));
+}

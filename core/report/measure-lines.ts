@@ -2,13 +2,14 @@ import type { DebriefMeasures } from '../debrief/debrief.ts';
 import { whole } from '../units/whole.ts';
 import { duration } from './plain-words.ts';
 import { pageLines } from './text-rows.ts';
+import { windSentences } from './wind-lines.ts';
 
 /** The band of a height on a roll (design, section 10). */
 const RIGHT_WITHIN_FT = 13;
 
 /** What was measured of an approach as a whole, in sentences. */
 export function measureLines(measures: DebriefMeasures, heightCorrectionFt: number): string[] {
-  const { correctionsOnFinal, sinkOnFinal, windOnFinal, threshold } = measures;
+  const { correctionsOnFinal, sinkOnFinal, threshold } = measures;
   const found: string[] = [];
   if (sinkOnFinal)
     found.push(
@@ -19,7 +20,7 @@ export function measureLines(measures: DebriefMeasures, heightCorrectionFt: numb
       `${changes(correctionsOnFinal.count)} of track on final of 2° or more, ` +
         `${whole(correctionsOnFinal.meanDeg!)}° on average and ${whole(correctionsOnFinal.largestDeg!)}° at most.`,
     );
-  if (windOnFinal) found.push(windSentence(windOnFinal));
+  found.push(...windSentences(measures));
   if (threshold) found.push(thresholdSentence(threshold));
   if (measures.touchdownDistanceFt !== null)
     found.push(`Touched down ${whole(measures.touchdownDistanceFt)} ft past the threshold.`);
@@ -87,14 +88,6 @@ function needleSentence(
 
 function changes(count: number): string {
   return count === 1 ? '1 change' : `${count} changes`;
-}
-
-function windSentence(wind: NonNullable<DebriefMeasures['windOnFinal']>): string {
-  const { fromTrueDeg, speedKt, headwindKt, crosswindFromRightKt } = wind;
-  const along = `${whole(Math.abs(headwindKt))} kt ${headwindKt < 0 ? 'tailwind' : 'headwind'}`;
-  const across = `${whole(Math.abs(crosswindFromRightKt))} kt from the ${crosswindFromRightKt < 0 ? 'left' : 'right'}`;
-  const from = String(Math.round(fromTrueDeg) % 360).padStart(3, '0');
-  return `Wind on final from ${from}° true at ${whole(speedKt)} kt: ${along}, ${across}.`;
 }
 
 function thresholdSentence({ heightFt, offsetFt }: NonNullable<DebriefMeasures['threshold']>): string {

@@ -7,6 +7,11 @@ export function duration(seconds: number): string {
   return minutes % 60 === 0 ? `${minutes / 60} h` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
 }
 
+/** 4.6 as "005°"; north is 360°, as pilots call it. */
+export function directionWords(directionDeg: number): string {
+  return `${String(Math.round(directionDeg) % 360 || 360).padStart(3, '0')}°`;
+}
+
 /** "2026-05-04T14:02:11.5Z" as day and clock: "4 May 2026" and "14:02:11". */
 export function dayAndClock(utc: string): { day: string; clock: string } {
   const [, year, month, date, clock] = /^([+-]?\d+)-(\d\d)-(\d\d)T(\d\d:\d\d:\d\d)/.exec(utc)!;

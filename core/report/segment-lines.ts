@@ -1,5 +1,5 @@
 import type { SegmentKind } from '../approach/flown-approach.ts';
-import type { DebriefNeedle, DebriefSegment, DebriefSpread } from '../debrief/debrief.ts';
+import type { DebriefNeedle, DebriefSegment, DebriefSpeed, DebriefSpread } from '../debrief/debrief.ts';
 import { whole } from '../units/whole.ts';
 import { dayAndClock, duration } from './plain-words.ts';
 
@@ -19,7 +19,7 @@ export function segmentLines(segment: DebriefSegment): string[] {
     `${SEGMENTS[kind]}: ${duration(durationS)}${unrecorded}`,
     ...(localizer ? [...needleLines('Localizer', localizer), ...(onFinal ? shownLine(localizer) : [])] : []),
     ...(glidepath ? [...needleLines('Glidepath', glidepath), ...(onFinal ? shownLine(glidepath) : [])] : []),
-    ...spreadLine('Airspeed', segment.airspeed, 'kt'),
+    ...airspeedLines(segment.airspeed),
     ...spreadLine('Vertical speed', segment.verticalSpeed, 'ft/min'),
     ...spreadLine('Right of centreline', segment.centrelineOffsetFt, 'ft'),
     ...spreadLine('Above the glidepath', segment.heightAboveGlidepathFt, 'ft'),
@@ -48,6 +48,12 @@ function shownLine({ shownOutsideS, timeOutsideS }: DebriefNeedle): string[] {
   const isSame = from === Math.round(timeOutsideS.atLeast) && to === Math.round(timeOutsideS.atMost);
   if (isSame || from === to) return [];
   return [`    with the beam's own error the needle showed ${from} to ${to} s beyond the limit`];
+}
+
+function airspeedLines(speed: DebriefSpeed | null): string[] {
+  const lines = spreadLine('Airspeed', speed, 'kt');
+  if (!speed?.estimated) return lines;
+  return [...lines, `    within ${speed.errorKt} kt: estimated from groundspeed and the stated wind`];
 }
 
 function spreadLine(name: string, spread: DebriefSpread | null, unit: string): string[] {

@@ -1,5 +1,5 @@
 import type { DebriefStated } from '../debrief/debrief.ts';
-import { dayAndClock } from './plain-words.ts';
+import { dayAndClock, directionWords } from './plain-words.ts';
 import { pageLines } from './text-rows.ts';
 
 const CONDITIONS = {
@@ -22,6 +22,9 @@ export function statedLines(stated: DebriefStated): string[] {
     ...(runway === 'not-stated' ? [] : [RUNWAY[runway]]),
     ...speeds.flatMap(([words, kt]) => (kt === null ? [] : [`${words} ${kt} kt`])),
     ...(stated.assignedAltitudeFt === null ? [] : [`assigned altitude ${stated.assignedAltitudeFt} ft`]),
+    ...(stated.wind === null
+      ? []
+      : [`wind from ${directionWords(stated.wind.fromTrueDeg)} true at ${stated.wind.speedKt} kt`]),
     ...(stated.hood === null ? [] : [stated.hood ? 'under the hood' : 'without a hood']),
     ...(stated.flown === null ? [] : [stated.flown]),
     ...(stated.vectoredInsideFix ? ['vectored inside the fix'] : []),

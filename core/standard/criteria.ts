@@ -1,6 +1,7 @@
 import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
 import { median } from '../numeric/median.ts';
-import { relativeTo, type Polyline, type Span } from '../numeric/polyline.ts';
+import { constant, relativeTo, type Polyline, type Span } from '../numeric/polyline.ts';
+import { airspeedOf } from './airspeed.ts';
 import { altitudeBeforeFinal } from './altitude-before-final.ts';
 import {
   endedBy,
@@ -24,7 +25,7 @@ import { noLimit } from './no-limit.ts';
 import { notAssessed } from './not-assessed.ts';
 import { ownCriteria } from './own-criteria.ts';
 import { promptRule } from './prompt-rule.ts';
-import { airspeedLimit, noAirspeed, speedTarget } from './speed-target.ts';
+import { airspeedLimit, speedTarget } from './speed-target.ts';
 import type { Limit } from './standard.ts';
 import type { TimedQuestion } from './timed-criterion.ts';
 import { withAllowance } from './with-allowance.ts';
@@ -100,27 +101,27 @@ function joinedToS(sitting: Case, final: Span): number | null {
 function airspeedOnFinal(sitting: Case): CriterionJudgement {
   const id = 'airspeed-final';
   const title = 'Airspeed on final';
-  const { standard, stated, flown } = sitting;
+  const { standard, stated } = sitting;
   const limit = airspeedLimit(sitting, standard.final.airspeedKt);
   if (limit === null) return notAssessed(id, title, noLimit(standard, id));
   const target = speedTarget(standard.final.speedBasis, stated);
   if ('why' in target) return notAssessed(id, title, target.why, limit, 'kt');
-  const column = flown.track.recorded.airspeedIndicatedKt;
-  if (!column) return notAssessed(id, title, noAirspeed(flown), limit, 'kt');
+  const airspeed = airspeedOf(sitting);
+  if ('why' in airspeed) return notAssessed(id, title, airspeed.why, limit, 'kt');
   const counting = fromFixOrGate(sitting);
   if ('why' in counting) return notAssessed(id, title, counting.why, limit, 'kt');
   const counted = withoutInstructor(sitting, counting.span);
-  const parts = relativeTo(recordedIn(sitting, column, counted), target.kt);
+  const parts = relativeTo(recordedIn(sitting, airspeed.column, counted), target.kt);
+  const { halfWidthKt } = airspeed;
   return withAllowance(sitting, {
     id,
     title,
     unit: 'kt',
     limit,
-    limitWords: `${bandWords(limit.lower, limit.upper, 'kt')} of ${target.words}`,
+    limitWords: `${bandWords(limit.lower, limit.upper, 'kt')} of ${target.words}${airspeed.words}`,
     counted,
     parts,
-    // What the instrument showed is what the pilot flew by.
-    halfWidths: [],
+    halfWidths: halfWidthKt === 0 ? [] : constant(parts, halfWidthKt),
     madeUpToS: null,
     near: NEAR_KT,
     halfFloor: SPEED_FLOOR_KT,

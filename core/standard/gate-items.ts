@@ -5,8 +5,9 @@ import { firstAfter, firstAtOrAfter } from '../numeric/polyline.ts';
 import { sinkErrorFpm } from '../track/position-error.ts';
 import { verticalSpeedFromHeights } from '../track/vertical-speed.ts';
 import { whole } from '../units/whole.ts';
+import { airspeedOf } from './airspeed.ts';
 import type { Case } from './case.ts';
-import { airspeedLimit, noAirspeed, speedTarget } from './speed-target.ts';
+import { airspeedLimit, speedTarget } from './speed-target.ts';
 import type { GateItem, ItemFinding } from './judgement.ts';
 import type { Limit } from './standard.ts';
 import { verdictWithin } from './within.ts';
@@ -70,14 +71,16 @@ function airspeedItem(sitting: Case, momentS: number): ItemFinding[] {
   const limit = airspeedLimit(sitting, sitting.standard.gates.airspeed);
   const target = speedTarget(sitting.standard.gates.speedBasis, sitting.stated);
   if ('why' in target) return unknown('airspeed', limit, target.why);
-  const column = sitting.flown.track.recorded.airspeedIndicatedKt;
-  if (!column) return unknown('airspeed', limit, noAirspeed(sitting.flown));
-  const kt = medianAround(sitting.flown, column, momentS);
+  const airspeed = airspeedOf(sitting);
+  if ('why' in airspeed) return unknown('airspeed', limit, airspeed.why);
+  const kt = medianAround(sitting.flown, airspeed.column, momentS);
   return finding(
     'airspeed',
     limit,
     kt - target.kt,
-    ({ lower, upper }) => `${whole(kt)} kt, the limit is ${bandWords(lower, upper, 'kt')} of ${target.words}`,
+    ({ lower, upper }) =>
+      `${whole(kt)} kt, the limit is ${bandWords(lower, upper, 'kt')} of ${target.words}${airspeed.words}`,
+    airspeed.halfWidthKt,
   );
 }
 

@@ -2,6 +2,7 @@ import { excursionsOff, type Off } from '../approach/excursions.ts';
 import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
 import { OFFSET_LOCALIZER_DEG } from '../facility/impossible-values.ts';
 import type { Span } from '../numeric/polyline.ts';
+import { airspeedOf } from './airspeed.ts';
 import {
   endedBy,
   finalOf,
@@ -114,7 +115,8 @@ function followedAfter(sitting: Case, gateS: number): Followed[] {
   // An offset course leads to no threshold: below decision altitude the aircraft has to leave it.
   const isOffset = Math.abs(flown.facility.courseOffsetDeg) > OFFSET_LOCALIZER_DEG;
   const target = speedTarget(gates.speedBasis, stated);
-  const speedLimit = 'why' in target ? null : airspeedLimit(sitting, gates.airspeed);
+  const airspeed = airspeedOf(sitting);
+  const isJudged = !('why' in target) && !('why' in airspeed);
   const sinkError = (i: number) =>
     track.derived.verticalSpeedFpm ? sinkErrorFpm(error, i, SINK_FOLLOWED_S) : error.recordedSinkFpm;
   return [
@@ -134,10 +136,11 @@ function followedAfter(sitting: Case, gateS: number): Followed[] {
     },
     {
       item: 'airspeed',
-      limit: speedLimit,
-      column: track.recorded.airspeedIndicatedKt,
+      limit: isJudged ? airspeedLimit(sitting, gates.airspeed) : null,
+      column: 'why' in airspeed ? undefined : airspeed.column,
       toS: speedS,
       as: (kt) => kt - ('why' in target ? NaN : target.kt),
+      halfWidth: () => ('why' in airspeed ? 0 : airspeed.halfWidthKt),
     },
     {
       item: 'sink',

@@ -1,4 +1,3 @@
-import type { Flown } from '../approach/flown.ts';
 import type { Case } from './case.ts';
 import type { Limit, SpeedBasis } from './standard.ts';
 import type { Stated } from './stated.ts';
@@ -23,10 +22,4 @@ export function airspeedLimit(
 ): Limit | null {
   if (limit === null || !stated.engineOut) return limit;
   return standard.final.airspeedAsymmetricKt ?? limit;
-}
-
-export function noAirspeed({ track }: Flown): string {
-  return track.recorded.airspeedTrueKt
-    ? 'the log holds true airspeed only'
-    : 'the log holds no indicated airspeed';
 }

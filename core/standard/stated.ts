@@ -1,3 +1,4 @@
+import type { StatedWind } from '../approach/estimated-airspeed.ts';
 import type { Span } from '../numeric/polyline.ts';
 
 export type Conditions = 'imc' | 'simulated' | 'vmc' | 'not-stated';
@@ -24,6 +25,8 @@ export interface Stated {
   readonly vrefKt: number | null;
   /** Assigned before final, feet above mean sea level. */
   readonly assignedAltitudeFt: number | null;
+  /** On the way down; the airspeed of a log without one is estimated from it. */
+  readonly wind: StatedWind | null;
   readonly hood: boolean | null;
   readonly flown: 'hand-flown' | 'coupled' | null;
   /** Joined inside the fix because the controller vectored it so. */
@@ -42,6 +45,7 @@ export const NOTHING_STATED: Stated = {
   interceptAirspeedKt: null,
   vrefKt: null,
   assignedAltitudeFt: null,
+  wind: null,
   hood: null,
   flown: null,
   vectoredInsideFix: false,

@@ -18,7 +18,7 @@ import { STATED_OPTIONS, statedOf } from './stated-options.ts';
 export const debrief: Command = {
   name: 'debrief',
   usage:
-    'LOG... --facility F.json [--standard ID|FILE] [--target-airspeed KT] [--vref KT] [--intercept-airspeed KT] ' +
+    'LOG... --facility F.json [--standard ID|FILE] [--target-airspeed KT] [--vref KT] [--intercept-airspeed KT] [--wind 250/18] ' +
     '[--conditions imc|simulated|vmc] [--runway seen|not-seen] [--format text|json|csv] [--out PATH]',
   purpose: 'say what happened on an approach, whether it met a standard, and how that was worked out',
   options: {

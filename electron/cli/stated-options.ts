@@ -6,6 +6,7 @@ import {
   type RunwaySeen,
   type Stated,
 } from '../../core/standard/stated.ts';
+import type { StatedWind } from '../../core/approach/estimated-airspeed.ts';
 import type { Span } from '../../core/numeric/polyline.ts';
 import type { Arguments, Option } from './command.ts';
 import { numberOf } from './number-of.ts';
@@ -14,6 +15,8 @@ const YES_NO = ['yes', 'no'] as const;
 /** Speeds of aircraft that fly an ILS, and altitudes that one is assigned. */
 const SPEED_KT = { min: 30, max: 400 };
 const ALTITUDE_FT = { min: -1500, max: 30_000 };
+/** Nobody flies an ILS in more. Ours. */
+const STRONGEST_WIND_KT = 100;
 
 /** What the people on board may state, for every approach of the command. */
 export const STATED_OPTIONS: Readonly<Record<string, Option>> = {
@@ -21,6 +24,9 @@ export const STATED_OPTIONS: Readonly<Record<string, Option>> = {
   'intercept-airspeed': { value: 'the indicated airspeed meant before final, in knots' },
   vref: { value: 'Vref, in knots' },
   'assigned-altitude': { value: 'the altitude assigned before final, in feet' },
+  wind: {
+    value: 'the wind on final as 250/18, degrees true and knots: without a logged airspeed one is estimated',
+  },
   conditions: { value: 'imc, simulated or vmc', oneOf: ['imc', 'simulated', 'vmc'] },
   runway: {
     value: 'whether the runway was in sight at minimums, seen or not-seen',
@@ -47,6 +53,8 @@ export function statedOf({ options }: Arguments): Outcome<Stated> {
     if (!number.ok) return number;
     numbers[name] = number.value;
   }
+  const wind = windOf(text('wind'));
+  if (!wind.ok) return wind;
   const spans = allOf(options['instructor-flew'] ?? [], spanOf);
   if (!spans.ok) return spans;
   const allowances = allOf(options['allow'] ?? [], allowanceOf);
@@ -60,6 +68,7 @@ export function statedOf({ options }: Arguments): Outcome<Stated> {
     interceptAirspeedKt: numbers['intercept-airspeed']!,
     vrefKt: numbers['vref']!,
     assignedAltitudeFt: numbers['assigned-altitude']!,
+    wind: wind.value,
     hood: text('hood') === undefined ? null : yes('hood'),
     flown: (text('flown') as 'hand-flown' | 'coupled' | undefined) ?? null,
     vectoredInsideFix: yes('vectored-inside-fix'),
@@ -85,6 +94,17 @@ function allOf<T>(texts: readonly string[], read: (text: string) => Outcome<T>):
     values.push(value.value);
   }
   return usable(values);
+}
+
+/** As in a weather report: true, not the tower's magnetic. 360 and 0 are both north. */
+function windOf(text: string | undefined): Outcome<StatedWind | null> {
+  if (text === undefined) return usable(null);
+  const [, from, speed] = /^(\d{1,3}(?:\.\d+)?)\/(\d{1,3}(?:\.\d+)?)$/.exec(text) ?? [];
+  const wind = { fromTrueDeg: Number(from), speedKt: Number(speed) };
+  if (wind.fromTrueDeg <= 360 && wind.speedKt <= STRONGEST_WIND_KT) return usable(wind);
+  return refused('arguments', `--wind "${text}" is no wind.`, {
+    tip: `Write it as 250/18: from 0 to 360 degrees true, and at most ${STRONGEST_WIND_KT} knots.`,
+  });
 }
 
 function spanOf(text: string): Outcome<Span> {

@@ -74,6 +74,30 @@ describe('what is measured on final', () => {
   });
 });
 
+describe('the wind at a moment', () => {
+  const EAST = { airspeedTrueKt: 100, headingTrueDeg: 90 };
+
+  it('is that from 10 s before it to 10 s after it', () => {
+    const recorded = EAST;
+    const groundspeedKt = (s: number) => (s >= 40 && s <= 60 ? 88 : 30);
+    const found = measures({ groundspeedKt, recorded }, [['gate-1000', 50]]);
+    expect(found.windAt1000!.headwindKt).toBeCloseTo(12, 9);
+    expect(found.windAtThreshold).toBeNull();
+  });
+
+  it('goes no farther than the approach: a wheel on the ground tells no wind', () => {
+    // Ends at 100 s; from then on it brakes, and would show a gale.
+    const groundspeedKt = (s: number) => (s <= 100 ? 92 : 92 - 10 * (s - 100));
+    const found = measures({ untilS: 110, groundspeedKt, recorded: EAST }, [['threshold', 96]]);
+    expect(found.windAtThreshold!.headwindKt).toBeCloseTo(8, 9);
+  });
+
+  it('is not known across a gap that holds all of the 20 s', () => {
+    const timeS = Array.from({ length: 101 }, (_, s) => s).filter((s) => s < 40 || s > 60);
+    expect(measures({ timeS, recorded: EAST }, [['gate-1000', 50]]).windAt1000).toBeNull();
+  });
+});
+
 describe('threshold and touchdown', () => {
   const making: Making = {
     distanceNm: (s) => (50 - s) / 40,

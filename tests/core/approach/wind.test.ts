@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { windOver } from '../../../core/approach/wind.ts';
+import { windNeeds, windOver } from '../../../core/approach/wind.ts';
 import { makeFlown, type Making } from './make-flown.ts';
 
 const WHOLE = { startS: 0, endS: 100 };
@@ -76,6 +76,35 @@ describe('the wind that was flown through', () => {
     expect(wind(making, 0, { startS: 40, endS: 100 })!.headwindKt).toBeCloseTo(10, 9);
     expect(wind(making, 0, { startS: 70, endS: 100 })).toBeNull();
     expect(wind(making, 0, { startS: 0, endS: 39 })!.headwindKt).toBeCloseTo(0, 9);
+  });
+});
+
+it('the wind is the same at ten fixes a second and at one, and with half of them missing', () => {
+  const groundspeedKt = (s: number) => 100 - s / 5;
+  const making = { groundspeedKt, recorded: EAST };
+  const everyTenth = { ...making, timeS: Array.from({ length: 1001 }, (_, tenth) => tenth / 10) };
+  // Dense at first and thin later: a mean over fixes would hear the beginning more.
+  const thinning = {
+    ...making,
+    timeS: [...Array.from({ length: 50 }, (_, s) => s), 51, 54, 57, 60].concat([
+      65, 70, 75, 80, 85, 90, 95, 100,
+    ]),
+  };
+  // From calm to 20 kt: 10 kt on average.
+  for (const one of [making, everyTenth, thinning]) expect(wind(one)!.headwindKt).toBeCloseTo(10, 9);
+});
+
+describe('what a log lacks for a wind', () => {
+  const needs = (recorded: Making['recorded'], variationDeg: number | null = 0) =>
+    windNeeds(makeFlown({ recorded: recorded ?? {} }), variationDeg);
+
+  it('is the first thing that is missing', () => {
+    expect(needs({})).toBe('airspeed');
+    expect(needs({ headingTrueDeg: 90 })).toBe('airspeed');
+    expect(needs({ airspeedIndicatedKt: 90 })).toBe('heading');
+    expect(needs({ airspeedIndicatedKt: 90, headingMagneticDeg: 90 }, null)).toBe('variation');
+    expect(needs({ airspeedIndicatedKt: 90, headingMagneticDeg: 90 })).toBe('recorded');
+    expect(needs({ airspeedTrueKt: 90, headingTrueDeg: 90 }, null)).toBe('recorded');
   });
 });
 

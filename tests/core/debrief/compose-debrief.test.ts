@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ApproachDebrief, Debrief } from '../../../core/debrief/debrief.ts';
+import { debriefText } from '../../../core/report/debrief-text.ts';
 import { PETRELHOLM } from '../../support/samples/petrelholm.ts';
 import { debriefOf } from './drawn.ts';
 
@@ -233,6 +234,108 @@ describe('a debrief', () => {
       windOnFinal: null,
     });
     expect(approach.measures.unknown.threshold).toContain('200 ft');
+  });
+
+  it('has the wind of each segment and of the gate where the log tells it, and its error', () => {
+    // The nose on the course: 105 kt through the air against 90 over the ground.
+    const course = debriefOf().facility.derived.courseTrueDeg;
+    const columns = (headings: 'headingTrueDeg' | 'headingMagneticDeg', byDeg: number) => ({
+      columns: (_truth: unknown, tenths: readonly number[]) => ({
+        airspeedTrueKt: tenths.map(() => 105),
+        [headings]: tenths.map(() => course - byDeg),
+      }),
+    });
+    for (const recording of [
+      columns('headingTrueDeg', 0),
+      columns('headingMagneticDeg', PETRELHOLM.magneticVariationDeg),
+    ]) {
+      const { segments, measures } = only(debriefOf({}, recording));
+      expect(segments.map(({ kind }) => kind)).toEqual(['intercept', 'final', 'visual']);
+      for (const wind of [
+        ...segments.map((segment) => segment.wind),
+        measures.windOnFinal,
+        measures.windAt1000,
+      ]) {
+        expect(wind!.headwindKt).toBeCloseTo(15, 1);
+        expect(wind!.crosswindFromRightKt).toBeCloseTo(0, 0);
+        expect(wind!.errorKt).toBeGreaterThan(5);
+      }
+      expect(measures.windAtThreshold).toBeNull();
+      expect(measures.unknown.windAtThreshold).toContain('not crossed');
+    }
+  });
+
+  it('says for each segment what its wind lacks', () => {
+    const { segments, measures } = only(debriefOf());
+    for (const { wind, unknown } of segments) {
+      expect(wind).toBeNull();
+      expect(unknown.wind).toBe('Wind needs an airspeed, which the log lacks.');
+    }
+    expect(measures.unknown).toMatchObject({
+      windOnFinal: 'Wind needs an airspeed, which the log lacks.',
+      windAt1000: 'Wind needs an airspeed, which the log lacks.',
+    });
+  });
+
+  it('turns a magnetic heading by the magnetic model where the facility gives no variation', () => {
+    const { magneticVariationDeg, ...facility } = PETRELHOLM;
+    const course = debriefOf().facility.derived.courseTrueDeg;
+    const columns = (_truth: unknown, tenths: readonly number[]) => ({
+      airspeedTrueKt: tenths.map(() => 105),
+      headingMagneticDeg: tenths.map(() => course - magneticVariationDeg),
+    });
+    const { measures } = only(debriefOf({}, { columns, facility }));
+    // The model and the assigned value are within a degree there: 105 kt × sin 1° = 1.8 kt.
+    expect(Math.abs(measures.windOnFinal!.crosswindFromRightKt)).toBeLessThan(1.9);
+  });
+});
+
+describe('an airspeed estimated from a stated wind', () => {
+  const stated = { targetAirspeedKt: 100, wind: { fromTrueDeg: 0, speedKt: 0 } };
+  const against = (headwindKt: number) => ({
+    ...stated,
+    wind: { fromTrueDeg: debriefOf().facility.derived.courseTrueDeg, speedKt: headwindKt },
+  });
+  const speed = (approach: ApproachDebrief) => final(approach).airspeed!;
+
+  it('is marked as one, within 10 kt', () => {
+    const airspeed = speed(only(debriefOf({}, {}, against(12))));
+    expect(airspeed).toMatchObject({ estimated: true, errorKt: 10 });
+    // 102 kt true between 1,700 and 240 ft, where the standard atmosphere takes 2.4 % to 0.4 % off.
+    expect(airspeed.mean).toBeGreaterThan(102 / 1.024);
+    expect(airspeed.mean).toBeLessThan(102 / 1.004);
+  });
+
+  it('is outside by its error for certain, and by its error at most', () => {
+    // ± 10 kt of 100: 90 kt over the ground, the wind to taste.
+    const at = (headwindKt: number) => speed(only(debriefOf({}, {}, against(headwindKt)))).timeOutsideS!;
+    const whole = final(only(debriefOf())).durationS;
+    expect(at(12)).toMatchObject({ atLeast: 0, best: 0 });
+    expect(at(12).atMost).toBeCloseTo(whole, 6);
+    expect(at(-6)).toMatchObject({ atLeast: 0 });
+    expect(at(-6).best).toBeCloseTo(whole, 6);
+    expect(at(-15).atLeast).toBeCloseTo(whole, 6);
+  });
+
+  it('is made only where the log has no indicated airspeed, and a wind was stated', () => {
+    const columns = (_truth: unknown, tenths: readonly number[]) => ({
+      airspeedIndicatedKt: tenths.map(() => 95),
+    });
+    expect(speed(only(debriefOf({}, { columns }, stated)))).toMatchObject({
+      mean: 95,
+      estimated: false,
+      errorKt: 3,
+    });
+    expect(final(only(debriefOf({}, {}, { targetAirspeedKt: 100 }))).airspeed).toBeNull();
+  });
+
+  it('is never clear near its limit, and said to be an estimate in print, with the wind', () => {
+    const debrief = debriefOf({}, {}, { ...stated, wind: { fromTrueDeg: 70, speedKt: 12.5 } });
+    expect(criterion(only(debrief), 'airspeed-final').verdict).toBe('unclear');
+    const text = debriefText(debrief);
+    expect(text).toContain('within 10 kt: estimated from groundspeed and the stated wind');
+    expect(text).toContain('wind from 070° true at 12.5 kt');
+    expect(debriefText(debriefOf())).not.toContain('stated wind');
   });
 });
 

@@ -86,6 +86,26 @@ describe('the ending of an approach', () => {
     expect(approach!.measures.windOnFinal!.headwindKt).toBeGreaterThan(0);
     expect(debriefText(debriefTruth(truth, EVERYTHING))).toContain('Wind on final from');
   });
+
+  it('and the wind at the gate and at the threshold, which is weaker near the ground', () => {
+    const truth = fly(flown.straightInLanding(PETRELHOLM));
+    const { events, measures } = debriefTruth(truth, EVERYTHING).approaches[0]!;
+    const { timeS, windEastKt, windNorthKt } = truth.columns;
+    const moments = [
+      ['gate-1000', measures.windAt1000],
+      ['threshold', measures.windAtThreshold],
+    ] as const;
+    for (const [kind, wind] of moments) {
+      const momentS = Date.parse(events.find((event) => event.kind === kind)!.utc) / 1000;
+      const around = Array.from(timeS.keys()).filter((i) => Math.abs(timeS[i]! - momentS) <= 10);
+      const mean = (column: Float64Array) => around.reduce((sum, i) => sum + column[i]!, 0) / around.length;
+      const from = wind!.fromTrueDeg * (Math.PI / 180);
+      // The truth's wind blows to, the answer's comes from; it is told by a track over 5 s, and to the touchdown only.
+      expect(Math.abs(wind!.speedKt * Math.sin(from) + mean(windEastKt))).toBeLessThan(0.5);
+      expect(Math.abs(wind!.speedKt * Math.cos(from) + mean(windNorthKt))).toBeLessThan(0.5);
+    }
+    expect(measures.windAtThreshold!.speedKt).toBeLessThan(measures.windAt1000!.speedKt);
+  });
 });
 
 describe('recorded needles', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { pressureAltitudeFt, temperatureErrorFt } from '../../../core/earth/atmosphere.ts';
+import { pressureAltitudeFt, temperatureErrorFt, trueOverIndicated } from '../../../core/earth/atmosphere.ts';
 import table from '../../reference/cold-temperature-error.json' with { type: 'json' };
 
 // Computed from the standard atmosphere of ICAO Doc 7488 (second-hand), to 0.01 ft; the second column to a foot.
@@ -16,6 +16,16 @@ describe('pressure altitude', () => {
   ])('of %d hPa is %d ft', (hPa, ft, within) => {
     expect(Math.abs(pressureAltitudeFt(hPa) - ft)).toBeLessThanOrEqual(within);
   });
+});
+
+// One over the root of the density ratio of ICAO Doc 7488 (second-hand): 1, 0.8617, 0.7385; denser below the sea.
+it.each([
+  [0, 1],
+  [5000, 0.8617],
+  [10_000, 0.7385],
+  [-1000, 1.0296],
+])('true over indicated airspeed at %d ft', (altitudeFt, densityRatio) => {
+  expect(trueOverIndicated(altitudeFt)).toBeCloseTo(1 / Math.sqrt(densityRatio), 4);
 });
 
 // FAA AIM 4/3/14 TBL 7-2-3, ICAO origin (published), and the formula of ICAO Doc 8168 (second-hand).

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dayAndClock, duration } from '../../../core/report/plain-words.ts';
+import { dayAndClock, directionWords, duration } from '../../../core/report/plain-words.ts';
 import { whole } from '../../../core/units/whole.ts';
 import { sided } from '../../../core/report/sided.ts';
 import { utcText } from '../../../core/units/utc.ts';
@@ -18,6 +18,15 @@ it.each([
   [7200, '2 h'],
   [7260, '2 h 1 min'],
 ])('duration(%d) is %s', (value, text) => expect(duration(value)).toBe(text));
+
+it.each([
+  [4.6, '005°'],
+  [72, '072°'],
+  [0, '360°'],
+  [0.4, '360°'],
+  [359.6, '360°'],
+  [360, '360°'],
+])('directionWords(%d) is %s', (deg, text) => expect(directionWords(deg)).toBe(text));
 
 it('dayAndClock reads a time as a person does', () => {
   expect(dayAndClock('2026-05-04T14:02:11.5Z')).toEqual({ day: '4 May 2026', clock: '14:02:11' });

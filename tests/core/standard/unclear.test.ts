@@ -186,3 +186,31 @@ describe('an altitude before final by heights that may be off', () => {
     expect(level(-115, 10)).toBe('not-met');
   });
 });
+
+describe('an airspeed estimated from groundspeed and a stated wind', () => {
+  /** 90 kt over the ground into 12 kt on the nose (Petrelholm 07 points to 69.9° true): 102 kt true, 100.8 indicated. */
+  const speed = (targetAirspeedKt: number, recorded = {}) =>
+    judged({ stated: { targetAirspeedKt, wind: { fromTrueDeg: 69.9, speedKt: 12 } }, recorded });
+  const item = (found: ReturnType<typeof speed>) =>
+    found.gate('gate-500').items.find(({ item: name }) => name === 'airspeed')!;
+
+  it('is judged, marked, and clear only where 10 kt to either side make no difference', () => {
+    const near = speed(100).criterion('airspeed-final');
+    expect(near).toMatchObject({ verdict: 'unclear', halfWidth: 10 });
+    expect(near.why).toMatch(/of the target of 100 kt, estimated from groundspeed and the stated wind/);
+    expect(speed(125).criterion('airspeed-final').verdict).toBe('not-met');
+    expect(item(speed(125))).toMatchObject({ verdict: 'not-met' });
+    expect(item(speed(100))).toMatchObject({ verdict: 'unclear' });
+  });
+
+  it('gives way to one that was logged', () => {
+    const logged = speed(100, { airspeedIndicatedKt: () => 100 });
+    expect(logged.criterion('airspeed-final')).toMatchObject({ verdict: 'met', halfWidth: null });
+    expect(item(logged)).toMatchObject({ verdict: 'met' });
+  });
+
+  it('leaves stability unclear where the estimate is', () => {
+    expect(speed(100).criterion('stability').verdict).toBe('unclear');
+    expect(speed(125).criterion('stability').verdict).toBe('not-met');
+  });
+});

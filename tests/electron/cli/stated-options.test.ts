@@ -25,6 +25,7 @@ describe('what is stated on the command line', () => {
         runway: ['not-seen'],
         'vectored-inside-fix': ['yes'],
         'engine-out': ['no'],
+        wind: ['250/18.5'],
         hood: ['no'],
         flown: ['coupled'],
         turbulence: ['light'],
@@ -39,12 +40,15 @@ describe('what is stated on the command line', () => {
       visualReferenceAtMinimums: 'not-seen',
       vectoredInsideFix: true,
       engineOut: false,
+      wind: { fromTrueDeg: 250, speedKt: 18.5 },
       hood: false,
       flown: 'coupled',
       turbulence: 'light',
     });
     expect(stated({ 'target-airspeed': ['90'] }).vrefKt).toBeNull();
     expect(stated({ hood: ['yes'] }).hood).toBe(true);
+    expect(stated({ wind: ['0/0'] }).wind).toEqual({ fromTrueDeg: 0, speedKt: 0 });
+    expect(stated({ wind: ['360/100'] }).wind).toEqual({ fromTrueDeg: 360, speedKt: 100 });
   });
 
   it('takes spans flown by the instructor, in seconds', () => {
@@ -68,6 +72,13 @@ describe('what is stated on the command line', () => {
     ['vref', '0', '--vref is a number from 30 to 400'],
     ['intercept-airspeed', ' ', '--intercept-airspeed is a number'],
     ['assigned-altitude', '99999', '--assigned-altitude is a number from -1500 to 30000'],
+    ['wind', '250', '--wind "250" is no wind.'],
+    ['wind', '361/10', '--wind "361/10" is no wind.'],
+    ['wind', '250/101', '--wind "250/101" is no wind.'],
+    ['wind', '250/-5', '--wind "250/-5" is no wind.'],
+    ['wind', '25018', '--wind "25018" is no wind.'],
+    ['wind', 'calm', '--wind "calm" is no wind.'],
+    ['wind', '', '--wind "" is no wind.'],
     ['instructor-flew', '09:10/09:11', '--instructor-flew "09:10/09:11" is no span of time.'],
     ['instructor-flew', '2026-05-01T09:11:00Z/2026-05-01T09:10:00Z', 'is no span of time.'],
     ['instructor-flew', '2026-05-01T09:11:00Z', 'is no span of time.'],
