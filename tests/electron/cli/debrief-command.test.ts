@@ -1,9 +1,10 @@
-import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Papa from 'papaparse';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Debrief } from '../../../core/debrief/debrief.ts';
+import { loadGeoid } from '../../../core/earth/geoid.ts';
 import { ROOT } from '../../house/source-files.ts';
 import { runCommand } from './run-command.ts';
 
@@ -96,6 +97,45 @@ describe('a graded debrief', () => {
     const [high, low] = [await asData(log, '--qnh', '1013.25'), await asData(log, '--qnh', '1003.25')];
     expect(Date.parse(gateAt(low).utc)).toBeLessThan(Date.parse(gateAt(high).utc) - 20_000);
     expect((await runCommand('debrief', log, ...AT_PETRELHOLM, '--qnh', '27')).status).toBe(2);
+  });
+
+  it('takes an altitude of no named kind for what it is stated to be', async () => {
+    const text = readFileSync(sample('first-approach.gpx'), 'utf8');
+    const asLogged = await asData(sample('first-approach.gpx'));
+    const threshold = JSON.parse(readFileSync(sample('petrelholm-ils-07.json'), 'utf8')).runway.threshold;
+    const undulationM = (await loadGeoid())(threshold.latDeg, threshold.lonDeg);
+    const log = join(folder, 'ellipsoid.gpx');
+    writeFileSync(
+      log,
+      text.replaceAll(/<ele>(.*?)<\/ele>/g, (_, m) => `<ele>${(Number(m) + undulationM).toFixed(4)}</ele>`),
+    );
+    const { log: about, approaches } = await asData(log, '--altitude-kind', 'ellipsoid');
+    expect(about).toMatchObject({ altitudeReference: 'ellipsoid-less-geoid', issues: [] });
+    const heights = ({ events }: (typeof approaches)[number]) => events.map(({ altitudeFt }) => altitudeFt!);
+    for (const [i, heightFt] of heights(asLogged.approaches[0]!).entries())
+      expect(heights(approaches[0]!)[i]).toBeCloseTo(heightFt, 2);
+  });
+
+  it('takes it for pressure altitude, with a setting and a temperature, as the same under its name', async () => {
+    const text = readFileSync(sample('first-approach.csv'), 'utf8')
+      .replace('GNSS Altitude (ft MSL)', 'Height above ground (ft)')
+      .replace('Altimeter Setting (hPa)', 'Note');
+    const air = ['--qnh', '1019', '--temperature', '-10'];
+    const [unnamed, named] = [join(folder, 'air.csv'), join(folder, 'named/air.csv')];
+    mkdirSync(join(folder, 'named'));
+    writeFileSync(unnamed, text.replace('Indicated Altitude (ft)', 'Altitude (ft)'));
+    writeFileSync(named, text.replace('Indicated Altitude (ft)', 'Pressure Altitude (ft)'));
+    const stated = await asData(unnamed, '--altitude-kind', 'pressure', ...air);
+    const known = await asData(named, ...air);
+    expect(stated.log).toMatchObject({ altitudeReference: 'indicated' });
+    expect(stated.log.issues.map(({ code }) => code)).toEqual([
+      'altitude-indicated-corrected',
+      'altitude-indicated-derived',
+    ]);
+    expect(stated.approaches).toEqual(known.approaches);
+    const unused = await asData(named, '--altitude-kind', 'geometric', ...air);
+    expect(unused.log.issues[0]).toMatchObject({ code: 'altitude-kind-unused', severity: 'caution' });
+    expect(unused.approaches).toEqual(known.approaches);
   });
 
   it('takes the heights from the roll when that is asked for', async () => {

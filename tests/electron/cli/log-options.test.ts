@@ -22,6 +22,10 @@ describe('logSettings', () => {
     expect(said).toMatchObject({ value: { dateOrder: 'dmy', timeZone: '+02:00', startS: 1777626000 } });
   });
 
+  it.each(['geometric', 'ellipsoid', 'indicated', 'pressure'])('takes the kind of altitude %s', (kind) => {
+    expect(settings({ 'altitude-kind': [kind] })).toMatchObject({ value: { altitudeKind: kind } });
+  });
+
   it('takes the altimeter setting in hPa or inches, and the temperature', () => {
     expect(settings({ qnh: ['987'], temperature: ['-12.5'] })).toMatchObject({
       value: { altimeterSettingHpa: 987, temperatureC: -12.5 },
