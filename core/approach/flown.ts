@@ -14,9 +14,19 @@ export interface Flown {
   /** What gates and decision altitude are judged by: indicated where it was logged, else the beam's height. */
   readonly decidingAltitudeFt: Float64Array;
   readonly altitudeSource: 'indicated' | 'geometric';
+  /** Of the receiver's antenna above the ground, on wheels. */
+  readonly antennaHeightFt: number;
 }
 
-export function flownAt(track: Track, deviations: Deviations, facility: FacilityGeometry): Flown {
+/** Of a receiver's antenna above the ground where nobody says (design, section 10). */
+export const USUAL_ANTENNA_FT = 6;
+
+export function flownAt(
+  track: Track,
+  deviations: Deviations,
+  facility: FacilityGeometry,
+  antennaHeightFt: number = USUAL_ANTENNA_FT,
+): Flown {
   const indicatedFt = track.altitudeIndicatedFt;
   return {
     track,
@@ -25,6 +35,7 @@ export function flownAt(track: Track, deviations: Deviations, facility: Facility
     courseAngleDeg: courseAngles(track, deviations),
     decidingAltitudeFt: indicatedFt ?? track.altitudeFt,
     altitudeSource: indicatedFt ? 'indicated' : 'geometric',
+    antennaHeightFt,
   };
 }
 

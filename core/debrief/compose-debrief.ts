@@ -32,16 +32,18 @@ export interface Judging {
   readonly stated: Stated;
   /** `from-rollout`: what a roll shows the heights to be high by is taken off them. As logged when not said. */
   readonly heights?: Heights;
+  /** Of the receiver's antenna above the ground; the usual one's when not said. */
+  readonly antennaHeightFt?: number;
 }
 
 const BY_DEFAULT: Judging = { standard: DEFAULT_STANDARD, stated: NOTHING_STATED };
 
 /** The debrief of one log at one facility. A log with no approach is an answer too: `approaches` is empty. */
 export function composeDebrief(material: Material, judging: Judging = BY_DEFAULT): Debrief {
-  const { standard, stated, heights = 'as-logged' } = judging;
+  const { standard, stated, heights = 'as-logged', antennaHeightFt } = judging;
   const { log, track, facility, geometry, deviations } = material;
   const datumFt = gateDatumFt(standard, geometry);
-  const asLogged = flownAt(track, deviations, geometry);
+  const asLogged = flownAt(track, deviations, geometry, antennaHeightFt);
   const { flown, found, correctionFt, issues } = withHeights(asLogged, datumFt, heights);
   const { approaches, notes } = found;
   const variationDeg = facility.magneticVariationDeg ?? null;
@@ -60,6 +62,7 @@ export function composeDebrief(material: Material, judging: Judging = BY_DEFAULT
       medianIntervalS: track.medianIntervalS,
       altitudeReference: track.altitudeSource,
       heightCorrectionFt: correctionFt,
+      antennaHeightFt: flown.antennaHeightFt,
       issues: [...log.issues, ...track.issues, ...issues],
     },
     facility: {

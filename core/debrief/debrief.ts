@@ -35,6 +35,8 @@ export interface Debrief {
     readonly altitudeReference: string;
     /** Taken off every height, as a roll showed; 0 where the heights are as logged. */
     readonly heightCorrectionFt: number;
+    /** Of the receiver's antenna above the ground, as stated or as usual: what a roll's heights are held to. */
+    readonly antennaHeightFt: number;
     readonly issues: readonly Issue[];
   };
   readonly facility: {

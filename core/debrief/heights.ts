@@ -37,7 +37,7 @@ export function withHeights(flown: Flown, gateDatumFt: number, heights: Heights)
   // So far off, it is the facility or the column that is wrong, and correcting would hide it.
   if (Math.abs(biasFt) > OFF_HEIGHT_FT) return asLogged(TOO_FAR_OFF);
   const corrected = { ...track, altitudeFt: track.altitudeFt.map((heightFt) => heightFt - biasFt) };
-  const again = flownAt(corrected, projectTrack(corrected, facility), facility);
+  const again = flownAt(corrected, projectTrack(corrected, facility), facility, flown.antennaHeightFt);
   return {
     flown: again,
     found: findApproaches(again, gateDatumFt),

@@ -55,7 +55,7 @@ function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: bo
       ...events.map((event) => `  ${eventLine(event)}`),
     ],
     segments.flatMap(segmentLines),
-    measureLines(measures),
+    measureLines(measures, log),
     gradeLines(approach),
     notAssessedLines(criteria),
     statedLines(approach.stated),

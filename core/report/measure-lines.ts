@@ -1,4 +1,4 @@
-import type { DebriefMeasures } from '../debrief/debrief.ts';
+import type { Debrief, DebriefMeasures } from '../debrief/debrief.ts';
 import { whole } from '../units/whole.ts';
 import { duration } from './plain-words.ts';
 import { pageLines } from './text-rows.ts';
@@ -7,7 +7,7 @@ import { pageLines } from './text-rows.ts';
 const RIGHT_WITHIN_FT = 13;
 
 /** What was measured of an approach as a whole, in sentences. */
-export function measureLines(measures: DebriefMeasures): string[] {
+export function measureLines(measures: DebriefMeasures, log: Debrief['log']): string[] {
   const { correctionsOnFinal, sinkOnFinal, windOnFinal, threshold } = measures;
   const found: string[] = [];
   if (sinkOnFinal)
@@ -27,18 +27,18 @@ export function measureLines(measures: DebriefMeasures): string[] {
     found.push(
       `Lost ${whole(measures.heightLostInMissedApproachFt)} ft after the missed approach was begun.`,
     );
-  found.push(...needleSentences(measures), ...rolloutSentence(measures));
+  found.push(...needleSentences(measures), ...rolloutSentence(measures, log));
   return found.flatMap(pageLines);
 }
 
 /** What a roll says of the log's heights. Within a receiver's own error they are right. */
-function rolloutSentence({ rollout }: DebriefMeasures): string[] {
+function rolloutSentence({ rollout }: DebriefMeasures, { antennaHeightFt }: Debrief['log']): string[] {
   if (rollout === null || rollout.heightBiasFt === null) return [];
   const { heightBiasFt } = rollout;
   if (Math.abs(heightBiasFt) < RIGHT_WITHIN_FT)
     return [`On the roll the heights of the log were right within ${RIGHT_WITHIN_FT} ft.`];
   return [
-    `On the roll the heights of the log were ${whole(Math.abs(heightBiasFt))} ft too ${heightBiasFt > 0 ? 'high' : 'low'}, ` +
+    `On the roll, ${Number(antennaHeightFt.toFixed(1))} ft above the ground, the heights of the log were ${whole(Math.abs(heightBiasFt))} ft too ${heightBiasFt > 0 ? 'high' : 'low'}, ` +
       'and probably on the way down. The roll can be used to correct them.',
   ];
 }

@@ -23,6 +23,7 @@ export interface Making {
   readonly trackTrueDeg?: Course;
   readonly groundspeedKt?: Course;
   readonly verticalSpeedFpm?: Course;
+  readonly antennaHeightFt?: number;
   readonly recorded?: { readonly [Q in ExtraQuantity]?: Course };
   readonly facility?: Partial<FacilityGeometry>;
 }
@@ -130,6 +131,7 @@ export function makeFlown(making: Making = {}): Flown {
     courseAngleDeg: column(making.courseAngleDeg ?? 0),
     decidingAltitudeFt: indicatedFt ?? altitudeFt,
     altitudeSource: indicatedFt ? 'indicated' : 'geometric',
+    antennaHeightFt: making.antennaHeightFt ?? 6,
   };
 }
 

@@ -23,6 +23,7 @@ interface Recording {
   /** What the log's heights are high by. */
   readonly highByFt?: number;
   readonly heights?: Heights;
+  readonly antennaHeightFt?: number;
 }
 
 export const STRAIGHT_IN: Drawing = {
@@ -59,6 +60,7 @@ export function debriefTruth(
     facility = PETRELHOLM,
     highByFt = 0,
     heights = 'as-logged',
+    antennaHeightFt = 6,
   } = recording;
   const tenths = Array.from(truth.columns.timeS.keys()).filter(keep);
   const pick = (column: Float64Array) => tenths.map((tenth) => column[tenth]!);
@@ -79,6 +81,6 @@ export function debriefTruth(
   const { facility: parsed } = defined.value;
   return composeDebrief(
     { log, track: track.value, facility: parsed, geometry, facilityIssues: [], deviations },
-    { standard, stated: { ...NOTHING_STATED, ...stated }, heights },
+    { standard, stated: { ...NOTHING_STATED, ...stated }, heights, antennaHeightFt },
   );
 }

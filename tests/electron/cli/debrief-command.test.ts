@@ -154,6 +154,26 @@ describe('a graded debrief', () => {
     expect([status, messages.length]).toEqual([2, 1]);
   });
 
+  it("takes the height of the receiver's antenna, six feet when nobody says", async () => {
+    const biasFt = ({ approaches }: Debrief) => approaches[0]!.measures.rollout!.heightBiasFt!;
+    const usual = await asData(sample('phone.gpx'));
+    const said = await asData(sample('phone.gpx'), '--antenna-height', '10');
+    expect([usual.log.antennaHeightFt, said.log.antennaHeightFt]).toEqual([6, 10]);
+    expect(biasFt(usual) - biasFt(said)).toBeCloseTo(4, 9);
+    for (const height of ['-1', '41', 'high', '0x10ft']) {
+      const { status, messages } = await runCommand(
+        'debrief',
+        sample('phone.gpx'),
+        ...AT_PETRELHOLM,
+        `--antenna-height=${height}`,
+      );
+      expect([status, messages[0]]).toEqual([
+        2,
+        `halfdot: --antenna-height is a number from 0 to 40; "${height}" is none.`,
+      ]);
+    }
+  });
+
   it('guesses no target, no Vref and no sight of the runway', async () => {
     const { approaches } = await asData(sample('tidy-landing.csv'));
     const why = (id: string) => approaches[0]!.criteria.find((criterion) => criterion.id === id);
