@@ -21,16 +21,24 @@ export interface Flown {
   readonly needleError: NeedleError;
   /** What was taken off every height that was logged, as a roll showed. */
   readonly heightCorrectionFt: number;
+  /** Of the receiver's antenna above the ground, on wheels. */
+  readonly antennaHeightFt: number;
 }
+
+/** Of a receiver's antenna above the ground where nobody says (design, section 10). */
+export const USUAL_ANTENNA_FT = 6;
+
+/** What is known of a flight besides its fixes. */
+type Known = Partial<Pick<Flown, 'error' | 'heightCorrectionFt' | 'antennaHeightFt'>>;
 
 /** Puts a flight together; its fixes are taken for what they say unless their error is given. */
 export function flownAt(
   track: Track,
   deviations: Deviations,
   facility: FacilityGeometry,
-  error: PositionError = NO_ERROR,
-  heightCorrectionFt = 0,
+  known: Known = {},
 ): Flown {
+  const { error = NO_ERROR } = known;
   const indicatedFt = track.altitudeIndicatedFt;
   return {
     track,
@@ -41,7 +49,8 @@ export function flownAt(
     altitudeSource: indicatedFt ? 'indicated' : 'geometric',
     error,
     needleError: needleError(error, deviations, facility),
-    heightCorrectionFt,
+    heightCorrectionFt: known.heightCorrectionFt ?? 0,
+    antennaHeightFt: known.antennaHeightFt ?? USUAL_ANTENNA_FT,
   };
 }
 

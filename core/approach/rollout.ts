@@ -19,8 +19,6 @@ export interface Rollout {
 
 /** No receiver and no altimeter is so far off (ours): then it is the facility, or the kind of the column. */
 export const OFF_HEIGHT_FT = 80;
-/** Of a receiver's antenna above the ground (design, section 10). */
-const ANTENNA_FT = 6;
 /** Slow enough to have settled (design, section 10). */
 const SLOW_RATIO = 1.25;
 const SLOW_MARGIN_KT = 1;
@@ -45,7 +43,7 @@ function heightBiasFt(flown: Flown, { first, last }: Stretch): number | null {
   for (let i = first; i <= last; i++)
     if (flown.track.groundspeedKt[i]! < slowKt) heights.push(heightAboveRunwayFt(flown, i));
   const heightFt = heights.length < LEAST_FIXES ? NaN : median(heights);
-  return Number.isNaN(heightFt) ? null : heightFt + flown.heightCorrectionFt - ANTENNA_FT;
+  return Number.isNaN(heightFt) ? null : heightFt + flown.heightCorrectionFt - flown.antennaHeightFt;
 }
 
 /** The fixes on the ground from the first fast and straight one to before the first that is neither. */

@@ -1,4 +1,4 @@
-import { flownAt } from '../approach/flown.ts';
+import { flownAt, USUAL_ANTENNA_FT } from '../approach/flown.ts';
 import type { Deviations } from '../deviation/deviations.ts';
 import type { FacilityGeometry } from '../facility/derive-geometry.ts';
 import type { Facility } from '../facility/facility-schema.ts';
@@ -37,16 +37,18 @@ export interface Judging {
   readonly stated: Stated;
   /** `from-rollout`: what a roll shows the heights to be high by is taken off them. Not said: a phone's only. */
   readonly heights?: Heights;
+  /** Of the receiver's antenna above the ground; the usual one's when not said. */
+  readonly antennaHeightFt?: number;
 }
 
 const BY_DEFAULT: Judging = { standard: DEFAULT_STANDARD, stated: NOTHING_STATED };
 
 /** The debrief of one log at one facility. A log with no approach is an answer too: `approaches` is empty. */
 export function composeDebrief(material: Material, judging: Judging = BY_DEFAULT): Debrief {
-  const { standard, stated, heights = null } = judging;
+  const { standard, stated, heights = null, antennaHeightFt = USUAL_ANTENNA_FT } = judging;
   const { log, track, facility, geometry, deviations, error } = material;
   const datumFt = gateDatumFt(standard, geometry);
-  const asLogged = flownAt(track, deviations, geometry, error);
+  const asLogged = flownAt(track, deviations, geometry, { error, antennaHeightFt });
   const { flown, found, issues } = withHeights(asLogged, datumFt, heights);
   const { approaches, notes } = found;
   const variation = magneticVariation(facility, geometry, flightYear(log, track));
@@ -66,6 +68,7 @@ export function composeDebrief(material: Material, judging: Judging = BY_DEFAULT
       altitudeReference: track.altitudeSource,
       heightCorrectionFt: flown.heightCorrectionFt,
       positionError: positionErrorDebrief(flown, approaches[0] ?? null),
+      antennaHeightFt: flown.antennaHeightFt,
       issues: [...log.issues, ...track.issues, ...issues],
     },
     facility: {

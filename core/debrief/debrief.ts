@@ -39,6 +39,8 @@ export interface Debrief {
     /** Taken off every height, as a roll showed; 0 where the heights are as logged. */
     readonly heightCorrectionFt: number;
     readonly positionError: DebriefPositionError;
+    /** Of the receiver's antenna above the ground, as stated or as usual: what a roll's heights are held to. */
+    readonly antennaHeightFt: number;
     readonly issues: readonly Issue[];
   };
   readonly facility: {

@@ -40,7 +40,9 @@ export function withHeights(flown: Flown, gateDatumFt: number, asked: Heights | 
   const farEndKnown = facility.origins.farEndElevationFt === 'given';
   const rollS = rolls.map(({ touchdownS }) => touchdownS);
   const narrowed = calibrated(error, track.timeS, rollS, farEndKnown);
-  const again = flownAt(corrected, projectTrack(corrected, facility), facility, narrowed, biasFt);
+  const { antennaHeightFt } = flown;
+  const known = { error: narrowed, heightCorrectionFt: biasFt, antennaHeightFt };
+  const again = flownAt(corrected, projectTrack(corrected, facility), facility, known);
   return {
     flown: again,
     found: findApproaches(again, gateDatumFt),

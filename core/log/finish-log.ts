@@ -72,7 +72,7 @@ function kindAssumed(header: string): Issue {
     'altitude-kind-assumed',
     `Column "${header}" does not say which altitude it is: taken as height above mean sea level.`,
     {
-      tip: 'Say whether it is GNSS, indicated or pressure altitude.',
+      tip: 'State its kind: above sea level by GNSS, above the ellipsoid, indicated or pressure altitude.',
     },
   );
 }

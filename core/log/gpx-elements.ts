@@ -1,7 +1,8 @@
+import { QUANTITY_OF_KIND } from './altitude-kind.ts';
 import { GPX_WORDS } from './gpx-words.ts';
 import { unitNamed } from './column-units.ts';
 import { wordsOf } from './header-tokens.ts';
-import type { Log, LogColumn, LogSettings, Quantity } from './log.ts';
+import type { ColumnRole, Log, LogColumn, LogSettings, Quantity } from './log.ts';
 import { QUANTITY_RULES, unitFits } from './quantity-rules.ts';
 import { isQuantity } from './recognise-column.ts';
 import { unitOf } from './unit-words.ts';
@@ -23,7 +24,7 @@ export interface GpxElement {
  * may be one that nothing here knows.
  */
 export function gpxElements(settings: LogSettings): GpxElement[] {
-  const roles = byName(settings.columns);
+  const roles = rolesOf(settings);
   const units = byName(settings.units);
   const spokenOf = new Set<Quantity>();
   const byQuantity = new Map<Quantity, GpxElement>();
@@ -40,6 +41,14 @@ export function gpxElements(settings: LogSettings): GpxElement[] {
     byQuantity.set(quantity, { quantity, names, header: names.join(' or '), unit, saidByUser });
   }
   return [...byQuantity.values()];
+}
+
+/** The height of GPX is of an open kind: a stated kind is its, unless the user says more by name. */
+function rolesOf({ columns, altitudeKind }: LogSettings): Map<string, ColumnRole | null> {
+  const roles = byName(columns);
+  if (altitudeKind === undefined || roles.has('ele')) return roles;
+  const stated = QUANTITY_OF_KIND[altitudeKind];
+  return [...roles.values()].includes(stated) ? roles : roles.set('ele', stated);
 }
 
 function byName<T>(settings: Readonly<Record<string, T>> | undefined): Map<string, T> {

@@ -44,6 +44,7 @@ export const LOG_ISSUES = {
     'caution',
     'a header says "altitude" and not which: taken as above mean sea level',
   ],
+  'altitude-kind-unused': ['caution', 'a kind of altitude was stated, and no column of open kind is there'],
   'gpx-ele-assumed-msl': ['note', 'GPX does not say what its heights are above: taken as mean sea level'],
   'unit-assumed': ['caution', 'a header names no unit, or none that fits: the usual one was taken'],
   'unit-from-positions': ['note', 'a groundspeed names no unit: the positions showed it'],

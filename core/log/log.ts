@@ -56,6 +56,10 @@ export const TIME_ROLES = ['dateTime', 'date', 'timeOfDay', 'utcOffset', 'epoch'
 export type TimeRole = (typeof TIME_ROLES)[number];
 export type ColumnRole = Quantity | TimeRole;
 
+/** The kinds of altitude that a user may say a log's altitude is, where its header does not. */
+export const ALTITUDE_KINDS = ['geometric', 'ellipsoid', 'indicated', 'pressure'] as const;
+export type AltitudeKind = (typeof ALTITUDE_KINDS)[number];
+
 export interface LogColumn {
   /** Place in the row, counted from 0. */
   readonly index: number;
@@ -120,6 +124,8 @@ export interface LogSettings {
   readonly columns?: Readonly<Record<string, ColumnRole | null>>;
   /** Units by header text, in place of what the file names: `m`, `ft`, `km/h`, `dots of 5` and so on. */
   readonly units?: Readonly<Record<string, string>>;
+  /** What an altitude is that no header names the kind of, such as the `ele` of GPX. */
+  readonly altitudeKind?: AltitudeKind;
   readonly dateOrder?: 'ymd' | 'dmy' | 'mdy';
   /** IANA name or fixed offset (`+02:00`) of local times. */
   readonly timeZone?: string;

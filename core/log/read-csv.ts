@@ -1,5 +1,6 @@
 import { usable } from '../issue/issue.ts';
 import type { Outcome } from '../issue/issue.ts';
+import { kindIssues, stateAltitudeKind } from './altitude-kind.ts';
 import { settleAssumed } from './assumed-units.ts';
 import { candidateColumns } from './choose-columns.ts';
 import { countOf } from './count-of.ts';
@@ -35,7 +36,8 @@ export const csvReader: LogReader = {
 async function readCsv(text: TextStream, source: LogSource, settings: LogSettings): Promise<Outcome<Log>> {
   const layout = findLayout(text.head, settings);
   if (layout === null) return noHeader(source.name);
-  const settled = settleColumns(candidateColumns(layout, settings));
+  const recognised = settleColumns(candidateColumns(layout, settings));
+  const settled = { ...recognised, columns: stateAltitudeKind(recognised.columns, settings) };
   const missing = missingColumn(source.name, layout, settled);
   if (missing !== null) return missing;
   const desk = setUp(layout, settled, text.expected(countOf(text.head, layout.shape.newline)));
@@ -97,6 +99,7 @@ function conclude(desk: Desk, source: LogSource, settings: LogSettings): Outcome
     missingHeight(source.name, layout.header.line, units, finished, issues);
   if (unusable !== null) return unusable;
   const assumed = settleAssumed(finished, units);
+  const said = units.filter(({ column }) => column.confidence === 1).map(({ quantity }) => quantity);
   const { name } = source;
   const about = {
     name,
@@ -108,6 +111,7 @@ function conclude(desk: Desk, source: LogSource, settings: LogSettings): Outcome
   const log = finishLog({ ...about, sha256: source.sha256() }, finished, units, settled.columns, [
     ...issues,
     ...assumed,
+    ...kindIssues(settings, said, finished.values),
   ]);
   return usable(log);
 }

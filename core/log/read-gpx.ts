@@ -1,5 +1,6 @@
 import { usable } from '../issue/issue.ts';
 import type { Issue, Outcome } from '../issue/issue.ts';
+import { kindIssues } from './altitude-kind.ts';
 import { countOf } from './count-of.ts';
 import { finishLog } from './finish-log.ts';
 import { gpxColumns, gpxElements } from './gpx-elements.ts';
@@ -30,7 +31,7 @@ async function readGpx(text: TextStream, source: LogSource, settings: LogSetting
   xml.end();
   if (isOther(fixes)) return wrongRoot(source.name, fixes.root);
   if (xml.stop !== null && xml.stop.kind !== 'not-well-formed') return forbidden(source.name, xml.stop);
-  return conclude({ elements, faults, fixes, stop: xml.stop }, source);
+  return conclude({ elements, faults, fixes, stop: xml.stop }, source, settings);
 }
 
 interface Desk {
@@ -40,7 +41,11 @@ interface Desk {
   readonly stop: XmlStop | null;
 }
 
-function conclude({ elements, faults, fixes, stop }: Desk, source: LogSource): Outcome<Log> {
+function conclude(
+  { elements, faults, fixes, stop }: Desk,
+  source: LogSource,
+  settings: LogSettings,
+): Outcome<Log> {
   const { position, table } = fixes;
   for (const reader of fixes.readers) reader.report(faults);
   faults.add('longitude-wrapped', position.wrappedLine, position.wrapped);
@@ -55,6 +60,8 @@ function conclude({ elements, faults, fixes, stop }: Desk, source: LogSource): O
   if (!Object.keys(values).some((quantity) => isHeight(quantity))) return noAltitude(source.name, issues);
   const ele = elements.find(({ names }) => names.includes('ele'));
   if (ele !== undefined && values[ele.quantity] !== undefined && !ele.saidByUser) issues.push(ELE_ASSUMED);
+  const said = elements.filter(({ saidByUser }) => saidByUser).map(({ quantity }) => quantity);
+  issues.push(...kindIssues(settings, said, values));
   const about = {
     name: source.name,
     sha256: source.sha256(),
@@ -74,7 +81,7 @@ const ELE_ASSUMED = logIssue(
   'gpx-ele-assumed-msl',
   'GPX does not say whether "ele" is height above sea level or above the ellipsoid: taken as above sea level.',
   {
-    tip: 'If the recorder writes ellipsoid heights, map "ele" to height above the ellipsoid.',
+    tip: 'If the recorder writes another kind, such as height above the ellipsoid, state it.',
   },
 );
 

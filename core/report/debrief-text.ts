@@ -59,7 +59,7 @@ function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: bo
       ...events.map((event) => `  ${eventLine(event)}`),
     ],
     segments.flatMap(segmentLines),
-    measureLines(measures, log.heightCorrectionFt),
+    measureLines(measures, log),
     gradeLines(approach),
     notAssessedLines(criteria),
     statedLines(approach.stated),

@@ -1,4 +1,4 @@
-import type { DebriefMeasures } from '../debrief/debrief.ts';
+import type { Debrief, DebriefMeasures } from '../debrief/debrief.ts';
 import { whole } from '../units/whole.ts';
 import { duration } from './plain-words.ts';
 import { pageLines } from './text-rows.ts';
@@ -8,7 +8,7 @@ import { windSentences } from './wind-lines.ts';
 const RIGHT_WITHIN_FT = 13;
 
 /** What was measured of an approach as a whole, in sentences. */
-export function measureLines(measures: DebriefMeasures, heightCorrectionFt: number): string[] {
+export function measureLines(measures: DebriefMeasures, log: Debrief['log']): string[] {
   const { correctionsOnFinal, sinkOnFinal, threshold } = measures;
   const found: string[] = [];
   if (sinkOnFinal)
@@ -28,18 +28,19 @@ export function measureLines(measures: DebriefMeasures, heightCorrectionFt: numb
     found.push(
       `Lost ${whole(measures.heightLostInMissedApproachFt)} ft after the missed approach was begun.`,
     );
-  found.push(...needleSentences(measures), ...rolloutSentence(measures, heightCorrectionFt));
+  found.push(...needleSentences(measures), ...rolloutSentence(measures, log));
   return found.flatMap(pageLines);
 }
 
 /** What a roll says of the log's heights. Within a receiver's own error they are right. */
-function rolloutSentence({ rollout }: DebriefMeasures, heightCorrectionFt: number): string[] {
+function rolloutSentence({ rollout }: DebriefMeasures, log: Debrief['log']): string[] {
+  const { antennaHeightFt, heightCorrectionFt } = log;
   if (rollout === null || rollout.heightBiasFt === null) return [];
   const { heightBiasFt } = rollout;
   if (heightCorrectionFt === 0 && Math.abs(heightBiasFt) < RIGHT_WITHIN_FT)
     return [`On the roll the heights of the log were right within ${RIGHT_WITHIN_FT} ft.`];
   return [
-    `On the roll the heights of the log were ${whole(Math.abs(heightBiasFt))} ft too ${heightBiasFt > 0 ? 'high' : 'low'}, ` +
+    `On the roll, for an antenna ${Number(antennaHeightFt.toFixed(1))} ft above the ground, the heights of the log were ${whole(Math.abs(heightBiasFt))} ft too ${heightBiasFt > 0 ? 'high' : 'low'}, ` +
       (heightCorrectionFt === 0
         ? 'and probably on the way down. The roll can be used to correct them.'
         : 'and were corrected by that.'),

@@ -1,9 +1,10 @@
 import { join, resolve } from 'node:path';
 import type { DefinedFacility } from '../../core/analyze.ts';
+import { USUAL_ANTENNA_FT } from '../../core/approach/flown.ts';
 import { composeDebrief, type Judging } from '../../core/debrief/compose-debrief.ts';
 import type { Debrief } from '../../core/debrief/debrief.ts';
 import type { Heights } from '../../core/debrief/heights.ts';
-import { issue, type Issue } from '../../core/issue/issue.ts';
+import { issue, usable, type Issue, type Outcome } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import { debriefsCsv } from '../../core/report/debrief-csv.ts';
 import { debriefText } from '../../core/report/debrief-text.ts';
@@ -11,6 +12,7 @@ import { SHIPPED } from '../../core/standard/standards.ts';
 import { makeFolder, writeAtomically } from '../files/write-atomically.ts';
 import { EXIT, type Arguments, type Command, type ExitStatus, type Output } from './command.ts';
 import { LOG_OPTIONS, logSettings } from './log-options.ts';
+import { numberOf } from './number-of.ts';
 import { readFacility, readMaterial, refuse, tell } from './read-input.ts';
 import { readStandard } from './read-standard.ts';
 import { STATED_OPTIONS, statedOf } from './stated-options.ts';
@@ -31,6 +33,9 @@ export const debrief: Command = {
         '(of itself with a phone only)',
       oneOf: ['as-logged', 'from-rollout'],
     },
+    'antenna-height': {
+      value: `the height of the receiver's antenna above the ground, in feet; ${USUAL_ANTENNA_FT} when not said`,
+    },
     format: { value: 'text, json or csv', oneOf: ['text', 'json', 'csv'] },
     out: { value: 'where to write: a file, or with several logs a folder' },
     ...LOG_OPTIONS,
@@ -42,20 +47,33 @@ export const debrief: Command = {
     if (!settings.ok) return refuse(settings.refusal, output);
     const facility = readFacility(args.options['facility']![0]!);
     if (!facility.ok) return refuse(facility.refusal, output);
-    const standard = readStandard(args.options['standard']?.[0]);
-    if (!standard.ok) return refuse(standard.refusal, output);
-    const stated = statedOf(args);
-    if (!stated.ok) return refuse(stated.refusal, output);
-    const judging = { standard: standard.value, stated: stated.value, ...heightsOf(args) };
-    const debriefs = await debriefAll(args.files, facility.value, settings.value, judging, output);
+    const judging = judgingOf(args);
+    if (!judging.ok) return refuse(judging.refusal, output);
+    const debriefs = await debriefAll(args.files, facility.value, settings.value, judging.value, output);
     if (debriefs.length === 0) return EXIT.unusable;
     return deliver(debriefs, args, output);
   },
 };
 
-export function heightsOf({ options }: Arguments): Pick<Judging, 'heights'> {
+/** Higher than on any aircraft. */
+const ANTENNA_FT = { min: 0, max: 40 };
+
+/** What approaches are held to and what was stated of them, as the options say it. */
+export function judgingOf(args: Arguments): Outcome<Judging> {
+  const { options } = args;
   const heights = options['heights']?.[0] as Heights | undefined;
-  return heights ? { heights } : {};
+  const standard = readStandard(options['standard']?.[0]);
+  if (!standard.ok) return standard;
+  const stated = statedOf(args);
+  if (!stated.ok) return stated;
+  const antenna = numberOf('antenna-height', options['antenna-height']?.[0], ANTENNA_FT);
+  if (!antenna.ok) return antenna;
+  return usable({
+    standard: standard.value,
+    stated: stated.value,
+    ...(heights && { heights }),
+    ...(antenna.value !== null && { antennaHeightFt: antenna.value }),
+  });
 }
 
 /** Debriefs what can be; each log that cannot gets its sentence. */

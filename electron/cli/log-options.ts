@@ -1,5 +1,12 @@
 import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
-import { QUANTITIES, TIME_ROLES, type ColumnRole, type LogSettings } from '../../core/log/log.ts';
+import {
+  ALTITUDE_KINDS,
+  QUANTITIES,
+  TIME_ROLES,
+  type AltitudeKind,
+  type ColumnRole,
+  type LogSettings,
+} from '../../core/log/log.ts';
 import { HECTOPASCALS_PER_INCH_OF_MERCURY } from '../../core/units/units.ts';
 import { RECEIVER_KINDS, type ReceiverKind } from '../../core/track/receiver.ts';
 import type { Arguments, Option } from './command.ts';
@@ -13,6 +20,12 @@ export const LOG_OPTIONS: Readonly<Record<string, Option>> = {
   'date-order': { value: 'the order of dates, ymd, dmy or mdy', oneOf: DATE_ORDERS },
   'time-zone': { value: 'the zone of local times, as a zone name or +02:00' },
   start: { value: 'the start of a log that counts seconds, as 2026-05-01T09:00:00Z' },
+  'altitude-kind': {
+    value:
+      'what an altitude of no named kind is: geometric (above sea level by satellite), ellipsoid (above the ' +
+      'ellipsoid), indicated (altimeter set) or pressure (altimeter at 1013.25)',
+    oneOf: ALTITUDE_KINDS,
+  },
   qnh: { value: 'the altimeter setting of the flight, in hPa or inches of mercury' },
   temperature: { value: 'the temperature at the aerodrome, in °C' },
   receiver: {
@@ -48,9 +61,11 @@ export function logSettings({ options }: Arguments): Outcome<LogSettings> {
   const zone = options['time-zone']?.[0];
   const order = options['date-order']?.[0];
   const receiver = options['receiver']?.[0];
+  const kind = options['altitude-kind']?.[0];
   return usable({
     columns,
     ...(order && { dateOrder: order as (typeof DATE_ORDERS)[number] }),
+    ...(kind && { altitudeKind: kind as AltitudeKind }),
     ...(zone && { timeZone: zone }),
     ...(start && { startS: startMs / 1000 }),
     ...(setting.value !== null && { altimeterSettingHpa: setting.value }),

@@ -26,6 +26,7 @@ export interface Making {
   readonly trackTrueDeg?: Course;
   readonly groundspeedKt?: Course;
   readonly verticalSpeedFpm?: Course;
+  readonly antennaHeightFt?: number;
   readonly recorded?: { readonly [Q in ExtraQuantity]?: Course };
   readonly facility?: Partial<FacilityGeometry>;
   readonly error?: PositionError;
@@ -140,6 +141,7 @@ export function makeFlown(making: Making = {}): Flown {
     courseAngleDeg: column(making.courseAngleDeg ?? 0),
     decidingAltitudeFt: indicatedFt ?? altitudeFt,
     altitudeSource: indicatedFt ? 'indicated' : 'geometric',
+    antennaHeightFt: making.antennaHeightFt ?? 6,
   };
 }
 

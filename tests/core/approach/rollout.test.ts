@@ -23,6 +23,11 @@ describe('a roll after landing', () => {
     expect(rollout({ heightFt: -14 }).heightBiasFt).toBeCloseTo(-20, 9);
   });
 
+  it('is held to the antenna that is stated', () => {
+    expect(rollout({ heightFt: 41, antennaHeightFt: 11 }).heightBiasFt).toBeCloseTo(30, 9);
+    expect(rollout({ heightFt: 0, antennaHeightFt: 0 }).heightBiasFt).toBeCloseTo(0, 9);
+  });
+
   it('tells it by its slow end only, where the aircraft has settled', () => {
     // Slowest 30 kt: below 1.25 × 30 + 1 = 38.5 kt, from 42 s on.
     expect(rollout({ heightFt: (s) => (s < 42 ? 100 : 16) }).heightBiasFt).toBeCloseTo(10, 9);

@@ -28,6 +28,7 @@ interface Recording {
   readonly heights?: Heights | null;
   /** What the fixes are from; they are what they say when not said. */
   readonly receiver?: ReceiverKind;
+  readonly antennaHeightFt?: number;
 }
 
 export const STRAIGHT_IN: Drawing = {
@@ -65,6 +66,7 @@ export function debriefTruth(
     highByFt = 0,
     heights = 'as-logged',
     receiver = null,
+    antennaHeightFt = 6,
   } = recording;
   const tenths = Array.from(truth.columns.timeS.keys()).filter(keep);
   const pick = (column: Float64Array) => tenths.map((tenth) => column[tenth]!);
@@ -86,6 +88,6 @@ export function debriefTruth(
   const error = receiver === null ? NO_ERROR : positionErrorOf(track.value, geometry.threshold.elevationFt);
   return composeDebrief(
     { log, track: track.value, facility: parsed, geometry, facilityIssues: [], deviations, error },
-    { standard, stated: { ...NOTHING_STATED, ...stated }, ...(heights && { heights }) },
+    { standard, stated: { ...NOTHING_STATED, ...stated }, ...(heights && { heights }), antennaHeightFt },
   );
 }

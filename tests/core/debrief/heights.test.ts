@@ -17,7 +17,7 @@ describe('heights that are off all along', () => {
     expect(Math.abs(rollout!.heightBiasFt! - BIAS_FT)).toBeLessThan(5);
     expect(debrief.log.heightCorrectionFt).toBe(0);
     expect(inOneLine(debriefText(debrief))).toMatch(
-      /On the roll the heights of the log were \d+ ft too high/,
+      /On the roll, 6 ft above the ground, the heights of the log were \d+ ft too high/,
     );
   });
 
@@ -42,6 +42,19 @@ describe('heights that are off all along', () => {
     expect(Math.abs(debrief.log.heightCorrectionFt + BIAS_FT)).toBeLessThan(5);
     expect(debrief.log.issues.find(({ code }) => code === 'heights-from-rollout')!.message).toMatch(
       /were added to every height/,
+    );
+  });
+
+  it('are held to the antenna that is stated, which the answer tells', () => {
+    const usual = debriefTruth(LANDING, { highByFt: BIAS_FT, heights: 'from-rollout' });
+    const high = debriefTruth(LANDING, { highByFt: BIAS_FT, heights: 'from-rollout', antennaHeightFt: 13.5 });
+    expect([usual.log.antennaHeightFt, high.log.antennaHeightFt]).toEqual([6, 13.5]);
+    expect(usual.log.heightCorrectionFt - high.log.heightCorrectionFt).toBeCloseTo(7.5, 6);
+    // The bias is told as logged, also where it was taken off.
+    expect(high.approaches[0]!.measures.rollout!.heightBiasFt).toBeCloseTo(high.log.heightCorrectionFt, 3);
+    const asLogged = debriefTruth(LANDING, { highByFt: BIAS_FT, antennaHeightFt: 13.5 });
+    expect(inOneLine(debriefText(asLogged))).toContain(
+      'On the roll, for an antenna 13.5 ft above the ground, the heights',
     );
   });
 

@@ -47,6 +47,7 @@ const SAID: Readonly<Record<Exclude<LogIssueCode, 'cancelled'>, readonly [string
   'height-of-2d-fix': [gpx(POINT + POINT.replace('<time>', '<fix>2d</fix><time>'))],
   'longitude-wrapped': [csv('2024-05-01T10:00:00Z,47,359,1')],
   'altitude-kind-assumed': ['Time,Lat,Lon,Alt (ft)\n2024-05-01T10:00:00Z,1,2,3'],
+  'altitude-kind-unused': [csv(ROW), { altitudeKind: 'ellipsoid' }],
   'gpx-ele-assumed-msl': [gpx(POINT)],
   'unit-assumed': ['Time,Lat,Lon,GPS altitude\n2024-05-01T10:00:00Z,1,2,3'],
   'unit-from-positions': [`Epoch,Lat,Lon,GPS altitude,Speed\n${flight.join('\n')}`],
@@ -84,7 +85,7 @@ describe('the table of issues', () => {
       'gpx-ele-assumed-msl',
       'unit-from-positions',
     ]);
-    expect(of('caution').length).toBe(15);
+    expect(of('caution').length).toBe(16);
     expect(of('refusal').length).toBe(21);
   });
 

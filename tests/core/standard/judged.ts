@@ -84,7 +84,7 @@ function sittingOf(flying: Flying = {}): Case & { readonly beganS: number } {
   const off = () => heightOffFt;
   const error = { ...NO_ERROR, timeConstantS: 300, decidingFt: off, driftFt: off };
   const flown = {
-    ...flownAt(track.value, projectTrack(track.value, geometry), geometry, error),
+    ...flownAt(track.value, projectTrack(track.value, geometry), geometry, { error }),
     needleError: { localizer: () => localizerOff, glidepath: () => glidepathOff },
   };
   const held = typeof standard === 'string' ? standardById(standard)! : standard;

@@ -1,9 +1,10 @@
-import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Papa from 'papaparse';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Debrief } from '../../../core/debrief/debrief.ts';
+import { loadGeoid } from '../../../core/earth/geoid.ts';
 import { ROOT } from '../../house/source-files.ts';
 import { runCommand } from './run-command.ts';
 
@@ -98,6 +99,47 @@ describe('a graded debrief', () => {
     expect((await runCommand('debrief', log, ...AT_PETRELHOLM, '--qnh', '27')).status).toBe(2);
   });
 
+  it('takes an altitude of no named kind for what it is stated to be', async () => {
+    const text = readFileSync(sample('first-approach.gpx'), 'utf8');
+    const asLogged = await asData(sample('first-approach.gpx'));
+    const threshold = JSON.parse(readFileSync(sample('petrelholm-ils-07.json'), 'utf8')).runway.threshold;
+    const undulationM = (await loadGeoid())(threshold.latDeg, threshold.lonDeg);
+    const log = join(folder, 'ellipsoid.gpx');
+    writeFileSync(
+      log,
+      text.replaceAll(/<ele>(.*?)<\/ele>/g, (_, m) => `<ele>${(Number(m) + undulationM).toFixed(4)}</ele>`),
+    );
+    const { log: about, approaches } = await asData(log, '--altitude-kind', 'ellipsoid');
+    expect(about.altitudeReference).toBe('ellipsoid-less-geoid');
+    // GPX leaves the kind open, which is said only while it is.
+    expect(about.issues.map(({ code }) => code)).toEqual(['heights-from-rollout']);
+    const heights = ({ events }: (typeof approaches)[number]) => events.map(({ altitudeFt }) => altitudeFt!);
+    for (const [i, heightFt] of heights(asLogged.approaches[0]!).entries())
+      expect(heights(approaches[0]!)[i]).toBeCloseTo(heightFt, 2);
+  });
+
+  it('takes it for pressure altitude, with a setting and a temperature, as the same under its name', async () => {
+    const text = readFileSync(sample('first-approach.csv'), 'utf8')
+      .replace('GNSS Altitude (ft MSL)', 'Height above ground (ft)')
+      .replace('Altimeter Setting (hPa)', 'Note');
+    const air = ['--qnh', '1019', '--temperature', '-10'];
+    const [unnamed, named] = [join(folder, 'air.csv'), join(folder, 'named/air.csv')];
+    mkdirSync(join(folder, 'named'));
+    writeFileSync(unnamed, text.replace('Indicated Altitude (ft)', 'Altitude (ft)'));
+    writeFileSync(named, text.replace('Indicated Altitude (ft)', 'Pressure Altitude (ft)'));
+    const stated = await asData(unnamed, '--altitude-kind', 'pressure', ...air);
+    const known = await asData(named, ...air);
+    expect(stated.log).toMatchObject({ altitudeReference: 'indicated' });
+    expect(stated.log.issues.map(({ code }) => code)).toEqual([
+      'altitude-indicated-corrected',
+      'altitude-indicated-derived',
+    ]);
+    expect(stated.approaches).toEqual(known.approaches);
+    const unused = await asData(named, '--altitude-kind', 'geometric', ...air);
+    expect(unused.log.issues[0]).toMatchObject({ code: 'altitude-kind-unused', severity: 'caution' });
+    expect(unused.approaches).toEqual(known.approaches);
+  });
+
   it("takes a phone's heights from the roll, and leaves them as logged when that is asked for", async () => {
     const asLogged = await asData(sample('phone.gpx'), '--heights', 'as-logged');
     expect(asLogged.log.heightCorrectionFt).toBe(0);
@@ -118,6 +160,26 @@ describe('a graded debrief', () => {
       'x',
     );
     expect([status, messages.length]).toEqual([2, 1]);
+  });
+
+  it("takes the height of the receiver's antenna, six feet when nobody says", async () => {
+    const biasFt = ({ approaches }: Debrief) => approaches[0]!.measures.rollout!.heightBiasFt!;
+    const usual = await asData(sample('phone.gpx'));
+    const said = await asData(sample('phone.gpx'), '--antenna-height', '10');
+    expect([usual.log.antennaHeightFt, said.log.antennaHeightFt]).toEqual([6, 10]);
+    expect(biasFt(usual) - biasFt(said)).toBeCloseTo(4, 4);
+    for (const height of ['-1', '41', 'high', '0x10ft']) {
+      const { status, messages } = await runCommand(
+        'debrief',
+        sample('phone.gpx'),
+        ...AT_PETRELHOLM,
+        `--antenna-height=${height}`,
+      );
+      expect([status, messages[0]]).toEqual([
+        2,
+        `halfdot: --antenna-height is a number from 0 to 40; "${height}" is none.`,
+      ]);
+    }
   });
 
   it('guesses no target, no Vref and no sight of the runway', async () => {

@@ -27,6 +27,10 @@ describe('logSettings', () => {
     expect(settings({})).not.toMatchObject({ value: { receiver: expect.anything() } });
   });
 
+  it.each(['geometric', 'ellipsoid', 'indicated', 'pressure'])('takes the kind of altitude %s', (kind) => {
+    expect(settings({ 'altitude-kind': [kind] })).toMatchObject({ value: { altitudeKind: kind } });
+  });
+
   it('takes the altimeter setting in hPa or inches, and the temperature', () => {
     expect(settings({ qnh: ['987'], temperature: ['-12.5'] })).toMatchObject({
       value: { altimeterSettingHpa: 987, temperatureC: -12.5 },

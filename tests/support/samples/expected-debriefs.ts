@@ -1,11 +1,9 @@
 import { createHash } from 'node:crypto';
 import { debriefLog, defineFacility } from '../../../core/analyze.ts';
 import { debriefText } from '../../../core/report/debrief-text.ts';
-import { debrief as command, heightsOf } from '../../../electron/cli/debrief.ts';
+import { debrief as command, judgingOf } from '../../../electron/cli/debrief.ts';
 import { logSettings } from '../../../electron/cli/log-options.ts';
 import { parseArguments } from '../../../electron/cli/parse-arguments.ts';
-import { readStandard } from '../../../electron/cli/read-standard.ts';
-import { statedOf } from '../../../electron/cli/stated-options.ts';
 import { SAMPLE_FACILITIES } from './sample-files.ts';
 import { SAMPLE_FLIGHTS } from './sample-flights.ts';
 import { optionsOf } from './sample-options.ts';
@@ -23,11 +21,7 @@ export async function expectedDebriefs(files: ReadonlyMap<string, string>): Prom
     const text = files.get(file)!;
     const words = [file, '--facility', facilityFile, ...optionsOf(file)];
     const args = usable(parseArguments(command, words));
-    const judging = {
-      standard: usable(readStandard(args.options['standard']?.[0])),
-      stated: usable(statedOf(args)),
-      ...heightsOf(args),
-    };
+    const judging = usable(judgingOf(args));
     const source = {
       name: file,
       sha256: () => createHash('sha256').update(text).digest('hex'),

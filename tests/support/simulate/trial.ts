@@ -80,7 +80,7 @@ async function read(
   if (!flight.ok) throw new Error(flight.refusal.message);
   const { track } = flight.value;
   const error = receiver ? positionErrorOf(track, geometry.threshold.elevationFt) : NO_ERROR;
-  const flown = flownAt(track, projectTrack(track, geometry), geometry, error);
+  const flown = flownAt(track, projectTrack(track, geometry), geometry, { error });
   const gatesAboveFt = facility.runway.touchdownZoneElevationFt ?? facility.runway.threshold.elevationFt;
   return receiver
     ? withHeights(flown, gatesAboveFt, null)
