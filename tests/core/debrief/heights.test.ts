@@ -17,7 +17,7 @@ describe('heights that are off all along', () => {
     expect(Math.abs(rollout!.heightBiasFt! - BIAS_FT)).toBeLessThan(5);
     expect(debrief.log.heightCorrectionFt).toBe(0);
     expect(inOneLine(debriefText(debrief))).toMatch(
-      /On the roll, 6 ft above the ground, the heights of the log were \d+ ft too high/,
+      /On the roll, for an antenna 6 ft above the ground, the heights of the log were \d+ ft too high/,
     );
   });
 
