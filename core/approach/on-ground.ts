@@ -2,7 +2,7 @@ import { median } from '../numeric/median.ts';
 import { FEET_PER_NM } from '../units/units.ts';
 import { after } from './established.ts';
 import { at, type Flown } from './flown.ts';
-import { POSITION_ERROR_FT } from './position-error.ts';
+import { besideRunwayFt } from './position-error.ts';
 import { firstCrossing, firstHold, type Margin, type Stretch } from './hold.ts';
 
 /** The threshold is crossed below this height above it; higher it is only passed abeam (design, section 7). */
@@ -46,11 +46,16 @@ export function heightAboveRunwayFt({ deviations, facility }: Flown, i: number):
   return deviations.heightAboveThresholdFt[i]! - rise * share;
 }
 
-function withinOutline({ deviations, facility }: Flown): Margin {
+function withinOutline(flown: Flown): Margin {
+  const { deviations, facility } = flown;
   return (i) => {
     const alongFt = -deviations.distanceToThresholdNm[i]! * FEET_PER_NM;
     const asideFt = Math.abs(deviations.centrelineOffsetFt[i]!);
-    return Math.min(alongFt, facility.lengthFt - alongFt, facility.widthFt / 2 + POSITION_ERROR_FT - asideFt);
+    return Math.min(
+      alongFt,
+      facility.lengthFt - alongFt,
+      facility.widthFt / 2 + besideRunwayFt(flown, i) - asideFt,
+    );
   };
 }
 

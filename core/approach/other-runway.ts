@@ -1,5 +1,5 @@
 import type { Flown } from './flown.ts';
-import { POSITION_ERROR_FT } from './position-error.ts';
+import { besideRunwayFt } from './position-error.ts';
 import { isInbound, type Pass } from './passes.ts';
 import { FEET_PER_NM } from '../units/units.ts';
 
@@ -21,7 +21,7 @@ export function otherRunwayFt(flown: Flown, pass: Pass): number | null {
   const end = endOf(flown, pass);
   if (end === null) return null;
   const endFt = deviations.centrelineOffsetFt[end]!;
-  const isBeside = Math.abs(endFt) > Math.max(BESIDE_FT, facility.widthFt / 2 + POSITION_ERROR_FT);
+  const isBeside = Math.abs(endFt) > Math.max(BESIDE_FT, facility.widthFt / 2 + besideRunwayFt(flown, end));
   const isLow = deviations.heightAboveThresholdFt[end]! < ENDS_BELOW_FT;
   return isBeside && isLow && keptTo(flown, pass, rightOfCourseFt(flown, end)) ? endFt : null;
 }

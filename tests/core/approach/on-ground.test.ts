@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { findLanding, thresholdPassage } from '../../../core/approach/on-ground.ts';
+import { NO_ERROR } from '../../../core/track/position-error.ts';
 import { makeFlown, THRESHOLD_FT, wholeOf, type Making } from './make-flown.ts';
 
 const FLAT_RUNWAY: Making['facility'] = {
@@ -48,6 +49,15 @@ describe('on the ground by being level', () => {
     expect(landing({ verticalSpeedFpm: levelUntil(23) })).toBeNull();
     expect(landing({ verticalSpeedFpm: -150.1 })).toBeNull();
     expect(landing({ verticalSpeedFpm: 150.1 })).toBeNull();
+  });
+
+  it('within the outline, wider by 50 ft, or by how far off the log says its fixes are', () => {
+    const beside = (offsetFt: number, sideFt: number) =>
+      landing({ verticalSpeedFpm: 0, offsetFt, error: { ...NO_ERROR, sideFt: () => sideFt } });
+    expect(beside(124, 0)).not.toBeNull();
+    expect(beside(126, 0)).toBeNull();
+    expect(beside(126, 52)).not.toBeNull();
+    expect(beside(126, 20)).toBeNull();
   });
 
   it('less than 60 ft above the runway', () => {
