@@ -8,7 +8,7 @@ import { indentedLines } from './text-rows.ts';
 const VERDICTS = {
   met: '● met',
   'not-met': '▲ not met',
-  unclear: '◇ unclear',
+  unclear: '◐ unclear',
   'not-assessed': '○ not assessed',
 };
 const STABLE = { ...VERDICTS, met: '● stable', 'not-met': '▲ not stable' };
