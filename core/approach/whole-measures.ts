@@ -1,6 +1,7 @@
 import { clip, durationS, type Span } from '../numeric/polyline.ts';
 import { FEET_PER_NM } from '../units/units.ts';
 import { findCorrections, type Corrections } from './corrections.ts';
+import { findDescent, type Descent } from './descent.ts';
 import { momentOf, type FlownApproach } from './flown-approach.ts';
 import { at, type Flown } from './flown.ts';
 import { neededSinkFpm } from './glidepath-intercept.ts';
@@ -13,6 +14,7 @@ import { windOver, type Wind } from './wind.ts';
 export interface WholeMeasures {
   readonly corrections: Corrections | null;
   readonly sink: { readonly heldFpm: number; readonly neededFpm: number } | null;
+  readonly descent: Descent | null;
   readonly wind: Wind | null;
   readonly threshold: { readonly heightFt: number; readonly offsetFt: number } | null;
   readonly touchdownDistanceFt: number | null;
@@ -33,6 +35,7 @@ export function wholeMeasures(
   return {
     corrections: final && findCorrections(flown, final),
     sink: final && sinkOver(flown, final),
+    descent: final && findDescent(flown, final),
     wind: final && windOver(flown, final, variationDeg),
     threshold: thresholdOf(flown, approach),
     touchdownDistanceFt: touchdownDistanceFt(flown, approach),

@@ -1,7 +1,8 @@
+import type { Descent, Sustained } from '../approach/descent.ts';
 import type { RecordedNeedle } from '../approach/recorded-needles.ts';
 import type { WholeMeasures } from '../approach/whole-measures.ts';
 import { utcText } from '../units/utc.ts';
-import type { DebriefMeasures, DebriefRecordedNeedle } from './debrief.ts';
+import type { DebriefDescent, DebriefMeasures, DebriefRecordedNeedle } from './debrief.ts';
 import { unknownOf } from './known.ts';
 
 const NO_NEEDLE = 'The log holds no such needle, or less than 30 s of it on its scale.';
@@ -9,6 +10,10 @@ const HARDLY_MOVED = 'The needle hardly moved.';
 const NO_ROLL = 'No roll after a landing on this runway was recorded.';
 const TOO_FEW = 'Fewer than three fixes of the roll tell it.';
 const TOO_SHORT = 'The roll was recorded over too short a way to have a direction.';
+const NO_DESCENT =
+  'Final was not flown, or its heights were not recorded every 3 s or more often, in steps of less than 25 ft.';
+const NOT_FASTER = 'It never sank faster than needed for 5 s.';
+const NOT_SLOWER = 'It never sank slower than needed for 5 s.';
 const NO_FINAL = 'Final was not flown, or nothing of it was recorded.';
 
 /** The measures of an approach as a whole, as the answer holds them. */
@@ -16,6 +21,7 @@ export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
   const {
     corrections,
     sink,
+    descent,
     wind,
     threshold,
     touchdownDistanceFt,
@@ -30,6 +36,7 @@ export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
       delays: corrections.delays.map(({ leftS, delayS }) => ({ leftUtc: utcText(leftS)!, delayS })),
     },
     sinkOnFinal: sink,
+    descent: descent && descentDebrief(descent),
     windOnFinal: wind,
     threshold,
     touchdownDistanceFt,
@@ -49,6 +56,7 @@ export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
     unknown: unknownOf(values, {
       correctionsOnFinal: NO_FINAL,
       sinkOnFinal: NO_FINAL,
+      descent: NO_DESCENT,
       windOnFinal: 'Wind needs an airspeed and a heading in the log, on final.',
       threshold: 'The threshold was not crossed below 200 ft.',
       touchdownDistanceFt: 'No touchdown on this runway was recorded.',
@@ -63,4 +71,41 @@ export function measuresDebrief(measures: WholeMeasures): DebriefMeasures {
 function recordedDebrief({ bias, rms, ...rest }: RecordedNeedle): DebriefRecordedNeedle {
   const values = { ...rest, biasFullScale: bias, rmsFullScale: rms };
   return { ...values, unknown: unknownOf(values, { correlation: HARDLY_MOVED, gain: HARDLY_MOVED }) };
+}
+
+function descentDebrief({
+  seconds,
+  stretches,
+  largestExcess,
+  largestDeficit,
+  ...rest
+}: Descent): DebriefDescent {
+  const largest = {
+    largestExcess: largestExcess && sustainedDebrief(largestExcess),
+    largestDeficit: largestDeficit && sustainedDebrief(largestDeficit),
+  };
+  return {
+    ...rest,
+    ...largest,
+    stretches: stretches.map(({ startS, endS, ...stretch }) => ({
+      startUtc: utcText(startS)!,
+      endUtc: utcText(endS)!,
+      ...stretch,
+    })),
+    secondBySecond: seconds.map(({ timeS, heldFpm, neededFpm, aboveGlidepathFt }) => ({
+      utc: utcText(timeS)!,
+      heldFpm: tenths(heldFpm),
+      neededFpm: tenths(neededFpm),
+      aboveGlidepathFt: tenths(aboveGlidepathFt),
+    })),
+    unknown: unknownOf(largest, { largestExcess: NOT_FASTER, largestDeficit: NOT_SLOWER }),
+  };
+}
+
+function sustainedDebrief({ fpm, fromS }: Sustained): { fpm: number; fromUtc: string } {
+  return { fpm, fromUtc: utcText(fromS)! };
+}
+
+function tenths(value: number): number {
+  return Math.round(value * 10) / 10;
 }
