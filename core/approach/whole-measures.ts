@@ -1,6 +1,7 @@
 import { clip, durationS, type Span } from '../numeric/polyline.ts';
 import { FEET_PER_NM } from '../units/units.ts';
 import { findCorrections, type Corrections } from './corrections.ts';
+import { findDescent, type Descent } from './descent.ts';
 import { momentOf, type FlownApproach } from './flown-approach.ts';
 import { at, type Flown } from './flown.ts';
 import { neededSinkFpm } from './glidepath-intercept.ts';
@@ -13,6 +14,7 @@ import { windAt, windOver, type Wind } from './wind.ts';
 export interface WholeMeasures {
   readonly corrections: Corrections | null;
   readonly sink: { readonly heldFpm: number; readonly neededFpm: number } | null;
+  readonly descent: Descent | null;
   readonly wind: Wind | null;
   readonly windAt1000: Wind | null;
   readonly windAtThreshold: Wind | null;
@@ -35,6 +37,7 @@ export function wholeMeasures(
   return {
     corrections: final && findCorrections(flown, final),
     sink: final && sinkOver(flown, final),
+    descent: final && findDescent(flown, final),
     wind: final && windOver(flown, final, variationDeg),
     windAt1000: windAt(flown, approach, 'gate-1000', variationDeg),
     windAtThreshold: windAt(flown, approach, 'threshold', variationDeg),

@@ -296,6 +296,7 @@ export interface DebriefMeasures {
     readonly delays: readonly { readonly leftUtc: string; readonly delayS: number | null }[];
   } | null;
   readonly sinkOnFinal: { readonly heldFpm: number; readonly neededFpm: number } | null;
+  readonly descent: DebriefDescent | null;
   readonly windOnFinal: Wind | null;
   /** From 10 s before the moment to 10 s after it. */
   readonly windAt1000: Wind | null;
@@ -306,6 +307,40 @@ export interface DebriefMeasures {
   readonly recordedLocalizer: DebriefRecordedNeedle | null;
   readonly recordedGlidepath: DebriefRecordedNeedle | null;
   readonly rollout: DebriefRollout | null;
+  readonly unknown: Unknown;
+}
+
+/**
+ * The sink rate held on final against the one that kept the height above the glidepath at that groundspeed. Rates are
+ * positive down, and an excess is held less needed; heights are above the glidepath, negative below it.
+ */
+export interface DebriefDescent {
+  readonly meanExcessFpm: number;
+  /** The most that no second of 5 s undercut, faster than needed and slower, and when these 5 s began. */
+  readonly largestExcess: { readonly fpm: number; readonly fromUtc: string } | null;
+  readonly largestDeficit: { readonly fpm: number; readonly fromUtc: string } | null;
+  /** Seconds sinking more than 300 ft/min faster than needed (ours). */
+  readonly steepS: number;
+  /** Where height above the glidepath was gained (positive) or lost: 20 ft or more in 5 s or more. */
+  readonly stretches: readonly {
+    readonly startUtc: string;
+    readonly endUtc: string;
+    readonly fromFt: number;
+    readonly toFt: number;
+    readonly gainedFt: number;
+    readonly meanExcessFpm: number;
+  }[];
+  /** Between the first second and the last: the feet of all stretches and the rest make it up. */
+  readonly changeFt: number;
+  /** In smaller movements and across gaps. */
+  readonly restFt: number;
+  /** To be drawn, and so to a tenth; no seconds stand for a gap. */
+  readonly secondBySecond: readonly {
+    readonly utc: string;
+    readonly heldFpm: number;
+    readonly neededFpm: number;
+    readonly aboveGlidepathFt: number;
+  }[];
   readonly unknown: Unknown;
 }
 

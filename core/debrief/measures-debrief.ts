@@ -1,8 +1,9 @@
+import type { Descent, Sustained } from '../approach/descent.ts';
 import { momentOf, type FlownApproach } from '../approach/flown-approach.ts';
 import type { RecordedNeedle } from '../approach/recorded-needles.ts';
 import type { WholeMeasures } from '../approach/whole-measures.ts';
 import { utcText } from '../units/utc.ts';
-import type { DebriefMeasures, DebriefRecordedNeedle } from './debrief.ts';
+import type { DebriefDescent, DebriefMeasures, DebriefRecordedNeedle } from './debrief.ts';
 import { unknownOf } from './known.ts';
 
 const NO_NEEDLE = 'The log holds no such needle, or less than 30 s of it on its scale.';
@@ -12,6 +13,10 @@ const TOO_FEW = 'Fewer than three fixes of the roll tell it.';
 const TOO_SHORT = 'The roll was recorded over too short a way to have a direction.';
 const NO_GATE = 'Final did not descend through 1,000 ft, or began below it.';
 const NO_THRESHOLD = 'The threshold was not crossed below 200 ft.';
+const NO_DESCENT =
+  'Final was not flown, or its heights were not recorded every 3 s or more often, in steps of less than 25 ft.';
+const NOT_FASTER = 'It never sank faster than needed for 5 s.';
+const NOT_SLOWER = 'It never sank slower than needed for 5 s.';
 const NO_FINAL = 'Final was not flown, or nothing of it was recorded.';
 
 /**
@@ -27,6 +32,7 @@ export function measuresDebrief(
   const {
     corrections,
     sink,
+    descent,
     wind,
     windAt1000,
     windAtThreshold,
@@ -43,6 +49,7 @@ export function measuresDebrief(
       delays: corrections.delays.map(({ leftS, delayS }) => ({ leftUtc: utcText(leftS)!, delayS })),
     },
     sinkOnFinal: sink,
+    descent: descent && descentDebrief(descent),
     windOnFinal: wind,
     windAt1000,
     windAtThreshold,
@@ -64,6 +71,7 @@ export function measuresDebrief(
     unknown: unknownOf(values, {
       correctionsOnFinal: NO_FINAL,
       sinkOnFinal: NO_FINAL,
+      descent: NO_DESCENT,
       windOnFinal: approach.segments.some(({ kind }) => kind === 'final') ? noWind : NO_FINAL,
       windAt1000: momentOf(approach, 'gate-1000') === null ? NO_GATE : noWind,
       windAtThreshold: momentOf(approach, 'threshold') === null ? NO_THRESHOLD : noWind,
@@ -89,4 +97,41 @@ function recordedDebrief({ bias, rms, overlay, ...rest }: RecordedNeedle): Debri
     rmsFullScale: rms,
   };
   return { ...values, unknown: unknownOf(values, { correlation: HARDLY_MOVED, gain: HARDLY_MOVED }) };
+}
+
+function descentDebrief({
+  seconds,
+  stretches,
+  largestExcess,
+  largestDeficit,
+  ...rest
+}: Descent): DebriefDescent {
+  const largest = {
+    largestExcess: largestExcess && sustainedDebrief(largestExcess),
+    largestDeficit: largestDeficit && sustainedDebrief(largestDeficit),
+  };
+  return {
+    ...rest,
+    ...largest,
+    stretches: stretches.map(({ startS, endS, ...stretch }) => ({
+      startUtc: utcText(startS)!,
+      endUtc: utcText(endS)!,
+      ...stretch,
+    })),
+    secondBySecond: seconds.map(({ timeS, heldFpm, neededFpm, aboveGlidepathFt }) => ({
+      utc: utcText(timeS)!,
+      heldFpm: tenths(heldFpm),
+      neededFpm: tenths(neededFpm),
+      aboveGlidepathFt: tenths(aboveGlidepathFt),
+    })),
+    unknown: unknownOf(largest, { largestExcess: NOT_FASTER, largestDeficit: NOT_SLOWER }),
+  };
+}
+
+function sustainedDebrief({ fpm, fromS }: Sustained): { fpm: number; fromUtc: string } {
+  return { fpm, fromUtc: utcText(fromS)! };
+}
+
+function tenths(value: number): number {
+  return Math.round(value * 10) / 10;
 }

@@ -1,5 +1,6 @@
 import type { Debrief, DebriefMeasures } from '../debrief/debrief.ts';
 import { whole } from '../units/whole.ts';
+import { descentLines } from './descent-lines.ts';
 import { duration } from './plain-words.ts';
 import { pageLines } from './text-rows.ts';
 import { windSentences } from './wind-lines.ts';
@@ -15,6 +16,7 @@ export function measureLines(measures: DebriefMeasures, log: Debrief['log']): st
     found.push(
       `Sink rate on final ${whole(sinkOnFinal.heldFpm)} ft/min; the path needed ${whole(sinkOnFinal.neededFpm)}.`,
     );
+  if (measures.descent) found.push(...descentLines(measures.descent));
   if (correctionsOnFinal && correctionsOnFinal.count > 0)
     found.push(
       `${changes(correctionsOnFinal.count)} of track on final of 2° or more, ` +

@@ -6,6 +6,7 @@ import { windSentences } from '../../../core/report/wind-lines.ts';
 const NOTHING: DebriefMeasures = {
   correctionsOnFinal: null,
   sinkOnFinal: null,
+  descent: null,
   windOnFinal: null,
   windAt1000: null,
   windAtThreshold: null,

@@ -17,7 +17,7 @@ const OPTIONS: Readonly<Record<string, string>> = {
   'overflight.csv': '',
   'missed-at-minimums.csv': '--target-airspeed 92 --runway not-seen --conditions imc --standard skill-test',
   'offset-course.csv': '--target-airspeed 90 --runway seen',
-  'low-approach.csv': '--target-airspeed 90 --runway seen --standard airline-transport',
+  'low-approach.csv': '--target-airspeed 90 --runway seen --standard airline-transport --receiver augmented',
 };
 
 /** The words of the command for a sample, after the names of its files. */

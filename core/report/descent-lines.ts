@@ -1,0 +1,43 @@
+import type { DebriefDescent } from '../debrief/debrief.ts';
+import { whole } from '../units/whole.ts';
+import { dayAndClock, duration } from './plain-words.ts';
+
+/** Lines are few: the stretches that moved farthest, and none that a needle hardly shows (both ours). */
+const MOST_STRETCHES = 3;
+const TOLD_FROM_FT = 40;
+/** So near is on the glidepath, to a person. */
+const ON_PATH_FT = 5;
+
+/** Where height above the glidepath was lost and gained, in the order flown, and how steep it was; at most four lines. */
+export function descentLines(descent: DebriefDescent): string[] {
+  const told = descent.stretches
+    .filter(({ gainedFt }) => Math.abs(gainedFt) >= TOLD_FROM_FT)
+    .toSorted((a, b) => Math.abs(b.gainedFt) - Math.abs(a.gainedFt))
+    .slice(0, MOST_STRETCHES)
+    .toSorted((a, b) => a.startUtc.localeCompare(b.startUtc));
+  return [...told.map(stretchLine), ...steepLine(descent)];
+}
+
+function stretchLine({ startUtc, endUtc, fromFt, toFt, meanExcessFpm }: DebriefDescent['stretches'][number]) {
+  const rate = `${whole(Math.abs(meanExcessFpm))} ft/min ${meanExcessFpm < 0 ? 'less' : 'more'} than needed`;
+  return `Descent ${clock(startUtc)} to ${clock(endUtc)}: ${moved(fromFt, toFt)}, ${rate}.`;
+}
+
+/** A way relative to the glidepath: back to it, away from it, across it, or farther on. */
+function moved(fromFt: number, toFt: number): string {
+  if (Math.abs(toFt) < ON_PATH_FT) return `${standing(fromFt)} made up`;
+  return `from ${Math.abs(fromFt) < ON_PATH_FT ? 'the path' : standing(fromFt)} to ${standing(toFt)}`;
+}
+
+function standing(ft: number): string {
+  return `${whole(Math.abs(ft))} ft ${ft < 0 ? 'low' : 'high'}`;
+}
+
+function steepLine({ steepS }: DebriefDescent): string[] {
+  if (Math.round(steepS) < 1) return [];
+  return [`Descent more than 300 ft/min faster than needed for ${duration(steepS)} in all.`];
+}
+
+function clock(utc: string): string {
+  return dayAndClock(utc).clock;
+}
