@@ -1,8 +1,7 @@
 import { WGS84_SEMI_MAJOR_AXIS_M } from '../earth/frame.ts';
-import { clip, firstAfter, firstAtOrAfter, valueAt, type Polyline, type Span } from '../numeric/polyline.ts';
+import { clip, type Polyline, type Span } from '../numeric/polyline.ts';
 import { bendsOf } from '../numeric/straight-pieces.ts';
-import { gapsLongerThan } from '../track/gaps.ts';
-import { FIT_HALF_WINDOW_S, verticalSpeedFromHeights } from '../track/vertical-speed.ts';
+import { verticalSpeedAt } from '../track/vertical-speed.ts';
 import { METRES_PER_NM, RADIANS_PER_DEGREE } from '../units/units.ts';
 import { findExcursions, timeOutsideS } from './excursions.ts';
 import { at, type Flown } from './flown.ts';
@@ -79,67 +78,51 @@ export function findDescent(flown: Flown, span: Span): Descent | null {
   const { track } = flown;
   if (track.medianIntervalS > SLOWEST_S || track.issues.some(({ code }) => code === 'altitude-coarse'))
     return null;
-  const rates = ratesOver(flown, span);
-  const parts = clip(rates.timeS, rates.excessFpm, span, track.gapLimitS)
-    .map((part) => resample(part, RESAMPLED_S))
-    .filter(({ timeS }) => timeS.length > 1);
+  const runs = runsOver(flown, span);
+  const parts = runs.map((run) => lineOf(run, ({ heldFpm, neededFpm }) => heldFpm - neededFpm));
   const spread = spreadOf(parts);
   if (!spread) return null;
-  const heights = parts.map(({ timeS }) => ({
-    timeS,
-    value: timeS.map((s) => at(flown, flown.deviations.heightAboveGlidepathFt, s)),
-  }));
-  const needed = (s: number) => valueAt(rates.timeS, rates.neededFpm, s, track.gapLimitS);
   return {
-    seconds: parts.flatMap((part, i) => secondsOf(part, heights[i]!.value, needed)),
+    seconds: runs.flat(),
     meanExcessFpm: spread.mean,
     largestExcess: sustained(parts, 1),
     largestDeficit: sustained(parts, -1),
     steepS: timeOutsideS(findExcursions(parts, { lower: null, upper: STEEP_FPM }, 0)),
-    ...accountOf(heights),
+    ...accountOf(runs.map((run) => lineOf(run, ({ aboveGlidepathFt }) => aboveGlidepathFt))),
   };
 }
 
-interface Rates {
-  readonly timeS: Float64Array;
-  readonly neededFpm: Float64Array;
-  /** Held less needed; NaN where the height above the path is not known. */
-  readonly excessFpm: Float64Array;
+/** Every second of a span, in the runs of two and more in which all of it is known. */
+function runsOver(flown: Flown, span: Span): DescentSecond[][] {
+  const { track, deviations } = flown;
+  const runs: DescentSecond[][] = [];
+  for (const part of clip(track.timeS, deviations.heightAboveGlidepathFt, span, track.gapLimitS)) {
+    const { timeS, value } = resample(part, RESAMPLED_S);
+    let run: DescentSecond[] = [];
+    runs.push(run);
+    for (const [i, s] of timeS.entries()) {
+      const [heldFpm, neededFpm] = [-verticalSpeedAt(track, s), neededFpmAt(flown, s)];
+      if (!Number.isNaN(heldFpm - neededFpm))
+        run.push({ timeS: s, heldFpm, neededFpm, aboveGlidepathFt: value[i]! });
+      else if (run.length > 0) runs.push((run = []));
+    }
+  }
+  return runs.filter((run) => run.length > 1);
 }
 
-/** Both rates at the fixes of a span, and at those around it that its ends and their fits look at. */
-function ratesOver({ track, deviations, courseAngleDeg, facility }: Flown, span: Span): Rates {
-  const before = track.timeS[Math.max(0, firstAfter(track.timeS, span.startS) - 1)]!;
-  const after = track.timeS[Math.min(firstAtOrAfter(track.timeS, span.endS), track.count - 1)]!;
-  const first = firstAtOrAfter(track.timeS, before - FIT_HALF_WINDOW_S);
-  const last = firstAfter(track.timeS, after + FIT_HALF_WINDOW_S);
-  const timeS = track.timeS.subarray(first, last);
-  const heightFt = track.altitudeFt.subarray(first, last);
-  const climbFpm = verticalSpeedFromHeights(timeS, heightFt, gapsLongerThan(timeS, track.gapLimitS));
-  const tanAngle = Math.tan(facility.glidepathAngleDeg * RADIANS_PER_DEGREE);
-  const neededFpm = timeS.map((_, k) => {
-    const i = first + k;
-    const closingKt = track.groundspeedKt[i]! * Math.cos(courseAngleDeg[i]! * RADIANS_PER_DEGREE);
-    // A straight beam over a curved earth is steeper against the sea the farther out: by 3 % at 5 NM.
-    const steeper = 1 + deviations.distanceToThresholdNm[i]! / EARTH_RADIUS_NM / tanAngle;
-    return neededSinkFpm({ facility }, closingKt) * steeper;
-  });
-  const excessFpm = neededFpm.map((fpm, k) =>
-    // A fit looks over a height that is missing.
-    Number.isNaN(deviations.heightAboveGlidepathFt[first + k]!) ? NaN : -climbFpm[k]! - fpm,
-  );
-  return { timeS, neededFpm, excessFpm };
+function lineOf(run: readonly DescentSecond[], of: (second: DescentSecond) => number): Polyline {
+  return { timeS: Float64Array.from(run, ({ timeS }) => timeS), value: Float64Array.from(run, of) };
 }
 
-function secondsOf(
-  { timeS, value }: Polyline,
-  aboveFt: Float64Array,
-  needed: (s: number) => number,
-): DescentSecond[] {
-  return Array.from(timeS, (s, i) => {
-    const neededFpm = needed(s);
-    return { timeS: s, heldFpm: neededFpm + value[i]!, neededFpm, aboveGlidepathFt: aboveFt[i]! };
-  });
+/** The sink that keeps the height above the path: by the part of the groundspeed that brings the path nearer. */
+function neededFpmAt(flown: Flown, s: number): number {
+  const { track, deviations, courseAngleDeg, facility } = flown;
+  const angleDeg = at(flown, courseAngleDeg, s);
+  const closingKt = at(flown, track.groundspeedKt, s) * Math.cos(angleDeg * RADIANS_PER_DEGREE);
+  // A straight beam over a curved earth is steeper against the sea the farther out: by 3 % at 5 NM.
+  const fallenAway = at(flown, deviations.distanceToThresholdNm, s) / EARTH_RADIUS_NM;
+  const steeper = 1 + fallenAway / Math.tan(facility.glidepathAngleDeg * RADIANS_PER_DEGREE);
+  return neededSinkFpm(flown, closingKt) * steeper;
 }
 
 /** The largest difference to one side that no second of 5 s undercuts; null where there is none. */

@@ -32,7 +32,7 @@ function needles(flown: Flown, glidepathFullScale: number): readonly Margin[] {
 }
 
 /** Sink that the path asks for at a groundspeed, ft/min: positive is down. */
-export function neededSinkFpm({ facility }: Pick<Flown, 'facility'>, groundspeedKt: number): number {
+export function neededSinkFpm({ facility }: Flown, groundspeedKt: number): number {
   return groundspeedKt * FPM_PER_KNOT * Math.tan(facility.glidepathAngleDeg * RADIANS_PER_DEGREE);
 }
 

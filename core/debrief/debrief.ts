@@ -334,7 +334,7 @@ export interface DebriefDescent {
   readonly changeFt: number;
   /** In smaller movements and across gaps. */
   readonly restFt: number;
-  /** To be drawn, and so to a tenth; no seconds stand for a gap. */
+  /** To be drawn; no seconds stand for a gap. */
   readonly secondBySecond: readonly {
     readonly utc: string;
     readonly heldFpm: number;

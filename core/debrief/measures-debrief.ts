@@ -118,20 +118,11 @@ function descentDebrief({
       endUtc: utcText(endS)!,
       ...stretch,
     })),
-    secondBySecond: seconds.map(({ timeS, heldFpm, neededFpm, aboveGlidepathFt }) => ({
-      utc: utcText(timeS)!,
-      heldFpm: tenths(heldFpm),
-      neededFpm: tenths(neededFpm),
-      aboveGlidepathFt: tenths(aboveGlidepathFt),
-    })),
+    secondBySecond: seconds.map(({ timeS, ...second }) => ({ utc: utcText(timeS)!, ...second })),
     unknown: unknownOf(largest, { largestExcess: NOT_FASTER, largestDeficit: NOT_SLOWER }),
   };
 }
 
 function sustainedDebrief({ fpm, fromS }: Sustained): { fpm: number; fromUtc: string } {
   return { fpm, fromUtc: utcText(fromS)! };
-}
-
-function tenths(value: number): number {
-  return Math.round(value * 10) / 10;
 }

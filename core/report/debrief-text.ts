@@ -55,7 +55,7 @@ function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: bo
     criteriaLines(approach),
     stabilityLines(approach.stability),
     [
-      `What happened (${zoneOf(log)}; ${altitudeWords(events)})`,
+      `What happened (${zoneOf(log)}; ${altitudeWords(events, log)})`,
       ...events.map((event) => `  ${eventLine(event)}`),
     ],
     segments.flatMap(segmentLines),
@@ -71,10 +71,10 @@ function zoneOf({ timeReference }: Debrief['log']): string {
 }
 
 /** Which altitude the moments are told by: a pilot flies by the altimeter, so the other kind is named for what it is. */
-function altitudeWords([event]: readonly DebriefEvent[]): string {
+function altitudeWords([event]: readonly DebriefEvent[], { positionError }: Debrief['log']): string {
   return event?.altitudeSource === 'indicated'
     ? 'indicated altitudes'
-    : 'heights from the log, your altimeter decides';
+    : `heights from the log, ± ${Math.ceil(positionError.heightFt.median)} ft: your altimeter decides`;
 }
 
 /** Which tasks of the standard this covers in part, and what it cannot see of them. */

@@ -184,7 +184,7 @@ describe('the page is true to its log', () => {
     debriefText(debriefTruth(fly(flown.straightInLanding(PETRELHOLM)), recording));
 
   it('says which altitudes it tells, and that the altimeter decides over others', () => {
-    expect(text()).toContain('What happened (UTC; heights from the log, your altimeter decides)');
+    expect(text()).toContain('What happened (UTC; heights from the log, ± 0 ft: your altimeter decides)');
     const indicated: Parameters<typeof debriefTruth>[1] = {
       columns: ({ columns }, tenths) => ({ altitudeIndicatedFt: tenths.map((t) => columns.indicatedFt[t]!) }),
     };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { verticalSpeedFromHeights } from '../../../core/track/vertical-speed.ts';
+import { verticalSpeedAt, verticalSpeedFromHeights } from '../../../core/track/vertical-speed.ts';
 
 const START_S = 1_700_000_000;
 const times = (n: number, stepS = 1) => Float64Array.from({ length: n }, (_, i) => START_S + i * stepS);
@@ -48,5 +48,30 @@ describe('verticalSpeedFromHeights', () => {
 
   it('knows nothing from one height', () => {
     expect(verticalSpeedFromHeights(Float64Array.of(5), Float64Array.of(100), [])[0]).toBeNaN();
+  });
+});
+
+describe('the fit at one moment', () => {
+  const timeS = Float64Array.from([0, 1, 2, 3, 4, 5, 6, 20, 21, 22, 23]);
+  const heightFt = timeS.map((s) => 1000 - 8 * s + 5 * Math.sin(s));
+  const gaps = [{ beforeIndex: 6, startS: 6, endS: 20 }];
+
+  it('is at a fix the one of that fix, also at the edge of a gap', () => {
+    const fitted = verticalSpeedFromHeights(timeS, heightFt, gaps);
+    const there = timeS.map((s) => verticalSpeedAt({ timeS, altitudeFt: heightFt }, s));
+    expect([...there]).toEqual([...fitted]);
+  });
+
+  it('lies between fixes on the line between theirs', () => {
+    const fitted = verticalSpeedFromHeights(timeS, heightFt, gaps);
+    const between = verticalSpeedAt({ timeS, altitudeFt: heightFt }, 2.25);
+    expect(between).toBeCloseTo(0.75 * fitted[2]! + 0.25 * fitted[3]!, 9);
+  });
+
+  it('is between fixes that of a straight descent', () => {
+    const altitudeFt = timeS.map((s) => 1000 - 8 * s);
+    for (const s of [0.5, 3.3, 5.99, 20.01])
+      expect(verticalSpeedAt({ timeS, altitudeFt }, s)).toBeCloseTo(-480, 6);
+    expect(verticalSpeedAt({ timeS, altitudeFt: timeS.map(() => NaN) }, 3)).toBeNaN();
   });
 });
