@@ -57,18 +57,30 @@ export async function readFlight(
 /** The way of the whole program: log, track, facility, deviation, and what a debrief is made of. */
 export async function analyze(
   source: LogSource,
-  { facility, geometry }: DefinedFacility,
+  defined: DefinedFacility,
   settings: LogSettings,
   job: Job,
 ): Promise<Outcome<Material>> {
-  const flight = await readFlight(source, geometry.threshold, settings, job);
+  const flight = await readFlight(source, defined.geometry.threshold, settings, job);
   if (!flight.ok) return flight;
-  const { log, track } = flight.value;
+  const material = materialOf(flight.value, defined);
+  return usable(material, [...flight.issues, ...material.facilityIssues]);
+}
+
+/**
+ * What a debrief of a flight at a facility is made of. The flight has to be read for that facility where its heights
+ * depend on one (`dependsOnFacility`).
+ */
+export function materialOf({ log, track }: Flight, { facility, geometry }: DefinedFacility): Material {
   const facilityIssues = checkFacility(facility, geometry, flightYear(log, track));
   const deviations = projectTrack(track, geometry);
   const error = positionErrorOf(track, geometry.threshold.elevationFt);
-  const material = { log, track, facility, geometry, facilityIssues, deviations, error };
-  return usable(material, [...flight.issues, ...facilityIssues]);
+  return { log, track, facility, geometry, facilityIssues, deviations, error };
+}
+
+/** Whether a track is another at another facility: heights less the geoid there, or corrected for the air there. */
+export function dependsOnFacility({ track }: Flight, settings: LogSettings): boolean {
+  return track.altitudeSource === 'ellipsoid-less-geoid' || settings.temperatureC !== undefined;
 }
 
 /** The same, to its end; by the default standard and with nothing stated unless `judging` says otherwise. */

@@ -22,10 +22,15 @@ const EVENTS: Readonly<Record<EventKind, string>> = {
   touchdown: 'Touchdown',
 };
 
+/** What a moment is called: "Glidepath intercepted, from above". */
+export function eventWords({ kind, remark }: Pick<DebriefEvent, 'kind' | 'remark'>): string {
+  return EVENTS[kind] + (remark ? `, ${remark.replace('-', ' ')}` : '');
+}
+
 /** One moment of an approach on one line: when, what, where, and how the needles stood. */
 export function eventLine(event: DebriefEvent): string {
   const { clock } = dayAndClock(event.utc);
-  const name = EVENTS[event.kind] + (event.remark ? `, ${event.remark.replace('-', ' ')}` : '');
+  const name = eventWords(event);
   const { distanceToThresholdNm, altitudeFt, localizerFullScale, glidepathFullScale } = event;
   const values = [
     distanceToThresholdNm === null ? '' : `${tenths(distanceToThresholdNm)} NM`,

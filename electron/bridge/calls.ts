@@ -1,0 +1,76 @@
+import { z } from 'zod';
+
+const NOTHING = z.strictObject({});
+const TOKEN = z.string().min(1).max(64);
+
+/** A file that the host may hand to the page: named by a token, never by a path. */
+const GIVEN_FILE = z.strictObject({ token: TOKEN, name: z.string(), bytes: z.number().int().nonnegative() });
+/** Bytes as base64, since both ways to the page carry JSON. */
+const CONTENT = z.strictObject({ name: z.string(), base64: z.string() });
+
+/** One of the shipped flights, with what its people stated. */
+const SAMPLE = z.strictObject({
+  file: z.string(),
+  facility: z.string(),
+  flown: z.string(),
+  shows: z.string(),
+  /** Options of the command by name, as strings. */
+  stated: z.record(z.string(), z.string()),
+});
+
+/** What the app remembers until there is a library. Everything is the user's own; nothing of it leaves the machine. */
+export const NOTES = z.strictObject({
+  format: z.literal('halfdot-notes/1'),
+  /** Facility files as their user wrote them, by an id of the app's. */
+  facilities: z
+    .array(z.strictObject({ id: z.string().min(1).max(64), text: z.string().max(100_000) }))
+    .max(500),
+  /** Roles by header text, for logs with these headers; null leaves the column out. */
+  mappings: z.record(z.string(), z.record(z.string(), z.string().nullable())),
+  /** Logs opened lately: names only, newest first. */
+  recents: z.array(z.strictObject({ name: z.string(), sha256: z.string() })).max(20),
+  settings: z.strictObject({
+    dots: z.union([z.literal(2), z.literal(5)]),
+    standard: z.string(),
+    theme: z.enum(['system', 'light', 'dark']),
+  }),
+});
+export type Notes = z.infer<typeof NOTES>;
+
+/**
+ * Every call that the page can make of its host: what goes in and what comes back. Both hosts serve this map and
+ * nothing else; neither is ever given a path or a piece of code.
+ */
+export const CALLS = {
+  about: {
+    input: NOTHING,
+    output: z.strictObject({ version: z.string(), host: z.enum(['window', 'browser']) }),
+  },
+  samples: { input: NOTHING, output: z.array(SAMPLE) },
+  readSample: { input: z.strictObject({ file: z.string().max(200) }), output: CONTENT },
+  /** Files named when the app was started, or handed to it since. */
+  given: { input: NOTHING, output: z.array(GIVEN_FILE) },
+  readGiven: { input: z.strictObject({ token: TOKEN }), output: CONTENT },
+  /** `revision` counts what was saved: who saves names the one that it started from. */
+  notes: { input: NOTHING, output: z.strictObject({ revision: z.number().int(), notes: NOTES }) },
+  saveNotes: {
+    input: z.strictObject({ revision: z.number().int(), notes: NOTES }),
+    output: z.discriminatedUnion('saved', [
+      z.strictObject({ saved: z.literal(true), revision: z.number().int() }),
+      z.strictObject({ saved: z.literal(false), why: z.string() }),
+    ]),
+  },
+} as const;
+
+export type CallName = keyof typeof CALLS;
+export type Input<N extends CallName> = z.infer<(typeof CALLS)[N]['input']>;
+export type Output<N extends CallName> = z.infer<(typeof CALLS)[N]['output']>;
+
+/** What a host has to be able to do. */
+export type Services = { readonly [N in CallName]: (input: Input<N>) => Promise<Output<N>> };
+
+/** What happens at the host without being asked for; the one way from it to the page. */
+export interface HostEvent {
+  /** More files were named. */
+  readonly kind: 'given';
+}
