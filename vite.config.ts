@@ -1,5 +1,6 @@
-import { rmSync } from 'node:fs';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { builtinModules } from 'node:module';
+import react from '@vitejs/plugin-react';
 import { defineConfig, type EnvironmentOptions, type Plugin } from 'vite';
 
 /** One bundle for Node. It stands alone: dist/ runs without node_modules, and starts faster for it. */
@@ -55,12 +56,39 @@ function escaped(code: string): string {
   );
 }
 
+/** The page: served by both hosts from one folder, its worker a module beside it. */
+const page: EnvironmentOptions = {
+  consumer: 'client',
+  build: {
+    outDir: 'dist/page',
+    emptyOutDir: false,
+    target: 'es2022',
+    chunkSizeWarningLimit: 1200,
+    // No inline code and no inline pictures: the policy of the page allows neither.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    rollupOptions: { input: 'renderer/index.html' },
+  },
+};
+
+/** The page's HTML stands where its source does, below a folder of that name; it is served from the top. */
+function liftPage(): void {
+  const made = readFileSync('dist/page/renderer/index.html', 'utf8');
+  writeFileSync('dist/page/index.html', made.replaceAll('../assets/', './assets/'));
+  rmSync('dist/page/renderer', { recursive: true });
+}
+
 /** Builds what runs on Node: the program, the command that loads it, and the developer's tools that share its code. */
 export default defineConfig({
-  plugins: [program],
+  plugins: [program, react()],
+  root: '.',
+  base: './',
+  worker: { format: 'es' },
   environments: {
+    page,
     program: bundle({ program: 'electron/cli/program.ts' }, 'cjs'),
     command: bundle({ halfdot: 'electron/cli/main.ts' }, 'cjs'),
+    app: bundle({ app: 'electron/loopback/main.ts' }, 'es'),
     tools: bundle(
       {
         bench: 'tests/bench/bench.ts',
@@ -74,7 +102,8 @@ export default defineConfig({
   builder: {
     async buildApp({ build, environments }) {
       rmSync('dist', { recursive: true, force: true });
-      for (const name of ['program', 'command', 'tools']) await build(environments[name]!);
+      for (const name of ['program', 'command', 'app', 'tools', 'page']) await build(environments[name]!);
+      liftPage();
     },
   },
 });

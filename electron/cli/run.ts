@@ -1,5 +1,6 @@
 import { CAUTIONS } from '../../core/debrief/cautions.ts';
 import { EXIT, type Command, type ExitStatus, type Output } from './command.ts';
+import { app } from './app.ts';
 import { debrief } from './debrief.ts';
 import { deviations } from './deviations.ts';
 import { facility } from './facility.ts';
@@ -7,7 +8,7 @@ import { inspect } from './inspect.ts';
 import { parseArguments } from './parse-arguments.ts';
 import { refuse } from './read-input.ts';
 
-const COMMANDS: readonly Command[] = [debrief, deviations, inspect, facility];
+const COMMANDS: readonly Command[] = [debrief, deviations, inspect, facility, app];
 
 /** Runs one command line and gives its exit status. An error thrown in here is our own fault. */
 export async function run(words: readonly string[], output: Output): Promise<ExitStatus> {

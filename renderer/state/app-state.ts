@@ -1,0 +1,143 @@
+import type { Debrief } from '../../core/debrief/debrief.ts';
+import type { Issue } from '../../core/issue/issue.ts';
+import type { LogSettings } from '../../core/log/log.ts';
+import type { Inspection } from '../../core/report/inspection.ts';
+import { NOTHING_STATED, type Stated } from '../../core/standard/stated.ts';
+import type { Notes, Output } from '../../electron/bridge/calls.ts';
+import { NO_NOTES } from '../../electron/bridge/no-notes.ts';
+import type { FacilityReading } from '../worker/protocol.ts';
+
+export type Sample = Output<'samples'>[number];
+
+/** How far an open log has come. */
+type Reading =
+  | { readonly kind: 'reading'; readonly share: number | null }
+  | { readonly kind: 'failed'; readonly issue: Pick<Issue, 'message' | 'tip'> }
+  | { readonly kind: 'read'; readonly inspection: Inspection };
+
+/** How far its debrief has come. */
+export type Judged =
+  | { readonly kind: 'nothing' }
+  | { readonly kind: 'working'; readonly share: number | null; readonly last: Debriefed | null }
+  | { readonly kind: 'failed'; readonly issue: Pick<Issue, 'message' | 'tip'> }
+  | { readonly kind: 'done'; readonly debriefed: Debriefed };
+
+export interface Debriefed {
+  readonly debrief: Debrief;
+  /** As a page to read aloud. */
+  readonly page: string;
+}
+
+/** One log that is open. */
+export interface Flight {
+  readonly id: string;
+  readonly name: string;
+  readonly reading: Reading;
+  readonly settings: LogSettings;
+  /** Facilities towards which it was flown; null until they were tried. */
+  readonly fits: readonly string[] | null;
+  readonly facilityId: string | null;
+  readonly standardId: string;
+  readonly stated: Stated;
+  readonly judged: Judged;
+}
+
+export interface FacilityEntry {
+  readonly id: string;
+  readonly text: string;
+  /** Shipped with the samples: can be used, and not changed. */
+  readonly isSample: boolean;
+  readonly reading: FacilityReading | null;
+}
+
+export type View = 'start' | 'flight' | 'facilities';
+
+export interface AppState {
+  readonly view: View;
+  readonly samples: readonly Sample[];
+  readonly facilities: readonly FacilityEntry[];
+  readonly flights: readonly Flight[];
+  readonly flightId: string | null;
+  readonly notes: Notes;
+  /** Sentences that the user has not yet put away. */
+  readonly notices: readonly string[];
+}
+
+export const AT_START: AppState = {
+  view: 'start',
+  samples: [],
+  facilities: [],
+  flights: [],
+  flightId: null,
+  notes: NO_NOTES,
+  notices: [],
+};
+
+export type Action =
+  | { readonly do: 'show'; readonly view: View }
+  | { readonly do: 'samples'; readonly samples: readonly Sample[] }
+  | { readonly do: 'notes'; readonly notes: Notes }
+  | { readonly do: 'facilities'; readonly facilities: readonly FacilityEntry[] }
+  | { readonly do: 'notice'; readonly message: string }
+  | { readonly do: 'put-away'; readonly index: number }
+  | { readonly do: 'opened'; readonly id: string; readonly name: string; readonly standardId: string }
+  | { readonly do: 'choose'; readonly id: string }
+  | { readonly do: 'close'; readonly id: string }
+  | { readonly do: 'change'; readonly id: string; readonly change: Partial<Omit<Flight, 'id' | 'name'>> };
+
+/** The next state; the only place where one is made. */
+export function reduce(state: AppState, action: Action): AppState {
+  switch (action.do) {
+    case 'show':
+      return { ...state, view: action.view };
+    case 'samples':
+      return { ...state, samples: action.samples };
+    case 'notes':
+      return { ...state, notes: action.notes };
+    case 'facilities':
+      return { ...state, facilities: action.facilities };
+    case 'notice':
+      return { ...state, notices: [...state.notices, action.message] };
+    case 'put-away':
+      return { ...state, notices: state.notices.filter((_, i) => i !== action.index) };
+    case 'opened':
+      return {
+        ...state,
+        view: 'flight',
+        flightId: action.id,
+        flights: [...state.flights, newFlight(action.id, action.name, action.standardId)],
+      };
+    case 'choose':
+      return { ...state, view: 'flight', flightId: action.id };
+    case 'close':
+      return closed(state, action.id);
+    case 'change':
+      return {
+        ...state,
+        flights: state.flights.map((flight) =>
+          flight.id === action.id ? { ...flight, ...action.change } : flight,
+        ),
+      };
+  }
+}
+
+function newFlight(id: string, name: string, standardId: string): Flight {
+  return {
+    id,
+    name,
+    reading: { kind: 'reading', share: null },
+    settings: {},
+    fits: null,
+    facilityId: null,
+    standardId,
+    stated: NOTHING_STATED,
+    judged: { kind: 'nothing' },
+  };
+}
+
+function closed(state: AppState, id: string): AppState {
+  const flights = state.flights.filter((flight) => flight.id !== id);
+  if (state.flightId !== id) return { ...state, flights };
+  const next = flights.at(-1)?.id ?? null;
+  return { ...state, flights, flightId: next, view: next === null ? 'start' : state.view };
+}

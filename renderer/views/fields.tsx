@@ -1,0 +1,123 @@
+import { useId, useState, type ReactNode } from 'react';
+
+interface ChoiceProps {
+  readonly words: string;
+  readonly value: string;
+  readonly choose: (value: string) => void;
+  readonly children: ReactNode;
+}
+
+/** One of a few values, under its words. */
+export function Choice({ words, value, choose, children }: ChoiceProps) {
+  const id = useId();
+  return (
+    <div className="field">
+      <label htmlFor={id}>{words}</label>
+      <select id={id} value={value} onChange={({ target }) => choose(target.value)}>
+        {children}
+      </select>
+    </div>
+  );
+}
+
+interface NumberBoxProps {
+  readonly words: string;
+  readonly value: number | null;
+  readonly min: number;
+  readonly max: number;
+  readonly say: (value: number | null) => void;
+}
+
+/** A number, or nothing: it is said when the field is left, or by Enter; one out of its range changes nothing. */
+export function NumberBox({ words, value, min, max, say }: NumberBoxProps) {
+  const id = useId();
+  const [isWrong, setWrong] = useState(false);
+  const leave = (field: HTMLInputElement) => {
+    setWrong(!field.validity.valid);
+    const said = field.value === '' ? null : field.valueAsNumber;
+    if (field.validity.valid && said !== value) say(said);
+  };
+  return (
+    <div className="field">
+      <label htmlFor={id}>{words}</label>
+      <input
+        id={id}
+        type="number"
+        step="any"
+        min={min}
+        max={max}
+        defaultValue={value ?? ''}
+        placeholder="not stated"
+        aria-invalid={isWrong}
+        aria-describedby={isWrong ? `${id}-wrong` : undefined}
+        onBlur={({ target }) => leave(target)}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') event.currentTarget.blur();
+        }}
+      />
+      {isWrong ? (
+        <span id={`${id}-wrong`} className="wrong" role="alert">
+          {`A number from ${min} to ${max}.`}
+        </span>
+      ) : null}
+    </div>
+  );
+}
+
+/** Yes or no. */
+export function Tick({
+  words,
+  value,
+  say,
+}: {
+  words: string;
+  value: boolean;
+  say: (value: boolean) => void;
+}) {
+  return (
+    <label className="tick">
+      <input type="checkbox" checked={value} onChange={({ target }) => say(target.checked)} /> {words}
+    </label>
+  );
+}
+
+interface TextBoxProps {
+  readonly words: string;
+  readonly value: string;
+  readonly placeholder: string;
+  /** Null where the text can be used, else what is wrong with it. */
+  readonly problem?: (text: string) => string | null;
+  readonly say: (text: string) => void;
+}
+
+/** A few words: said when the field is left, or by Enter; what cannot be used is said to be, and changes nothing. */
+export function TextBox({ words, value, placeholder, problem = () => null, say }: TextBoxProps) {
+  const id = useId();
+  const [wrong, setWrong] = useState<string | null>(null);
+  const leave = (text: string) => {
+    const found = text === '' ? null : problem(text);
+    setWrong(found);
+    if (found === null && text !== value) say(text);
+  };
+  return (
+    <div className="field">
+      <label htmlFor={id}>{words}</label>
+      <input
+        id={id}
+        defaultValue={value}
+        placeholder={placeholder}
+        aria-invalid={wrong !== null}
+        aria-describedby={wrong === null ? undefined : `${id}-wrong`}
+        onBlur={({ target }) => leave(target.value.trim())}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') event.currentTarget.blur();
+        }}
+      />
+      {wrong === null ? null : (
+        <span id={`${id}-wrong`} className="wrong" role="alert">
+          {wrong}
+        </span>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,45 @@
+import { Button, FileTrigger } from 'react-aria-components';
+import type { AppState } from '../state/app-state.ts';
+import type { Session } from '../state/session.ts';
+
+/** What can be done first: open a log, or try a sample. */
+export function StartView({ state, session }: { readonly state: AppState; readonly session: Session }) {
+  return (
+    <div className="start">
+      <section aria-labelledby="open-heading">
+        <h1 id="open-heading">Open a track log</h1>
+        <p>
+          A CSV or GPX file as avionics or a phone export it. Drop it anywhere on this page, or choose it;
+          several at once will do. It is read here, on this machine, and goes nowhere else.
+        </p>
+        <FileTrigger allowsMultiple onSelect={(files) => void session.openFiles([...(files ?? [])])}>
+          <Button className="button primary">Choose a file…</Button>
+        </FileTrigger>
+        <FileTrigger acceptDirectory onSelect={(files) => void session.openFiles(logsAmong(files))}>
+          <Button className="button">Choose a folder…</Button>
+        </FileTrigger>
+      </section>
+      <section aria-labelledby="samples-heading">
+        <h2 id="samples-heading">Or try a sample</h2>
+        <p>Invented flights by invented people at invented aerodromes.</p>
+        <ul className="samples">
+          {state.samples.map((sample) => (
+            <li key={sample.file}>
+              <Button className="sample" onPress={() => void session.openSample(sample)}>
+                <span className="shows">{sample.shows}</span>
+                <span className="aside">
+                  {sample.flown} · {sample.file}
+                </span>
+              </Button>
+            </li>
+          ))}
+        </ul>
+      </section>
+    </div>
+  );
+}
+
+/** Of a folder, what may be a log; the rest would only be refused, file by file. */
+function logsAmong(files: FileList | null): File[] {
+  return [...(files ?? [])].filter(({ name }) => /\.(?:csv|gpx|txt|log)$/i.test(name));
+}

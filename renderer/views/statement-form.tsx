@@ -1,0 +1,167 @@
+import type { Stated } from '../../core/standard/stated.ts';
+import { SHIPPED } from '../../core/standard/standards.ts';
+import type { AppState, FacilityEntry, Flight } from '../state/app-state.ts';
+import type { Session } from '../state/session.ts';
+import { windFrom, windProblem, windWords } from '../state/wind-text.ts';
+import { Choice, NumberBox, TextBox, Tick } from './fields.tsx';
+
+interface Props {
+  readonly flight: Flight;
+  readonly state: AppState;
+  readonly session: Session;
+}
+
+/** Facility, standard, and what only the people on board know. Every change judges anew. */
+export function StatementForm({ flight, state, session }: Props) {
+  const { id, stated } = flight;
+  const say = (change: Partial<Stated>) => void session.state(id, change);
+  return (
+    <form className="statements" onSubmit={(event) => event.preventDefault()}>
+      <Choice
+        words="Facility"
+        value={flight.facilityId ?? ''}
+        choose={(facilityId) => void session.chooseFacility(id, facilityId)}
+      >
+        {flight.facilityId === null ? <option value="">choose one</option> : null}
+        {sorted(state.facilities, flight.fits ?? []).map((facility) => (
+          <option key={facility.id} value={facility.id}>
+            {facilityWords(facility, flight.fits ?? [])}
+          </option>
+        ))}
+      </Choice>
+      <Choice
+        words="Standard"
+        value={flight.standardId}
+        choose={(standardId) => void session.chooseStandard(id, standardId)}
+      >
+        {SHIPPED.map((standard) => (
+          <option key={standard.id} value={standard.id}>
+            {standard.title}
+          </option>
+        ))}
+      </Choice>
+      <Statements stated={stated} say={say} />
+      <Choice
+        words="Positions come from"
+        value={flight.settings.receiver ?? ''}
+        choose={(receiver) => void session.setSettings(id, withReceiver(flight, receiver))}
+      >
+        <option value="">as the log shows</option>
+        <option value="augmented">an augmented receiver</option>
+        <option value="plain">a plain receiver</option>
+        <option value="phone">a phone</option>
+      </Choice>
+    </form>
+  );
+}
+
+interface StatementsProps {
+  readonly stated: Stated;
+  readonly say: (change: Partial<Stated>) => void;
+}
+
+/** Speeds of aircraft that fly an ILS, and altitudes that one is assigned: the command takes the same. */
+const SPEED_KT = { min: 30, max: 400 };
+const ALTITUDE_FT = { min: -1500, max: 30_000 };
+
+/** What a log cannot tell; what is not stated is not guessed. */
+function Statements({ stated, say }: StatementsProps) {
+  return (
+    <fieldset>
+      <legend>What only you know</legend>
+      <NumberBox
+        words="Target airspeed on final, kt"
+        value={stated.targetAirspeedKt}
+        {...SPEED_KT}
+        say={(kt) => say({ targetAirspeedKt: kt })}
+      />
+      <NumberBox words="Vref, kt" value={stated.vrefKt} {...SPEED_KT} say={(kt) => say({ vrefKt: kt })} />
+      <NumberBox
+        words="Airspeed before final, kt"
+        value={stated.interceptAirspeedKt}
+        {...SPEED_KT}
+        say={(kt) => say({ interceptAirspeedKt: kt })}
+      />
+      <NumberBox
+        words="Altitude assigned before final, ft"
+        value={stated.assignedAltitudeFt}
+        {...ALTITUDE_FT}
+        say={(ft) => say({ assignedAltitudeFt: ft })}
+      />
+      <Choice
+        words="Conditions"
+        value={stated.conditions}
+        choose={(conditions) => say({ conditions: conditions as Stated['conditions'] })}
+      >
+        <option value="not-stated">not stated</option>
+        <option value="imc">instrument</option>
+        <option value="simulated">simulated instrument</option>
+        <option value="vmc">visual</option>
+      </Choice>
+      <Choice
+        words="Runway at minimums"
+        value={stated.visualReferenceAtMinimums}
+        choose={(seen) => say({ visualReferenceAtMinimums: seen as Stated['visualReferenceAtMinimums'] })}
+      >
+        <option value="not-stated">not stated</option>
+        <option value="seen">in sight</option>
+        <option value="not-seen">not in sight</option>
+      </Choice>
+      <Tick
+        words="Vectored onto it inside the fix"
+        value={stated.vectoredInsideFix}
+        say={(yes) => say({ vectoredInsideFix: yes })}
+      />
+      <Tick words="One engine out" value={stated.engineOut} say={(yes) => say({ engineOut: yes })} />
+      <MoreStatements stated={stated} say={say} />
+    </fieldset>
+  );
+}
+
+/** Printed with the answer; but for the wind none of it changes a verdict. */
+function MoreStatements({ stated, say }: StatementsProps) {
+  return (
+    <>
+      <TextBox
+        words="Wind on the way down, ° true / kt"
+        value={windWords(stated.wind)}
+        placeholder="as 250/18"
+        problem={windProblem}
+        say={(text) => say({ wind: windFrom(text) })}
+      />
+      <Choice
+        words="Flown"
+        value={stated.flown ?? ''}
+        choose={(flown) => say({ flown: flown === '' ? null : (flown as NonNullable<Stated['flown']>) })}
+      >
+        <option value="">not stated</option>
+        <option value="hand-flown">by hand</option>
+        <option value="coupled">coupled</option>
+      </Choice>
+      <TextBox
+        words="Turbulence"
+        value={stated.turbulence ?? ''}
+        placeholder="not stated"
+        say={(text) => say({ turbulence: text === '' ? null : text })}
+      />
+    </>
+  );
+}
+
+function withReceiver({ settings }: Flight, receiver: string): Flight['settings'] {
+  const { receiver: _, ...rest } = settings;
+  return receiver === ''
+    ? rest
+    : { ...rest, receiver: receiver as NonNullable<Flight['settings']['receiver']> };
+}
+
+/** Those that the log was flown to first. */
+function sorted(facilities: readonly FacilityEntry[], fits: readonly string[]): FacilityEntry[] {
+  const usable = facilities.filter(({ reading }) => reading?.refusal === null);
+  const place = ({ id }: FacilityEntry) => (fits.includes(id) ? fits.indexOf(id) : fits.length);
+  return usable.toSorted((a, b) => place(a) - place(b));
+}
+
+function facilityWords({ id, reading }: FacilityEntry, fits: readonly string[]): string {
+  return `${reading!.name}${fits.includes(id) ? '' : ' (not flown to)'}`;
+}

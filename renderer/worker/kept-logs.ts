@@ -1,0 +1,109 @@
+import {
+  analyze,
+  defineFacility,
+  dependsOnFacility,
+  materialOf,
+  readFlight,
+  type DefinedFacility,
+  type Flight,
+} from '../../core/analyze.ts';
+import type { Material } from '../../core/debrief/compose-debrief.ts';
+import { usable, type Outcome } from '../../core/issue/issue.ts';
+import type { Job, LogSettings, LogSource } from '../../core/log/log.ts';
+import { TextDecoding } from '../../electron/bridge/text-decoding.ts';
+import type { FacilityText } from './protocol.ts';
+import { turn } from './turn.ts';
+
+const CHUNK_BYTES = 1 << 20;
+
+interface Kept {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  readonly sha256: string;
+  readonly settings: LogSettings;
+  /** Read, and projected on the facilities that were asked for. */
+  flight: Flight | null;
+  readonly materials: Map<string, Material>;
+}
+
+/** The logs that the page has open, with what was made of them, so that a regrade reads nothing again. */
+export class KeptLogs {
+  readonly #logs = new Map<string, Kept>();
+
+  async keep(log: string, name: string, bytes: ArrayBuffer, settings: LogSettings): Promise<void> {
+    const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+    const sha256 = Array.from(digest, (byte) => byte.toString(16).padStart(2, '0')).join('');
+    this.#logs.set(log, {
+      name,
+      bytes: new Uint8Array(bytes),
+      sha256,
+      settings,
+      flight: null,
+      materials: new Map(),
+    });
+  }
+
+  setSettings(log: string, settings: LogSettings): void {
+    this.#logs.set(log, { ...this.#get(log), settings, flight: null, materials: new Map() });
+  }
+
+  forget(log: string): void {
+    this.#logs.delete(log);
+  }
+
+  async flight(log: string, job: Job): Promise<Outcome<Flight>> {
+    const kept = this.#get(log);
+    if (kept.flight) return usable(kept.flight);
+    const flight = await readFlight(sourceOf(kept), null, kept.settings, job);
+    if (flight.ok) kept.flight = flight.value;
+    return flight;
+  }
+
+  async material(log: string, { text, id }: FacilityText, job: Job): Promise<Outcome<Material>> {
+    const kept = this.#get(log);
+    const known = kept.materials.get(text);
+    if (known) return usable(known);
+    const defined: Outcome<DefinedFacility> = defineFacility(text, id);
+    if (!defined.ok) return defined;
+    const flight = await this.flight(log, job);
+    if (!flight.ok) return flight;
+    const material = dependsOnFacility(flight.value, kept.settings)
+      ? await analyze(sourceOf(kept), defined.value, kept.settings, job)
+      : usable(materialOf(flight.value, defined.value));
+    if (material.ok) kept.materials.set(text, material.value);
+    return material;
+  }
+
+  #get(log: string): Kept {
+    const kept = this.#logs.get(log);
+    if (!kept) throw new Error(`no log ${log} is open`);
+    return kept;
+  }
+}
+
+function sourceOf({ name, bytes, sha256 }: Kept): LogSource {
+  return { name, sha256: () => sha256, size: bytes.length, chunks: chunksOf(bytes) };
+}
+
+/** Text in chunks, as the command reads it; between them the worker hears whether it is to stop. */
+async function* chunksOf(bytes: Uint8Array): AsyncGenerator<string> {
+  const decoding = new TextDecoding({ isUtf8, textOf: (part) => UTF8.decode(part) });
+  for (let at = 0; at < bytes.length; at += CHUNK_BYTES) {
+    yield decoding.decode(bytes.subarray(at, at + CHUNK_BYTES));
+    await turn();
+  }
+  yield decoding.end();
+}
+
+// A mark at the beginning stays: the reader knows it.
+const UTF8 = new TextDecoder('utf-8', { ignoreBOM: true });
+const STRICT = new TextDecoder('utf-8', { ignoreBOM: true, fatal: true });
+
+function isUtf8(bytes: Uint8Array): boolean {
+  try {
+    STRICT.decode(bytes);
+    return true;
+  } catch {
+    return false;
+  }
+}

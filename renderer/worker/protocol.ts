@@ -1,0 +1,73 @@
+import type { Debrief } from '../../core/debrief/debrief.ts';
+import type { Heights } from '../../core/debrief/heights.ts';
+import type { PlanProperties } from '../../core/facility/plan-shapes.ts';
+import type { Issue } from '../../core/issue/issue.ts';
+import type { LogSettings } from '../../core/log/log.ts';
+import type { Inspection } from '../../core/report/inspection.ts';
+import type { Stated } from '../../core/standard/stated.ts';
+
+/** A facility by an id of the app's, as its file has it. */
+export interface FacilityText {
+  readonly id: string;
+  readonly text: string;
+}
+
+/** What a debrief is asked by, besides the log and the facility. */
+interface Asked {
+  readonly standardId: string;
+  readonly stated: Stated;
+  /** Null: as the program has it of itself. */
+  readonly heights: Heights | null;
+}
+
+/** What a facility file says of itself. */
+export interface FacilityReading {
+  readonly id: string;
+  readonly name: string;
+  readonly ident: string | null;
+  readonly runway: string;
+  readonly issues: readonly Issue[];
+  /** Why it cannot be used; null when it can. */
+  readonly refusal: Issue | null;
+  /** What follows from it, as the command prints it; null when it cannot be used. */
+  readonly details: string | null;
+  /** What it looks like from above; empty when it cannot be used. */
+  readonly plan: readonly PlanOutline[];
+}
+
+/** One shape of a plan: a line, or an outline that closes, in degrees. */
+export interface PlanOutline {
+  readonly kind: PlanProperties['kind'];
+  readonly distanceNm: number | null;
+  readonly points: readonly (readonly [lonDeg: number, latDeg: number])[];
+}
+
+/** What the page asks of the worker, and what it answers, by name. */
+interface Work {
+  /** Keeps the bytes under `log`, and says what was recognised in them. */
+  read: { in: { log: string; name: string; bytes: ArrayBuffer; settings: LogSettings }; out: Inspection };
+  /** Reads a kept log anew with other settings. */
+  reread: { in: { log: string; settings: LogSettings }; out: Inspection };
+  /** Ids of the facilities towards which the log was flown, most approaches first. */
+  fit: { in: { log: string; facilities: readonly FacilityText[] }; out: readonly string[] };
+  debrief: {
+    in: { log: string; facility: FacilityText; asked: Asked };
+    out: { debrief: Debrief; page: string };
+  };
+  facilities: { in: { facilities: readonly FacilityText[] }; out: readonly FacilityReading[] };
+  forget: { in: { log: string }; out: null };
+}
+
+export type Job = keyof Work;
+export type JobInput<J extends Job> = Work[J]['in'];
+export type JobOutput<J extends Job> = Work[J]['out'];
+
+export type ToWorker =
+  | { readonly [J in Job]: { readonly id: number; readonly job: J; readonly input: JobInput<J> } }[Job]
+  | { readonly id: number; readonly job: 'cancel' };
+
+export type FromWorker =
+  | { readonly id: number; readonly kind: 'progress'; readonly share: number | null }
+  | { readonly id: number; readonly kind: 'done'; readonly value: unknown }
+  | { readonly id: number; readonly kind: 'refused'; readonly issue: Issue }
+  | { readonly id: number; readonly kind: 'fault'; readonly message: string };

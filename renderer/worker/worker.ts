@@ -1,0 +1,148 @@
+import { defineFacility } from '../../core/analyze.ts';
+import { findApproaches } from '../../core/approach/find-approaches.ts';
+import { flownAt } from '../../core/approach/flown.ts';
+import { composeDebrief } from '../../core/debrief/compose-debrief.ts';
+import { projectTrack } from '../../core/deviation/project-track.ts';
+import { decimalYear } from '../../core/earth/magnetic.ts';
+import { checkFacility } from '../../core/facility/contradictions.ts';
+import type { FacilityGeometry } from '../../core/facility/derive-geometry.ts';
+import { planShapes } from '../../core/facility/plan-shapes.ts';
+import { facilityText } from '../../core/report/facility-text.ts';
+import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
+import type { Job as Progress } from '../../core/log/log.ts';
+import { debriefText } from '../../core/report/debrief-text.ts';
+import { inspection } from '../../core/report/inspection.ts';
+import { standardById } from '../../core/standard/standards.ts';
+import { KeptLogs } from './kept-logs.ts';
+import type {
+  FacilityReading,
+  FacilityText,
+  FromWorker,
+  Job,
+  JobInput,
+  JobOutput,
+  PlanOutline,
+  ToWorker,
+} from './protocol.ts';
+
+const logs = new KeptLogs();
+/** Jobs that are to stop. */
+const cancelled = new Set<number>();
+
+type Doing = { readonly [J in Job]: (input: JobInput<J>, job: Progress) => Promise<Outcome<JobOutput<J>>> };
+
+const DOING: Doing = {
+  async read({ log, name, bytes, settings }, job) {
+    await logs.keep(log, name, bytes, settings);
+    return inspect(log, job);
+  },
+  async reread({ log, settings }, job) {
+    logs.setSettings(log, settings);
+    return inspect(log, job);
+  },
+  async fit({ log, facilities }, job) {
+    const flight = await logs.flight(log, job);
+    if (!flight.ok) return flight;
+    const counted = facilities.flatMap((facility) => {
+      const count = approachesAt(facility, flight.value.track);
+      return count > 0 ? [{ id: facility.id, count }] : [];
+    });
+    return usable(counted.toSorted((a, b) => b.count - a.count).map(({ id }) => id));
+  },
+  async debrief({ log, facility, asked }, job) {
+    const standard = standardById(asked.standardId);
+    if (!standard) return refused('standard-unknown', `There is no standard "${asked.standardId}".`);
+    const material = await logs.material(log, facility, job);
+    if (!material.ok) return material;
+    const { stated, heights } = asked;
+    const debrief = composeDebrief(material.value, { standard, stated, ...(heights && { heights }) });
+    return usable({ debrief, page: debriefText(debrief) });
+  },
+  facilities: async ({ facilities }) => usable(facilities.map(readingOf)),
+  async forget({ log }) {
+    logs.forget(log);
+    return usable(null);
+  },
+};
+
+async function inspect(log: string, job: Progress): Promise<Outcome<JobOutput<'read'>>> {
+  const flight = await logs.flight(log, job);
+  if (!flight.ok) return flight;
+  return usable(inspection(flight.value.log, flight.value.track), flight.issues);
+}
+
+function approachesAt(
+  { text, id }: FacilityText,
+  track: Parameters<typeof projectTrack>[0] & Parameters<typeof flownAt>[0],
+) {
+  const defined = defineFacility(text, id);
+  if (!defined.ok) return 0;
+  const { geometry } = defined.value;
+  const flown = flownAt(track, projectTrack(track, geometry), geometry);
+  return findApproaches(flown, geometry.touchdownZoneElevationFt).approaches.length;
+}
+
+function readingOf({ id, text }: FacilityText): FacilityReading {
+  const defined = defineFacility(text, 'The facility');
+  if (!defined.ok)
+    return {
+      id,
+      name: '',
+      ident: null,
+      runway: '',
+      issues: [],
+      refusal: defined.refusal,
+      details: null,
+      plan: [],
+    };
+  const { facility, geometry } = defined.value;
+  // The magnetic model wants a year, and a facility alone has none but today's.
+  const issues = checkFacility(facility, geometry, decimalYear(Date.now() / 1000));
+  const { name, ident = null, runway } = facility;
+  return {
+    id,
+    name,
+    ident,
+    runway: runway.designator,
+    issues,
+    refusal: null,
+    details: facilityText(facility, geometry, issues),
+    plan: planOf(geometry),
+  };
+}
+
+function planOf(geometry: FacilityGeometry): PlanOutline[] {
+  return planShapes(geometry).features.map(({ geometry: shape, properties }) => ({
+    kind: properties.kind,
+    distanceNm: properties.distanceNm ?? null,
+    points: (shape.type === 'LineString' ? shape.coordinates : shape.coordinates[0]!) as [number, number][],
+  }));
+}
+
+function answer(message: FromWorker): void {
+  postMessage(message);
+}
+
+async function work<J extends Job>(id: number, job: J, input: JobInput<J>): Promise<void> {
+  const progress: Progress = {
+    progress: (share) => answer({ id, kind: 'progress', share }),
+    cancelled: () => cancelled.has(id),
+  };
+  try {
+    const outcome = await DOING[job](input, progress);
+    answer(
+      outcome.ok
+        ? { id, kind: 'done', value: outcome.value }
+        : { id, kind: 'refused', issue: outcome.refusal },
+    );
+  } catch (error) {
+    answer({ id, kind: 'fault', message: String((error as Error).stack ?? error) });
+  } finally {
+    cancelled.delete(id);
+  }
+}
+
+addEventListener('message', ({ data }: MessageEvent<ToWorker>) => {
+  if (data.job === 'cancel') cancelled.add(data.id);
+  else void work(data.id, data.job, data.input as never);
+});
