@@ -5,6 +5,7 @@ import type { FlightTruth } from '../flight/flight-truth.ts';
 import { fly } from '../flight/fly.ts';
 import { CHOUGHFELL } from './choughfell.ts';
 import { PETRELHOLM } from './petrelholm.ts';
+import { optionsOf } from './sample-options.ts';
 import { readmeText } from './readme.ts';
 import { SAMPLE_FLIGHTS, type SampleFlight } from './sample-flights.ts';
 import { WHIMBRELNESS } from './whimbrelness.ts';
@@ -26,8 +27,32 @@ export function sampleFiles(): Map<string, string> {
     flown.set(sample.plan, truth);
     files.set(sample.file, logText(sample, truth));
   }
+  files.set('catalogue.json', `${JSON.stringify(catalogue(), null, 1)}\n`);
   files.set('README.md', readmeText(SAMPLE_FACILITIES, SAMPLE_FLIGHTS));
   return files;
+}
+
+/** What the app offers to try: each flight with its facility, what it shows, and what its people state. */
+function catalogue() {
+  const facilityOf = ({ plan }: SampleFlight) =>
+    [...SAMPLE_FACILITIES].find(([, facility]) => facility === plan.facility)![0];
+  return {
+    facilities: [...SAMPLE_FACILITIES.keys()],
+    flights: SAMPLE_FLIGHTS.map((sample) => ({
+      file: sample.file,
+      facility: facilityOf(sample),
+      flown: `${sample.plan.startUtc.slice(0, 10)}, ${sample.student}${sample.instructor ? ` with ${sample.instructor}` : ', alone'}`,
+      shows: sample.shows,
+      stated: statedPairs(optionsOf(sample.file)),
+    })),
+  };
+}
+
+/** Words of the command, two by two, as names and values. */
+function statedPairs(words: readonly string[]): Record<string, string> {
+  const pairs: Record<string, string> = {};
+  for (let i = 0; i < words.length; i += 2) pairs[words[i]!.replace(/^--/, '')] = words[i + 1]!;
+  return pairs;
 }
 
 function logText(sample: SampleFlight, truth: FlightTruth): string {

@@ -1,0 +1,31 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { chromium, type Browser } from 'playwright-core';
+
+const PLACES = [
+  process.env['HALFDOT_CHROMIUM'] ?? '',
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome',
+  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+  'C:/Program Files/Google/Chrome/Application/chrome.exe',
+];
+
+/** An installed Chromium; where none is and the machine is Debian's and ours, its own is installed. */
+function chromiumPath(): string {
+  const found = PLACES.find((path) => path !== '' && existsSync(path));
+  if (found) return found;
+  if (existsSync('/usr/bin/apt-get') && process.getuid?.() === 0) {
+    execFileSync('apt-get', ['update', '-qq'], { stdio: 'ignore' });
+    execFileSync('apt-get', ['install', '-y', '-qq', 'chromium'], { stdio: 'ignore' });
+    if (existsSync('/usr/bin/chromium')) return '/usr/bin/chromium';
+  }
+  throw new Error('No Chromium was found: install one, or name it by HALFDOT_CHROMIUM.');
+}
+
+export function launch(): Promise<Browser> {
+  return chromium.launch({
+    executablePath: chromiumPath(),
+    args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
+  });
+}

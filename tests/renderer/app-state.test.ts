@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { AT_START, reduce, type Action, type AppState } from '../../renderer/state/app-state.ts';
+
+const after = (...actions: readonly Action[]): AppState => actions.reduce(reduce, AT_START);
+const opened = (id: string): Action => ({ do: 'opened', id, name: `${id}.csv`, standardId: 'skill-test' });
+
+describe('the state of the page', () => {
+  it('shows a log as soon as it is opened, being read, with nothing stated', () => {
+    const { view, flightId, flights } = after(opened('a'));
+    expect([view, flightId]).toEqual(['flight', 'a']);
+    expect(flights[0]).toMatchObject({
+      name: 'a.csv',
+      standardId: 'skill-test',
+      reading: { kind: 'reading', share: null },
+      facilityId: null,
+      judged: { kind: 'nothing' },
+      stated: { targetAirspeedKt: null, visualReferenceAtMinimums: 'not-stated' },
+    });
+  });
+
+  it('changes one log and leaves the others as they are', () => {
+    const before = after(opened('a'), opened('b'));
+    const state = reduce(before, { do: 'change', id: 'a', change: { facilityId: 'f' } });
+    expect(state.flights.map(({ facilityId }) => facilityId)).toEqual(['f', null]);
+    expect(state.flights[1]).toBe(before.flights[1]);
+    expect(reduce(before, { do: 'change', id: 'gone', change: { facilityId: 'f' } }).flights).toEqual(
+      before.flights,
+    );
+  });
+
+  it('goes to the log opened before when the one that is shown is closed, and to the start from the last', () => {
+    const two = after(opened('a'), opened('b'));
+    const one = reduce(two, { do: 'close', id: 'b' });
+    expect([one.view, one.flightId, one.flights.length]).toEqual(['flight', 'a', 1]);
+    const none = reduce(one, { do: 'close', id: 'a' });
+    expect([none.view, none.flightId, none.flights]).toEqual(['start', null, []]);
+  });
+
+  it('stays where it is when another log is closed, and among the facilities when all are', () => {
+    const elsewhere = after(opened('a'), opened('b'), { do: 'close', id: 'a' });
+    expect([elsewhere.view, elsewhere.flightId]).toEqual(['flight', 'b']);
+    const facilities = after(
+      opened('a'),
+      opened('b'),
+      { do: 'show', view: 'facilities' },
+      { do: 'close', id: 'b' },
+    );
+    expect([facilities.view, facilities.flightId]).toEqual(['facilities', 'a']);
+  });
+
+  it('keeps every notice until it is put away', () => {
+    const told = after({ do: 'notice', message: 'one' }, { do: 'notice', message: 'two' });
+    expect(told.notices).toEqual(['one', 'two']);
+    expect(reduce(told, { do: 'put-away', index: 0 }).notices).toEqual(['two']);
+  });
+});
