@@ -1,10 +1,10 @@
 import { WGS84_SEMI_MAJOR_AXIS_M } from '../earth/frame.ts';
-import { clip, type Polyline, type Span } from '../numeric/polyline.ts';
+import { clip, firstAfter, type Polyline, type Span } from '../numeric/polyline.ts';
 import { bendsOf } from '../numeric/straight-pieces.ts';
 import { verticalSpeedAt } from '../track/vertical-speed.ts';
 import { METRES_PER_NM, RADIANS_PER_DEGREE } from '../units/units.ts';
 import { findExcursions, timeOutsideS } from './excursions.ts';
-import { at, type Flown } from './flown.ts';
+import type { Flown } from './flown.ts';
 import { neededSinkFpm } from './glidepath-intercept.ts';
 import { spreadOf } from './spread.ts';
 import { resample } from './swings.ts';
@@ -30,7 +30,7 @@ interface DescentSecond {
   readonly timeS: number;
   /** The fit through the heights of ± 3 s. */
   readonly heldFpm: number;
-  /** To stay as high above the glidepath as it is, at the speed at which it comes nearer. */
+  /** The sink that keeps the height above the path: by the part of the groundspeed that brings the path nearer. */
   readonly neededFpm: number;
   readonly aboveGlidepathFt: number;
 }
@@ -53,8 +53,8 @@ interface DescentStretch extends Span {
 
 /** The descent held against the one that the glidepath needed, and where the excess went. */
 export interface Descent {
-  /** Every second of the parts that were recorded; nothing stands for a gap. */
-  readonly seconds: readonly DescentSecond[];
+  /** Every second of each part that was recorded; nothing stands for a gap. */
+  readonly runs: readonly (readonly DescentSecond[])[];
   /** Held less needed. */
   readonly meanExcessFpm: number;
   /** The most that it sank faster than needed, and slower; null where it never did for 5 s. */
@@ -83,7 +83,7 @@ export function findDescent(flown: Flown, span: Span): Descent | null {
   const spread = spreadOf(parts);
   if (!spread) return null;
   return {
-    seconds: runs.flat(),
+    runs,
     meanExcessFpm: spread.mean,
     largestExcess: sustained(parts, 1),
     largestDeficit: sustained(parts, -1),
@@ -100,29 +100,33 @@ function runsOver(flown: Flown, span: Span): DescentSecond[][] {
     const { timeS, value } = resample(part, RESAMPLED_S);
     let run: DescentSecond[] = [];
     runs.push(run);
-    for (const [i, s] of timeS.entries()) {
-      const [heldFpm, neededFpm] = [-verticalSpeedAt(track, s), neededFpmAt(flown, s)];
-      if (!Number.isNaN(heldFpm - neededFpm))
-        run.push({ timeS: s, heldFpm, neededFpm, aboveGlidepathFt: value[i]! });
+    let i = firstAfter(track.timeS, timeS[0]!) - 1;
+    for (const [k, s] of timeS.entries()) {
+      while (i + 1 < track.count - 1 && track.timeS[i + 1]! <= s) i++;
+      const second = secondAt(flown, i, s, value[k]!);
+      if (!Number.isNaN(second.heldFpm - second.neededFpm)) run.push(second);
       else if (run.length > 0) runs.push((run = []));
     }
   }
   return runs.filter((run) => run.length > 1);
 }
 
-function lineOf(run: readonly DescentSecond[], of: (second: DescentSecond) => number): Polyline {
-  return { timeS: Float64Array.from(run, ({ timeS }) => timeS), value: Float64Array.from(run, of) };
+/** One second, between fix `i` and the next: all its columns are read at one place. */
+function secondAt(flown: Flown, i: number, s: number, aboveGlidepathFt: number): DescentSecond {
+  const { track, deviations, courseAngleDeg, facility } = flown;
+  const share = (s - track.timeS[i]!) / (track.timeS[i + 1]! - track.timeS[i]!);
+  const at = (column: Float64Array) => column[i]! + share * (column[i + 1]! - column[i]!);
+  // A recorded vertical speed is not asked: see findDescent.
+  const heldFpm = -verticalSpeedAt(track, s);
+  const closingKt = at(track.groundspeedKt) * Math.cos(at(courseAngleDeg) * RADIANS_PER_DEGREE);
+  // A straight beam over a curved earth is steeper against the sea the farther out: by 3 % at 5 NM.
+  const fallenAway = at(deviations.distanceToThresholdNm) / EARTH_RADIUS_NM;
+  const steeper = 1 + fallenAway / Math.tan(facility.glidepathAngleDeg * RADIANS_PER_DEGREE);
+  return { timeS: s, heldFpm, neededFpm: neededSinkFpm(flown, closingKt) * steeper, aboveGlidepathFt };
 }
 
-/** The sink that keeps the height above the path: by the part of the groundspeed that brings the path nearer. */
-function neededFpmAt(flown: Flown, s: number): number {
-  const { track, deviations, courseAngleDeg, facility } = flown;
-  const angleDeg = at(flown, courseAngleDeg, s);
-  const closingKt = at(flown, track.groundspeedKt, s) * Math.cos(angleDeg * RADIANS_PER_DEGREE);
-  // A straight beam over a curved earth is steeper against the sea the farther out: by 3 % at 5 NM.
-  const fallenAway = at(flown, deviations.distanceToThresholdNm, s) / EARTH_RADIUS_NM;
-  const steeper = 1 + fallenAway / Math.tan(facility.glidepathAngleDeg * RADIANS_PER_DEGREE);
-  return neededSinkFpm(flown, closingKt) * steeper;
+function lineOf(run: readonly DescentSecond[], of: (second: DescentSecond) => number): Polyline {
+  return { timeS: Float64Array.from(run, ({ timeS }) => timeS), value: Float64Array.from(run, of) };
 }
 
 /** The largest difference to one side that no second of 5 s undercuts; null where there is none. */

@@ -334,12 +334,12 @@ export interface DebriefDescent {
   readonly changeFt: number;
   /** In smaller movements and across gaps. */
   readonly restFt: number;
-  /** To be drawn; no seconds stand for a gap. */
+  /** To be drawn: a run of seconds for each part that was recorded, in columns, the first at `startUtc`. */
   readonly secondBySecond: readonly {
-    readonly utc: string;
-    readonly heldFpm: number;
-    readonly neededFpm: number;
-    readonly aboveGlidepathFt: number;
+    readonly startUtc: string;
+    readonly heldFpm: readonly number[];
+    readonly neededFpm: readonly number[];
+    readonly aboveGlidepathFt: readonly number[];
   }[];
   readonly unknown: Unknown;
 }

@@ -100,7 +100,7 @@ function recordedDebrief({ bias, rms, overlay, ...rest }: RecordedNeedle): Debri
 }
 
 function descentDebrief({
-  seconds,
+  runs,
   stretches,
   largestExcess,
   largestDeficit,
@@ -118,7 +118,12 @@ function descentDebrief({
       endUtc: utcText(endS)!,
       ...stretch,
     })),
-    secondBySecond: seconds.map(({ timeS, ...second }) => ({ utc: utcText(timeS)!, ...second })),
+    secondBySecond: runs.map((run) => ({
+      startUtc: utcText(run[0]!.timeS)!,
+      heldFpm: run.map((second) => second.heldFpm),
+      neededFpm: run.map((second) => second.neededFpm),
+      aboveGlidepathFt: run.map((second) => second.aboveGlidepathFt),
+    })),
     unknown: unknownOf(largest, { largestExcess: NOT_FASTER, largestDeficit: NOT_SLOWER }),
   };
 }

@@ -86,10 +86,13 @@ export function needleDebrief(
 function outsideOf({ parts, halfWidths, hiddenS }: NeedleRecord, limit: Limit, best: number): ThreeFigures {
   const withOff = (off: 1 | -1) =>
     timeOutsideS(excursionsOff(parts, halfWidths, limit, NEAR_FULL_SCALE, off));
+  const most = withOff(1);
+  // What is never beyond with all of its error outward is never beyond with less.
+  if (most === 0) return { atLeast: 0, best, atMost: hiddenS(limit) };
   return {
     atLeast: Math.min(best, withOff(-1)),
     best,
-    atMost: Math.max(best, withOff(1)) + hiddenS(limit),
+    atMost: Math.max(best, most) + hiddenS(limit),
   };
 }
 

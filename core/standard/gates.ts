@@ -160,12 +160,14 @@ function lostItems(sitting: Case, gateS: number): Pick<GateJudgement, 'lostAfter
   const doubtedAfter: GateItem[] = [];
   for (const followed of followedAfter(sitting, gateS)) {
     const { item } = followed;
-    const [least, best, most] = ([-1, 0, 1] as const).map((off) => spellsOf(sitting, gateS, followed, off));
+    const most = spellsOf(sitting, gateS, followed, 1);
+    if (most.length === 0) continue;
+    const [least, best] = ([-1, 0] as const).map((off) => spellsOf(sitting, gateS, followed, off));
     const overlaps = (spell: Span) =>
       least!.some((one) => one.startS < spell.endS && spell.startS < one.endS);
     for (const { startS, endS } of best!)
       lostAfter.push({ item, startS, endS, isProven: overlaps({ startS, endS }) });
-    if (most!.length > 0 && best!.length === 0) doubtedAfter.push(item);
+    if (best!.length === 0) doubtedAfter.push(item);
   }
   return { lostAfter: lostAfter.toSorted((a, b) => a.startS - b.startS), doubtedAfter };
 }

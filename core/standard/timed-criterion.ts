@@ -53,9 +53,12 @@ interface Reading {
 export function judgeTimed(question: TimedQuestion): CriterionJudgement {
   const { id, title, unit, limit, counted, parts, halfWidths } = question;
   const assessedS = durationS(parts);
-  const best = read(question, 0);
-  const least = halfWidths.length === 0 ? best : read(question, -1);
-  const most = halfWidths.length === 0 ? best : read(question, 1);
+  const most = read(question, halfWidths.length === 0 ? 0 : 1);
+  // What is never beyond with all of its error outward is never beyond with less, but for a leaving that was left out.
+  const isSettled =
+    halfWidths.length === 0 || (most.excursions.length === 0 && question.endedBy !== 'leaving');
+  const best = isSettled ? most : read(question, 0);
+  const least = isSettled ? most : read(question, -1);
   const hidden = hiddenS(parts, counted, limit);
   return {
     id,
@@ -143,7 +146,7 @@ function verdictOf(question: TimedQuestion, readings: Readings): { verdict: Verd
     return { verdict: 'not-assessed', why: `${told}, but most of it, ${seconds(hidden)}, was not recorded` };
   if (hidden > 0)
     return { verdict: 'unclear', why: `${told}, but ${seconds(hidden)} of it were not recorded` };
-  if (isBeyond(most)) return { verdict: 'unclear', why: `${told}${spread}` };
+  if (isBeyond(most) || isBeyond(best)) return { verdict: 'unclear', why: `${told}${spread}` };
   return { verdict: 'met', why: told };
 }
 

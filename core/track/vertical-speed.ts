@@ -34,21 +34,15 @@ export function verticalSpeedFromHeights(
 }
 
 /**
- * The same at one moment of the recorded time, on the straight line between the fits of the two fixes around it: for who
- * needs few of a log's fits. No gap can stand in a fix's window, since it is longer than half of that.
+ * The same fit around one moment of the recorded time: for who needs few of a log's fits. No gap can stand in the
+ * window, since it is longer than half of that.
  */
-export function verticalSpeedAt(track: Pick<Track, 'timeS' | 'altitudeFt'>, momentS: number): number {
-  const { timeS } = track;
-  const after = firstAtOrAfter(timeS, momentS);
-  if (timeS[after] === momentS) return fitAround(track, momentS);
-  const [fromS, toS] = [timeS[after - 1]!, timeS[after]!];
-  const share = (momentS - fromS) / (toS - fromS);
-  return fitAround(track, fromS) * (1 - share) + fitAround(track, toS) * share;
-}
-
-function fitAround({ timeS, altitudeFt }: Pick<Track, 'timeS' | 'altitudeFt'>, fixS: number): number {
-  const from = firstAtOrAfter(timeS, fixS - FIT_HALF_WINDOW_S);
-  const to = firstAfter(timeS, fixS + FIT_HALF_WINDOW_S) - 1;
+export function verticalSpeedAt(
+  { timeS, altitudeFt }: Pick<Track, 'timeS' | 'altitudeFt'>,
+  momentS: number,
+): number {
+  const from = firstAtOrAfter(timeS, momentS - FIT_HALF_WINDOW_S);
+  const to = firstAfter(timeS, momentS + FIT_HALF_WINDOW_S) - 1;
   return 60 * slope(timeS, altitudeFt, from, to);
 }
 

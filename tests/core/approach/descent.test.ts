@@ -25,9 +25,9 @@ const ramp = (s: number, fromS: number, toS: number) => Math.min(1, Math.max(0, 
 describe('the descent against the rate needed', () => {
   it('of a flight that stays where it is to the path has no excess and no stretch', () => {
     const found = descent(() => 35);
-    expect(found.seconds).toHaveLength(61);
-    expect(found.seconds[0]).toMatchObject({ timeS: 20 });
-    for (const { heldFpm, neededFpm, aboveGlidepathFt } of found.seconds) {
+    expect(found.runs.flat()).toHaveLength(61);
+    expect(found.runs.flat()[0]).toMatchObject({ timeS: 20 });
+    for (const { heldFpm, neededFpm, aboveGlidepathFt } of found.runs.flat()) {
       expect(heldFpm).toBeCloseTo(477.66, 1);
       expect(neededFpm).toBeCloseTo(477.66, 1);
       expect(aboveGlidepathFt).toBeCloseTo(35, 9);
@@ -94,7 +94,7 @@ describe('the descent against the rate needed', () => {
   });
 
   it('needs what the groundspeed along the course needs, more where the beam is steeper to the sea', () => {
-    const at = (making: Making) => descent(() => 0, making).seconds[30]!.neededFpm;
+    const at = (making: Making) => descent(() => 0, making).runs.flat()[30]!.neededFpm;
     expect(at({ groundspeedKt: 120 })).toBeCloseTo((477.66 * 120) / 90, 1);
     expect(at({ courseAngleDeg: 60 })).toBeCloseTo(477.66 / 2, 1);
     // At 5 NM the sea has fallen away by 5 / 3,443.9 of a radian: 9,114.2 ft/min × 0.0014518 = 13.2 ft/min.
@@ -104,7 +104,7 @@ describe('the descent against the rate needed', () => {
   it('leaves a gap out of the seconds and puts what went in it to the rest', () => {
     const timeS = Array.from({ length: 101 }, (_, s) => s).filter((s) => s <= 40 || s >= 60);
     const found = descent((s) => -100 * ramp(s, 42, 58) + 30 * ramp(s, 65, 75), { timeS });
-    expect(found.seconds.map((second) => second.timeS)).toEqual(
+    expect(found.runs.flat().map((second) => second.timeS)).toEqual(
       timeS.filter((s) => s >= FINAL.startS && s <= FINAL.endS),
     );
     expect(found.stretches).toHaveLength(1);
@@ -118,7 +118,7 @@ describe('the descent against the rate needed', () => {
     const above = (s: number) => -60 * ramp(s, 25.3, 40.3) + 80 * ramp(s, 58.3, 73.3);
     const tenths = Array.from({ length: 1001 }, (_, i) => i / 10);
     const [one, ten] = [descent(above, {}, span), descent(above, { timeS: tenths }, span)];
-    expect(ten.seconds.map(({ timeS }) => timeS)).toEqual(one.seconds.map(({ timeS }) => timeS));
+    expect(ten.runs.flat().map(({ timeS }) => timeS)).toEqual(one.runs.flat().map(({ timeS }) => timeS));
     expect(ten.stretches).toHaveLength(2);
     for (const [i, { startS, endS, gainedFt }] of ten.stretches.entries()) {
       expect(Math.abs(one.stretches[i]!.startS - startS)).toBeLessThanOrEqual(1);
@@ -150,7 +150,12 @@ describe('the descent against the rate needed', () => {
 
   it('parts where a height is missing', () => {
     const found = descent((s) => (s === 50 ? NaN : 0));
-    expect(found.seconds.map(({ timeS }) => timeS).filter((s) => s > 48 && s < 52)).toEqual([49, 51]);
+    expect(
+      found.runs
+        .flat()
+        .map(({ timeS }) => timeS)
+        .filter((s) => s > 48 && s < 52),
+    ).toEqual([49, 51]);
   });
 });
 
@@ -166,7 +171,7 @@ describe('the account of where height above the path went', () => {
         const timeS = above.map((_, s) => s).filter((s) => !gaps.some((from) => s > from && s < from + 8));
         const found = descent((s) => above[s]!, { timeS });
         const toldFt = found.stretches.reduce((sum, { gainedFt }) => sum + gainedFt, 0);
-        const [from, to] = [found.seconds[0]!, found.seconds.at(-1)!];
+        const [from, to] = [found.runs.flat()[0]!, found.runs.flat().at(-1)!];
         expect(toldFt + found.restFt).toBeCloseTo(above[to.timeS]! - above[from.timeS]!, 6);
         expect(found.changeFt).toBeCloseTo(above[to.timeS]! - above[from.timeS]!, 6);
         let beforeS = -Infinity;

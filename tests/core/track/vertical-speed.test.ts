@@ -62,10 +62,14 @@ describe('the fit at one moment', () => {
     expect([...there]).toEqual([...fitted]);
   });
 
-  it('lies between fixes on the line between theirs', () => {
-    const fitted = verticalSpeedFromHeights(timeS, heightFt, gaps);
-    const between = verticalSpeedAt({ timeS, altitudeFt: heightFt }, 2.25);
-    expect(between).toBeCloseTo(0.75 * fitted[2]! + 0.25 * fitted[3]!, 9);
+  it('is between fixes that of the heights within 3 s of it', () => {
+    const [x, y] = [
+      [0, 1, 2, 3, 4, 5],
+      [1000, 990, 981, 974, 966, 957],
+    ];
+    const between = verticalSpeedAt({ timeS: Float64Array.from(x), altitudeFt: Float64Array.from(y) }, 2.5);
+    // By hand: Σ(x − 2.5)(y − 978) = −147 over Σ(x − 2.5)² = 17.5, ft a second; no height is an outlier.
+    expect(between).toBeCloseTo((-60 * 147) / 17.5, 9);
   });
 
   it('is between fixes that of a straight descent', () => {
