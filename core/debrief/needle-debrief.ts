@@ -54,12 +54,13 @@ export function needleDebrief(
   const halfWidth = spreadOf(halfWidths);
   const withBeam = halfWidths.map(({ timeS, value }) => ({
     timeS,
-    value: value.map((v) => Math.hypot(v, beam)),
+    value: value.map((v) => Math.sqrt(v * v + beam * beam)),
   }));
   const outside = (widths: readonly Polyline[]) =>
-    limit === null
-      ? null
-      : outsideOf({ parts, halfWidths: widths, hiddenS }, limit, timeOutsideS(excursions));
+    limit && outsideOf({ parts, halfWidths: widths, hiddenS }, limit, timeOutsideS(excursions));
+  const shown = outside(withBeam);
+  // What the wider band never has beyond, the narrower has not either.
+  const isNever = shown !== null && limit !== null && shown.atMost === hiddenS(limit);
   return {
     meanFullScale: spread.mean,
     rmsFullScale: spread.rms,
@@ -70,8 +71,8 @@ export function needleDebrief(
     insideS: inside(insideS),
     insideShare: inside(insideS.map((s) => s / spread.durationS)),
     reversalsPerMinute: isSlow ? null : reversalsPerMinute,
-    timeOutsideS: outside(halfWidths),
-    shownOutsideS: outside(withBeam),
+    timeOutsideS: isNever ? shown : outside(halfWidths),
+    shownOutsideS: shown,
     excursions: excursions.map((excursion) => ({
       ...excursionDebrief(excursion, sides),
       prompt: judged.find((other) => overlap(excursion, other))?.prompt ?? null,

@@ -24,12 +24,13 @@ export function needleError(
   const originFt = thresholdCrossingHeightFt / slope;
   const turns = (feet: number, distanceFt: number, fullScaleDeg: number) =>
     (Math.atan2(feet, distanceFt) * DEGREES_PER_RADIAN) / fullScaleDeg;
+  const { length } = distanceToThresholdNm;
   return {
-    localizer: (i) => {
+    localizer: remembered(length, (i) => {
       const distanceFt = rootOfSquares(alongCourseNm[i]!, acrossCourseNm[i]!) * FEET_PER_NM;
       return turns(error.sideFt(i), distanceFt, localizerFullScaleDeg);
-    },
-    glidepath: (i) => {
+    }),
+    glidepath: remembered(length, (i) => {
       const alongFt = distanceToThresholdNm[i]! * FEET_PER_NM + originFt;
       const distanceFt = rootOfSquares(alongFt, centrelineOffsetFt[i]!);
       return turns(
@@ -37,7 +38,17 @@ export function needleError(
         distanceFt,
         glidepathFullScaleDeg,
       );
-    },
+    }),
+  };
+}
+
+/** The same values, each worked out once: a final is asked about by its criterion, its gates and its segments. */
+function remembered(count: number, valueOf: (i: number) => number): (i: number) => number {
+  let values: Float64Array | null = null;
+  return (i) => {
+    values ??= new Float64Array(count).fill(NaN);
+    const known = values[i]!;
+    return Number.isNaN(known) ? (values[i] = valueOf(i)) : known;
   };
 }
 
