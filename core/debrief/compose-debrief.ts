@@ -51,7 +51,9 @@ export function composeDebrief(material: Material, judging: Judging = BY_DEFAULT
   const asLogged = flownAt(track, deviations, geometry, { error, antennaHeightFt });
   const { flown, found, issues } = withHeights(asLogged, datumFt, heights);
   const { approaches, notes } = found;
-  const variation = magneticVariation(facility, geometry, flightYear(log, track));
+  // The facility's own first: the magnetic model takes longer to load than an approach to judge.
+  const variationDeg =
+    facility.magneticVariationDeg ?? magneticVariation(facility, geometry, flightYear(log, track)).usedDeg;
   return {
     format: 'halfdot-debrief/1',
     engineVersion: ENGINE_VERSION,
@@ -92,7 +94,7 @@ export function composeDebrief(material: Material, judging: Judging = BY_DEFAULT
       tasks: standard.tasks,
     },
     approaches: approaches.map((approach, i) =>
-      approachDebrief({ flown, approach, standard, stated }, variation.usedDeg, i + 1),
+      approachDebrief({ flown, approach, standard, stated }, variationDeg, i + 1),
     ),
     issues: notes,
   };
