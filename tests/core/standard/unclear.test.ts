@@ -26,7 +26,7 @@ describe('a needle that may be off', () => {
     expect(found.outsideRangeS!.atLeast).toBeGreaterThan(18);
     expect(found.outsideRangeS!.atLeast).toBeLessThan(22);
     expect(found.outsideRangeS!.atMost).toBeGreaterThan(found.outsideS!);
-    expect(found.why).toMatch(/^beyond ¾ scale for \d\d s, \d\d to \d\d s by its error$/);
+    expect(found.why).toMatch(/^beyond ¾ scale for \d\d s, \d\d to \d\d s given its error$/);
   });
 
   it('that was corrected promptly may have gone too deep for that', () => {
