@@ -88,8 +88,7 @@ function verdictAt(items: readonly ItemFinding[]): { verdict: Verdict; why: stri
   if (of('not-assessed').length === items.length)
     return { verdict: 'not-assessed', why: 'nothing of it was recorded' };
   const unclear = of('unclear');
-  if (unclear.length > 0)
-    return { verdict: 'unclear', why: `as near to its limit as the position error is: ${words(unclear)}` };
+  if (unclear.length > 0) return { verdict: 'unclear', why: words(unclear) };
   return { verdict: 'met', why: 'stable as far as this log shows' };
 }
 
@@ -214,11 +213,13 @@ export function stabilityCriterion(sitting: Case, gates: readonly GateJudgement[
     verdict: 'unclear',
     why: `${at}, ${why}`,
   });
-  if (lost) return unclear(`then ${lostWords(gate.lostAfter)}, but no more than the position error is`);
+  if (lost) return unclear(`then ${lostWords(gate.lostAfter)}, but by no more than its error`);
   const unseenS = unseenAfter(sitting, gate.timeS!);
   if (unseenS > 0) return unclear(`but ${seconds(unseenS)} after it were not recorded`);
   if (gate.doubtedAfter.length > 0)
-    return unclear(`then ${gate.doubtedAfter.join(' and ')} as near to its limit as the position error is`);
+    return unclear(
+      `then ${gate.doubtedAfter.join(' and ')} perhaps outside for 3 s or more, given its error`,
+    );
   return { ...plain, verdict: 'met', why: `stable at ${words} and after, as far as this log shows` };
 }
 

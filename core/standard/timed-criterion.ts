@@ -157,9 +157,9 @@ function spreadWords({ least, best, most }: Readings): string {
 }
 
 function largest(lines: readonly Polyline[]): number | null {
-  let most: number | null = null;
-  for (const { value } of lines) for (const v of value) most = Math.max(most ?? 0, v);
-  return most;
+  let most = 0;
+  for (const { value } of lines) for (const v of value) most = Math.max(most, v);
+  return most === 0 ? null : most;
 }
 
 /** Whether an excursion was not over when what counted was. */

@@ -95,9 +95,9 @@ export function positionErrorOf(track: Track, elevationFt: number): PositionErro
 /** Minutes of arc in a degree, of latitude a nautical mile each. */
 const MINUTES = 60;
 
-/** The same with what rounding adds. */
-function widened(half: Half, roundingFt: number): Half {
-  return roundingFt === 0 ? half : (i) => Math.hypot(half(i), roundingFt);
+/** The same with what else may be off. */
+function widened(half: Half, byFt: number): Half {
+  return byFt === 0 ? half : (i) => Math.hypot(half(i), byFt);
 }
 
 /** The beam's heights as the log wrote them, before any correction: only there a step shows. */
@@ -198,7 +198,7 @@ export function calibrated(
   rollS: readonly number[],
   farEndKnown: boolean,
 ): PositionError {
-  const atRollFt = farEndKnown ? AT_ROLL_FT : Math.hypot(AT_ROLL_FT, SLOPE_UNKNOWN_FT);
+  const atRollFt = rollErrorFt(farEndKnown);
   const heightFt: Half = (i) => {
     const before = error.heightFt(i);
     const awayS = Math.min(...rollS.map((s) => Math.abs(s - timeS[i]!)));
@@ -208,6 +208,21 @@ export function calibrated(
   };
   const decidingFt = error.decidingFt === error.heightFt ? heightFt : error.decidingFt;
   return { ...error, heightFrom: 'roll', heightFt, decidingFt };
+}
+
+/** Of a height bias as a roll shows it. */
+export function rollErrorFt(farEndKnown: boolean): number {
+  return farEndKnown ? AT_ROLL_FT : Math.hypot(AT_ROLL_FT, SLOPE_UNKNOWN_FT);
+}
+
+/** The same where a roll shows heights that are farther off than that, and nothing is taken off them. */
+export function contradicted(error: PositionError, biasFt: number): PositionError {
+  const heightFt = widened(error.heightFt, biasFt);
+  return {
+    ...error,
+    heightFt,
+    decidingFt: error.decidingFt === error.heightFt ? heightFt : error.decidingFt,
+  };
 }
 
 /** Seconds that a slope is fitted over, to the half-width of the slope, ft/min, of heights with a first-order error. */

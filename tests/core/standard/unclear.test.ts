@@ -42,7 +42,7 @@ describe('a needle that may be off', () => {
   it('by more than its full scale is not judged at all', () => {
     expect(localizer(0, 1.1)).toMatchObject({
       verdict: 'not-assessed',
-      why: 'the heights of this log may be off by more than the full scale of the needle',
+      why: 'the positions of this log may be off by more than the full scale of the needle',
     });
   });
 
