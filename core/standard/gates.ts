@@ -1,5 +1,6 @@
 import { excursionsOff, type Off } from '../approach/excursions.ts';
 import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
+import { followedSinkErrorFpm } from '../approach/sink-error.ts';
 import { OFFSET_LOCALIZER_DEG } from '../facility/impossible-values.ts';
 import type { Span } from '../numeric/polyline.ts';
 import { airspeedOf } from './airspeed.ts';
@@ -14,7 +15,6 @@ import {
   withoutInstructor,
   type Case,
 } from './case.ts';
-import { sinkErrorFpm } from '../track/position-error.ts';
 import { countingGate } from './counting-gate.ts';
 import { fallsToS } from './falling.ts';
 import { goAroundBegunS } from './go-around-begun.ts';
@@ -44,8 +44,6 @@ const NEAR = {
   sink: 50,
   bank: 1,
 } as const;
-/** Vertical speed is a line through the heights of this long (design, section 8). */
-const SINK_FOLLOWED_S = 6;
 /** Fixes farther apart than this cannot show stability. */
 const SLOWEST_S = 3;
 
@@ -105,7 +103,7 @@ interface Followed {
 
 function followedAfter(sitting: Case, gateS: number): Followed[] {
   const { flown, standard, stated } = sitting;
-  const { track, deviations, needleError, error } = flown;
+  const { track, deviations, needleError } = flown;
   const { gates } = standard;
   const decisionS = Math.min(moment(sitting, 'decision-altitude') ?? Infinity, lastS(sitting));
   const lowS = Math.min(lowPointS(sitting, gateS), lastS(sitting));
@@ -116,8 +114,6 @@ function followedAfter(sitting: Case, gateS: number): Followed[] {
   const target = speedTarget(gates.speedBasis, stated);
   const airspeed = airspeedOf(sitting);
   const isJudged = !('why' in target) && !('why' in airspeed);
-  const sinkError = (i: number) =>
-    track.derived.verticalSpeedFpm ? sinkErrorFpm(error, i, SINK_FOLLOWED_S) : error.recordedSinkFpm;
   return [
     {
       item: 'localizer',
@@ -147,7 +143,7 @@ function followedAfter(sitting: Case, gateS: number): Followed[] {
       column: track.verticalSpeedFpm,
       toS: lowS,
       as: (fpm) => -fpm,
-      halfWidth: sinkError,
+      halfWidth: (i) => followedSinkErrorFpm(flown, i),
     },
     { item: 'bank', limit: gates.bankDeg, column: track.recorded.bankDeg, toS: lowS },
   ];
