@@ -20,6 +20,10 @@ export function criterionDebrief(
     points: points?.given ?? null,
     pointsPossible: points?.possible ?? null,
   };
+  const noPoints =
+    verdict === 'unclear'
+      ? 'Unclear: its points leave both columns.'
+      : 'Only an assessed criterion of a graded standard earns points.';
   const notTold = verdict === 'not-assessed' ? `Not assessed: ${why}.` : 'This criterion is not told by it.';
   return {
     id,
@@ -50,10 +54,12 @@ export function criterionDebrief(
           : 'The limit is not the same to both sides: see lower and upper.',
       measured: notTold,
       halfWidth:
-        judged.measured === null ? notTold : 'The value is what the pilot flew by: no error is reckoned.',
+        judged.measured === null
+          ? notTold
+          : 'No error is reckoned: the value is what the pilot flew by, or as logged.',
       timeOutsideS: notTold,
-      points: 'Only an assessed criterion of a graded standard earns points.',
-      pointsPossible: 'Only an assessed criterion of a graded standard earns points.',
+      points: noPoints,
+      pointsPossible: noPoints,
     }),
   };
 }

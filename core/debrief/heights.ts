@@ -4,7 +4,8 @@ import { OFF_HEIGHT_FT, rolloutOf } from '../approach/rollout.ts';
 import { projectTrack } from '../deviation/project-track.ts';
 import { issue, type Issue } from '../issue/issue.ts';
 import { median } from '../numeric/median.ts';
-import { calibrated, isBySatellite } from '../track/position-error.ts';
+import { firstAtOrAfter } from '../numeric/polyline.ts';
+import { calibrated, contradicted, isBySatellite, rollErrorFt } from '../track/position-error.ts';
 
 /** Whether heights are taken as they were logged, or as a roll after a landing shows them to be. */
 export type Heights = 'as-logged' | 'from-rollout';
@@ -18,41 +19,79 @@ interface WithHeights {
 
 /**
  * Finds the approaches of a flight, its heights corrected by what its rolls show: the middle of all of them. That is
- * done where it is asked for, and of itself to a phone's heights. The indicated altitude is never touched.
+ * done where it is asked for, and of itself to a phone's heights that say nothing of how good they are, or say what
+ * the roll contradicts. Other heights that it contradicts are taken to be as far off as it shows. The indicated
+ * altitude is never touched.
  */
 export function withHeights(flown: Flown, gateDatumFt: number, asked: Heights | null): WithHeights {
   const found = findApproaches(flown, gateDatumFt);
   const asLogged = (...issues: Issue[]) => ({ flown, found, issues });
-  const { track, facility, error } = flown;
-  const heights = asked ?? (isPhones(flown) ? 'from-rollout' : 'as-logged');
-  if (heights === 'as-logged') return asLogged();
-  if (!isBySatellite(track)) return asLogged(NOT_BY_SATELLITE);
-  const rolls = found.approaches.flatMap((approach) => {
+  const { track, error } = flown;
+  if (!isBySatellite(track)) return asked === 'from-rollout' ? asLogged(NOT_BY_SATELLITE) : asLogged();
+  const rolls = rollsOf(flown, found);
+  const isOff = rolls !== null && isContradicted(flown, rolls);
+  const isPhone = track.receiver.kind === 'phone';
+  const ofItself = isPhone && (error.heightFrom === 'class' || isOff) ? 'from-rollout' : 'as-logged';
+  const heights = asked ?? ofItself;
+  if (rolls === null) {
+    const isSilent = heights === 'as-logged' || (asked === null && found.approaches.length === 0);
+    return isSilent ? asLogged() : asLogged(NO_ROLL);
+  }
+  // So far off, it is the facility or the column that is wrong, and correcting would hide it.
+  const isTooFar = Math.abs(rolls.biasFt) > OFF_HEIGHT_FT;
+  if (heights === 'from-rollout' && !isTooFar) return corrected(flown, gateDatumFt, rolls);
+  const issues = heights === 'from-rollout' ? [TOO_FAR_OFF] : isOff ? [notTaken(rolls.biasFt)] : [];
+  if (!isOff) return asLogged(...issues);
+  const { heightCorrectionFt, antennaHeightFt } = flown;
+  const known = { error: contradicted(error, rolls.biasFt), heightCorrectionFt, antennaHeightFt };
+  return { flown: flownAt(track, flown.deviations, flown.facility, known), found, issues };
+}
+
+/** What the rolls of a flight show its heights to be high by, and when they were. */
+interface Rolls {
+  readonly biasFt: number;
+  readonly rollS: readonly number[];
+}
+
+function rollsOf(flown: Flown, { approaches }: FoundApproaches): Rolls | null {
+  const rolls = approaches.flatMap((approach) => {
     const biasFt = rolloutOf(flown, approach)?.heightBiasFt ?? null;
     return biasFt === null ? [] : [{ biasFt, touchdownS: approach.endS }];
   });
-  if (rolls.length === 0)
-    return asLogged(...(asked === null && found.approaches.length === 0 ? [] : [NO_ROLL]));
-  const biasFt = median(rolls.map((roll) => roll.biasFt));
-  // So far off, it is the facility or the column that is wrong, and correcting would hide it.
-  if (Math.abs(biasFt) > OFF_HEIGHT_FT) return asLogged(TOO_FAR_OFF);
-  const corrected = { ...track, altitudeFt: track.altitudeFt.map((heightFt) => heightFt - biasFt) };
-  const farEndKnown = facility.origins.farEndElevationFt === 'given';
-  const rollS = rolls.map(({ touchdownS }) => touchdownS);
-  const narrowed = calibrated(error, track.timeS, rollS, farEndKnown);
-  const { antennaHeightFt } = flown;
-  const known = { error: narrowed, heightCorrectionFt: biasFt, antennaHeightFt };
-  const again = flownAt(corrected, projectTrack(corrected, facility), facility, known);
+  if (rolls.length === 0) return null;
   return {
-    flown: again,
-    found: findApproaches(again, gateDatumFt),
-    issues: [taken(biasFt)],
+    biasFt: median(rolls.map(({ biasFt }) => biasFt)),
+    rollS: rolls.map(({ touchdownS }) => touchdownS),
   };
 }
 
-/** Heights of a phone, which says nothing itself of how good they are. */
-function isPhones({ track, error }: Flown): boolean {
-  return track.receiver.kind === 'phone' && error.heightFrom === 'class';
+/** Whether heights are off by more than they may be, and the roll too. */
+function isContradicted({ track, error, facility }: Flown, { biasFt, rollS }: Rolls): boolean {
+  const i = Math.min(firstAtOrAfter(track.timeS, rollS[0]!), track.count - 1);
+  return Math.abs(biasFt) > Math.hypot(error.heightFt(i), rollErrorFt(farEndKnown(facility)));
+}
+
+function farEndKnown({ origins }: Flown['facility']): boolean {
+  return origins.farEndElevationFt === 'given';
+}
+
+function corrected(flown: Flown, gateDatumFt: number, { biasFt, rollS }: Rolls): WithHeights {
+  const { track, facility, error, antennaHeightFt } = flown;
+  const moved = { ...track, altitudeFt: track.altitudeFt.map((heightFt) => heightFt - biasFt) };
+  const narrowed = calibrated(error, track.timeS, rollS, farEndKnown(facility));
+  const known = { error: narrowed, heightCorrectionFt: biasFt, antennaHeightFt };
+  const again = flownAt(moved, projectTrack(moved, facility), facility, known);
+  return { flown: again, found: findApproaches(again, gateDatumFt), issues: [taken(biasFt)] };
+}
+
+function notTaken(biasFt: number): Issue {
+  return issue(
+    'caution',
+    'heights-contradicted',
+    `The roll after landing shows the heights of the log to be off by ${Math.abs(Math.round(biasFt))} ft, more than they should be: ` +
+      'they are as logged, and every one is taken to be as far off.',
+    { tip: 'The roll can be used to correct them.' },
+  );
 }
 
 function taken(biasFt: number): Issue {

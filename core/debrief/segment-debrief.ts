@@ -3,7 +3,7 @@ import { excursionsOff, timeOutsideS, type Off } from '../approach/excursions.ts
 import { ESTIMATED_AIRSPEED_ERROR_KT } from '../approach/estimated-airspeed.ts';
 import { spreadOf } from '../approach/spread.ts';
 import { AIRSPEED_ERROR_KT, windOver } from '../approach/wind.ts';
-import { clip, durationS, constant, relativeTo, type Polyline } from '../numeric/polyline.ts';
+import { clip, durationS, constant, relativeTo, type Polyline, type Span } from '../numeric/polyline.ts';
 import { halfWidthsIn, recordedIn, type Case } from '../standard/case.ts';
 import { hiddenS } from '../standard/hidden.ts';
 import type { CriterionJudgement } from '../standard/judgement.ts';
@@ -45,7 +45,7 @@ export function segmentDebrief(
     ...needlesOn(sitting, segment, limits, criteria),
     centrelineOffsetFt: isVisual ? spreadDebrief(parts(deviations.centrelineOffsetFt)) : null,
     heightAboveGlidepathFt: isVisual ? spreadDebrief(parts(deviations.heightAboveGlidepathFt)) : null,
-    airspeed: speedDebrief(parts(air.airspeedKt), limits, air.estimated),
+    airspeed: speedDebrief(parts(air.airspeedKt), segment, limits, air.estimated),
     verticalSpeed: spreadDebrief(parts(track.verticalSpeedFpm)),
     altitude: spreadDebrief(parts(sitting.flown.decidingAltitudeFt)),
     bank: spreadDebrief(parts(track.recorded.bankDeg)),
@@ -147,6 +147,7 @@ function spreadDebrief(parts: readonly Polyline[]): DebriefSpread | null {
 
 function speedDebrief(
   parts: readonly Polyline[],
+  segment: Span,
   { airspeed, targetKt }: SegmentLimits,
   estimated: boolean,
 ): DebriefSpeed | null {
@@ -165,9 +166,10 @@ function speedDebrief(
   // What the instrument showed is what the pilot flew by: only an estimate may be off.
   const halfWidths = estimated ? constant(offTarget, ESTIMATED_AIRSPEED_ERROR_KT) : [];
   const outsideS = (off: Off) => timeOutsideS(excursionsOff(offTarget, halfWidths, airspeed, 0, off));
+  const unseenS = hiddenS(offTarget, [segment], airspeed);
   return {
     ...speed,
-    timeOutsideS: { atLeast: outsideS(-1), best: outsideS(0), atMost: outsideS(1) },
+    timeOutsideS: { atLeast: outsideS(-1), best: outsideS(0), atMost: outsideS(1) + unseenS },
     unknown: {},
   };
 }

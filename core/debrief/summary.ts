@@ -5,7 +5,12 @@ import { finalOf, recordedIn, type Case } from '../standard/case.ts';
 import { countingGate } from '../standard/counting-gate.ts';
 import { isVectored } from '../standard/counting.ts';
 import { gateDatumFt } from '../standard/gate-datum.ts';
-import type { ApproachJudgement, CriterionJudgement, JudgedExcursion } from '../standard/judgement.ts';
+import type {
+  ApproachJudgement,
+  CriterionJudgement,
+  JudgedExcursion,
+  Verdict,
+} from '../standard/judgement.ts';
 import { whole } from '../units/whole.ts';
 
 /** How an approach ended, as the end of a sentence. */
@@ -44,19 +49,21 @@ export function summaryOf(sitting: Case, judgement: ApproachJudgement): string {
 function stabilityClause({ gates }: ApproachJudgement): string | null {
   const words = { 'gate-1000': '1,000 ft', 'gate-500': '500 ft' };
   const passed = gates.filter(({ verdict }) => verdict !== 'not-assessed');
-  const [stable, unstable] = [
-    passed.filter(({ verdict }) => verdict === 'met').map(({ gate }) => words[gate]),
-    passed.filter(({ verdict }) => verdict === 'not-met').map(({ gate }) => words[gate]),
-  ];
+  const at = (asked: Verdict) =>
+    passed.filter(({ verdict }) => verdict === asked).map(({ gate }) => words[gate]);
+  const [stable, unstable, unclear] = [at('met'), at('not-met'), at('unclear')];
+  const open = unclear.length === 0 ? '' : `, unclear at ${unclear.join(' and ')}`;
   if (stable.length > 0 && unstable.length > 0) return `stable at ${stable[0]!}, not at ${unstable[0]!}`;
-  if (stable.length > 0) return `stable at ${stable.join(' and ')}${lostWords(gates)}`;
-  return unstable.length > 0 ? `not stable at ${unstable.join(' or ')}` : null;
+  if (stable.length > 0) return `stable at ${stable.join(' and ')}${open}${lostWords(gates)}`;
+  if (unstable.length > 0) return `not stable at ${unstable.join(' or ')}${open}`;
+  return unclear.length > 0 ? `whether stable at ${unclear.join(' and ')} is not sure` : null;
 }
 
 /** What else than a needle, which has its own clause, was lost after the gate that counts. */
 function lostWords(gates: ApproachJudgement['gates']): string {
   const lost = gates.find(({ counts }) => counts)?.lostAfter ?? [];
-  const items = [...new Set(lost.map(({ item }) => item))].filter(
+  const proven = lost.filter(({ isProven }) => isProven);
+  const items = [...new Set(proven.map(({ item }) => item))].filter(
     (item) => item !== 'localizer' && item !== 'glidepath',
   );
   return items.length === 0 ? '' : `, then ${items.join(' and ')} outside`;
@@ -88,9 +95,9 @@ function withinClause(sitting: Case, assessed: readonly NeedleJudgement[], wasLa
   const where = isGated(sitting) ? `below ${countingGate(sitting).words}` : 'on final';
   const limit = first!.why.split(',')[0]!;
   if (assessed.every(({ verdict }) => verdict === 'met' || verdict === 'unclear')) {
-    const though = assessed.some(({ verdict }) => verdict === 'unclear')
-      ? ', though by less than the position error'
-      : '';
+    const open = assessed.filter(({ verdict }) => verdict === 'unclear');
+    const which = open.length === 2 ? 'neither' : `the ${NEEDLES[open[0]?.id ?? first!.id]} not`;
+    const though = open.length === 0 ? '' : `, but ${which} surely`;
     return `${wasLate ? 'then ' : ''}${needles} ${limit}${wasLate ? '' : ` ${where}`}${though}`;
   }
   return `${needles} ${limit} ${where}, as far as it was flown and recorded`;
@@ -109,13 +116,14 @@ function lateClause(sitting: Case, { id, limit, counted }: NeedleJudgement): str
   return [`came to final ${sideOf(id, first)} ${NEEDLES[id]}`];
 }
 
-function lostClause(sitting: Case, { id, excursions, counted }: NeedleJudgement): string {
+function lostClause(sitting: Case, { id, excursions, counted, outsideRangeS }: NeedleJudgement): string {
   const worst = excursions.reduce((a, b) => (Math.abs(b.peak) > Math.abs(a.peak) ? b : a));
   const more = excursions.length - 1;
   const again = more === 0 ? '' : more === 1 ? ', and once more' : `, and ${more} times more`;
   const fromStart = worst.startS <= counted[0]!.startS;
   const start = fromStart ? startClause(sitting, id, worst) : lossClause(sitting, id, worst);
-  return `${start}, ${backClause(sitting, worst, counted.at(-1)!.endS)}${again}`;
+  const doubt = outsideRangeS?.atLeast === 0 ? ' by no more than its error' : '';
+  return `${start}${doubt}, ${backClause(sitting, worst, counted.at(-1)!.endS)}${again}`;
 }
 
 function startClause(sitting: Case, id: NeedleId, worst: JudgedExcursion): string {

@@ -1,4 +1,4 @@
-import type { ApproachJudgement, Verdict } from '../standard/judgement.ts';
+import type { ApproachJudgement, CriterionJudgement } from '../standard/judgement.ts';
 import { levelOf, type Level, type LevelFinding } from './level.ts';
 import { pointsOf, type CriterionPoints } from './points.ts';
 import { scoreInWords, scoreOf, sumOf, type Sum } from './score.ts';
@@ -61,22 +61,34 @@ export function gradeOf(judgement: ApproachJudgement): Grade | NotGraded {
   };
 }
 
-/** An approach with every unclear criterion decided one way. */
+/** An approach with every unclear criterion decided one way, and its time beyond the limit as that makes it. */
 interface Taken extends LevelFinding {
   readonly sum: Sum;
   /** The arithmetic of those criteria. */
   readonly working: readonly string[];
 }
 
-function taken(judgement: ApproachJudgement, verdict: Verdict): Taken {
+function taken(judgement: ApproachJudgement, verdict: 'met' | 'not-met'): Taken {
   const { criteria } = judgement;
   const decided = criteria.map((criterion) =>
-    criterion.verdict === 'unclear' ? { ...criterion, verdict, why: `unclear: ${criterion.why}` } : criterion,
+    criterion.verdict === 'unclear' ? decidedAs(criterion, verdict) : criterion,
   );
   const settled = { ...judgement, criteria: decided };
   const points = pointsOfAll(settled);
   const working = points.filter((_, i) => criteria[i]!.verdict === 'unclear').map((point) => point.working);
   return { ...levelOf(settled), sum: sumOf(points), working };
+}
+
+/** An unclear criterion decided one way, with as much time beyond its limit as goes with that. */
+function decidedAs(criterion: CriterionJudgement, verdict: 'met' | 'not-met'): CriterionJudgement {
+  const { outsideRangeS, excursions, assessedS } = criterion;
+  const decided = { ...criterion, verdict, why: `unclear: ${criterion.why}` };
+  if (outsideRangeS === null) return decided;
+  // What was not recorded may be beyond as well, and is no time judged.
+  const mostS = Math.min(outsideRangeS.atMost, assessedS);
+  if (verdict === 'not-met') return { ...decided, outsideS: mostS };
+  const leastS = outsideRangeS.atLeast;
+  return { ...decided, outsideS: leastS, excursions: leastS === 0 ? [] : excursions };
 }
 
 function workingOfLevel({ criteria }: ApproachJudgement, low: Taken, high: Taken): string[] {

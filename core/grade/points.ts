@@ -82,18 +82,25 @@ function byVerdict(
   gates: readonly GateJudgement[],
 ): [given: number, how: string] {
   if (verdict === 'met') return [possible, `met, all ${possible} points`];
-  const lost = id === 'stability' ? lostOnlyAfterGate(gates) : [];
-  if (lost.length === 0) return [0, `not met (${why}): 0 of ${possible} points`];
+  const kept = id === 'stability' ? keptAtGate(gates) : null;
+  if (kept === null) return [0, `not met (${why}): 0 of ${possible} points`];
   const half = possible / 2;
-  const how = `held at the gate, and lost afterwards (${lost.join(', ')}): half, ${decimal(half)} points by our own choice`;
-  return [half, how];
+  return [half, `${kept}: half, ${decimal(half)} points by our own choice`];
 }
 
-/** Own choice: what held at its gate and was lost afterwards keeps half. Empty: an item failed at the gate itself. */
-function lostOnlyAfterGate(gates: readonly GateJudgement[]): string[] {
-  const counting = gates.filter(({ counts }) => counts);
-  if (counting.some(({ items }) => items.some(({ verdict }) => verdict === 'not-met'))) return [];
-  return [...new Set(counting.flatMap(({ lostAfter }) => lostAfter.map(({ item }) => item)))];
+/**
+ * Own choice: what held at its gate and was lost afterwards keeps half, and so does what was surely lost afterwards
+ * and is unclear at the gate. Null: an item failed at the gate itself.
+ */
+function keptAtGate(gates: readonly GateJudgement[]): string | null {
+  const gate = gates.find(({ counts }) => counts);
+  if (!gate || (gate.verdict !== 'met' && gate.verdict !== 'unclear')) return null;
+  const { lostAfter, doubtedAfter } = gate;
+  const surely = lostAfter.filter(({ isProven }) => isProven);
+  if (gate.verdict === 'unclear' && surely.length === 0) return null;
+  const items = [...new Set([...lostAfter.map(({ item }) => item), ...doubtedAfter])].join(', ');
+  const stood = gate.verdict === 'met' ? 'held at the gate' : 'unclear at the gate';
+  return `${stood}, and lost afterwards${items === '' ? '' : ` (${items})`}`;
 }
 
 function tenths(value: number): number {

@@ -53,15 +53,28 @@ export function stabilityLines(gates: readonly DebriefStability[]): string[] {
   return ['Stability', ...gates.flatMap(gateLines)];
 }
 
-function gateLines({ heightFt, verdict, why, counts, items, lostAfter }: DebriefStability): string[] {
+function gateLines({
+  heightFt,
+  verdict,
+  why,
+  counts,
+  items,
+  lostAfter,
+  doubtedAfter,
+}: DebriefStability): string[] {
   const lead = `  ${`${whole(heightFt)} ft`.padEnd(9)} ${STABLE[verdict].padEnd(15)} `;
   const unseen = items
     .filter((one) => one.verdict === 'not-assessed')
     .map(({ item, why: reason }) => `${item}: ${reason}`);
-  const lost = [...new Set(lostAfter.map(({ item }) => item))];
+  const lost = [...new Set(lostAfter.filter(({ proven }) => proven).map(({ item }) => item))];
+  const unproven = lostAfter.map(({ item }) => item).filter((item) => !lost.includes(item));
+  const perhaps = [...new Set([...unproven, ...doubtedAfter])];
   const clauses = [
     why,
     ...(lost.length > 0 ? [`after it ${lost.join(', ')} outside for 3 s or more`] : []),
+    ...(perhaps.length > 0
+      ? [`after it ${perhaps.join(', ')} perhaps outside for 3 s or more, given its error`]
+      : []),
     ...(unseen.length > 0 ? [`not seen: ${unseen.join('; ')}`] : []),
     ...(counts ? ['this gate counts'] : []),
   ];

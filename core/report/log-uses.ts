@@ -27,6 +27,7 @@ export const ERROR_SOURCE_WORDS: Readonly<Record<Exclude<ErrorSource, 'class'>, 
   protection: "the log's protection levels",
   accuracy: "the log's own accuracy",
   dilution: 'its dilution of precision',
+  unnamed: 'an altitude of no named kind',
   altimeter: 'an altimeter and its air',
   roll: 'the roll after landing',
 };

@@ -31,7 +31,8 @@ import type { TimedQuestion } from './timed-criterion.ts';
 import { withAllowance } from './with-allowance.ts';
 import { bandWords, scaleWords } from './words.ts';
 
-const TOO_FAR_OFF = 'the heights of this log may be off by more than the full scale of the needle';
+const tooFarOff = (what: string) =>
+  `the ${what} of this log may be off by more than the full scale of the needle`;
 const NEEDLE_DEPTH = 0.15;
 const NEEDLE_FLOOR = 0.2;
 const SPEED_DEPTH_KT = 5;
@@ -70,7 +71,8 @@ function needle(sitting: Case, id: NeedleId, title: string, limit: Limit | null)
   const parts = recordedIn(sitting, column, counted);
   const halfWidth = isGlidepath ? needleError.glidepath : needleError.localizer;
   const halfWidths = halfWidthsIn(sitting, column, halfWidth, counted);
-  if (isBlind(halfWidths)) return notAssessed(id, title, TOO_FAR_OFF, limit, 'full scale');
+  if (isBlind(halfWidths))
+    return notAssessed(id, title, tooFarOff(isGlidepath ? 'heights' : 'positions'), limit, 'full scale');
   const question: TimedQuestion = {
     id,
     title,

@@ -99,7 +99,9 @@ function finding(
   if (limit === null) return [];
   if (Number.isNaN(measured)) return unknown(item, limit, 'not recorded at the gate');
   const verdict = verdictWithin(limit, measured, halfWidth);
-  return [{ item, measured, limit, verdict, why: words(limit, measured) }];
+  const error = item === 'localizer' || item === 'glidepath' ? halfWidth.toFixed(2) : whole(halfWidth);
+  const give = verdict === 'unclear' ? `, give or take ${error}` : '';
+  return [{ item, measured, limit, verdict, why: `${words(limit, measured)}${give}` }];
 }
 
 function unknown(item: GateItem, limit: Limit | null, why: string): ItemFinding[] {

@@ -1,5 +1,6 @@
 import { excursionsOff, type Off } from '../approach/excursions.ts';
 import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
+import { followedSinkErrorFpm } from '../approach/sink-error.ts';
 import { OFFSET_LOCALIZER_DEG } from '../facility/impossible-values.ts';
 import type { Span } from '../numeric/polyline.ts';
 import { airspeedOf } from './airspeed.ts';
@@ -14,7 +15,6 @@ import {
   withoutInstructor,
   type Case,
 } from './case.ts';
-import { sinkErrorFpm } from '../track/position-error.ts';
 import { countingGate } from './counting-gate.ts';
 import { fallsToS } from './falling.ts';
 import { goAroundBegunS } from './go-around-begun.ts';
@@ -44,8 +44,6 @@ const NEAR = {
   sink: 50,
   bank: 1,
 } as const;
-/** Vertical speed is a line through the heights of this long (design, section 8). */
-const SINK_FOLLOWED_S = 6;
 /** Fixes farther apart than this cannot show stability. */
 const SLOWEST_S = 3;
 
@@ -88,8 +86,7 @@ function verdictAt(items: readonly ItemFinding[]): { verdict: Verdict; why: stri
   if (of('not-assessed').length === items.length)
     return { verdict: 'not-assessed', why: 'nothing of it was recorded' };
   const unclear = of('unclear');
-  if (unclear.length > 0)
-    return { verdict: 'unclear', why: `as near to its limit as the position error is: ${words(unclear)}` };
+  if (unclear.length > 0) return { verdict: 'unclear', why: words(unclear) };
   return { verdict: 'met', why: 'stable as far as this log shows' };
 }
 
@@ -106,7 +103,7 @@ interface Followed {
 
 function followedAfter(sitting: Case, gateS: number): Followed[] {
   const { flown, standard, stated } = sitting;
-  const { track, deviations, needleError, error } = flown;
+  const { track, deviations, needleError } = flown;
   const { gates } = standard;
   const decisionS = Math.min(moment(sitting, 'decision-altitude') ?? Infinity, lastS(sitting));
   const lowS = Math.min(lowPointS(sitting, gateS), lastS(sitting));
@@ -117,8 +114,6 @@ function followedAfter(sitting: Case, gateS: number): Followed[] {
   const target = speedTarget(gates.speedBasis, stated);
   const airspeed = airspeedOf(sitting);
   const isJudged = !('why' in target) && !('why' in airspeed);
-  const sinkError = (i: number) =>
-    track.derived.verticalSpeedFpm ? sinkErrorFpm(error, i, SINK_FOLLOWED_S) : error.recordedSinkFpm;
   return [
     {
       item: 'localizer',
@@ -148,7 +143,7 @@ function followedAfter(sitting: Case, gateS: number): Followed[] {
       column: track.verticalSpeedFpm,
       toS: lowS,
       as: (fpm) => -fpm,
-      halfWidth: sinkError,
+      halfWidth: (i) => followedSinkErrorFpm(flown, i),
     },
     { item: 'bank', limit: gates.bankDeg, column: track.recorded.bankDeg, toS: lowS },
   ];
@@ -216,11 +211,13 @@ export function stabilityCriterion(sitting: Case, gates: readonly GateJudgement[
     verdict: 'unclear',
     why: `${at}, ${why}`,
   });
-  if (lost) return unclear(`then ${lostWords(gate.lostAfter)}, but no more than the position error is`);
+  if (lost) return unclear(`then ${lostWords(gate.lostAfter)}, but by no more than its error`);
   const unseenS = unseenAfter(sitting, gate.timeS!);
   if (unseenS > 0) return unclear(`but ${seconds(unseenS)} after it were not recorded`);
   if (gate.doubtedAfter.length > 0)
-    return unclear(`then ${gate.doubtedAfter.join(' and ')} as near to its limit as the position error is`);
+    return unclear(
+      `then ${gate.doubtedAfter.join(' and ')} perhaps outside for 3 s or more, given its error`,
+    );
   return { ...plain, verdict: 'met', why: `stable at ${words} and after, as far as this log shows` };
 }
 

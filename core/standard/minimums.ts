@@ -1,8 +1,9 @@
-import { at } from '../approach/flown.ts';
+import { at, type Flown } from '../approach/flown.ts';
 import { firstAfter } from '../numeric/polyline.ts';
 import { whole } from '../units/whole.ts';
 import { neededSinkFpm } from '../approach/glidepath-intercept.ts';
-import { instructorFlewAt, moment, type Case } from './case.ts';
+import { finalOf, instructorFlewAt, moment, type Case } from './case.ts';
+import { fallsToS } from './falling.ts';
 import { goAroundBegunS } from './go-around-begun.ts';
 import type { CriterionJudgement, Verdict } from './judgement.ts';
 import { noLimit } from './no-limit.ts';
@@ -33,6 +34,7 @@ export function judgeMinimums(sitting: Case): CriterionJudgement {
   const settled = (verdict: Verdict, measured: number | null, why: string): CriterionJudgement => ({
     ...open(why),
     measured,
+    halfWidth: measured === null ? null : halfWidthOf(sitting, startS!),
     verdict,
   });
   if (startS === null) return continued(sitting, decisionS!, settled);
@@ -48,7 +50,7 @@ export function judgeMinimums(sitting: Case): CriterionJudgement {
   const lateS = decisionS === null ? 0 : Math.max(0, startS - decisionS);
   const measured = byHeight ? aboveFt : lateS;
   const offFt = errorFt(sitting, startS);
-  const sinkFps = neededSinkFpm(flown, at(flown, flown.track.groundspeedKt, startS)) / 60;
+  const sinkFps = pathSinkFps(sitting, startS);
   // With the aircraft so much lower than the log has it, decision altitude was passed so much earlier.
   const lateWith = (lowerFt: number) => Math.max(0, lateS + (lowerFt - (lateS > 0 ? 0 : aboveFt)) / sinkFps);
   const inTime = (lowerFt: number) =>
@@ -65,6 +67,20 @@ export function judgeMinimums(sitting: Case): CriterionJudgement {
     { measured, why: `${startWords(aboveFt)}, ${seconds(lateS)} after it was passed` },
     settled,
   );
+}
+
+/** Of what is measured there, in its own unit; null where it is what it says. */
+function halfWidthOf(sitting: Case, startS: number): number | null {
+  const offFt = errorFt(sitting, startS);
+  if (offFt === 0) return null;
+  return sitting.standard.minimums!.kind === 'start-within-height'
+    ? offFt
+    : offFt / pathSinkFps(sitting, startS);
+}
+
+/** What the path sinks a second at the groundspeed of that moment, ft. */
+function pathSinkFps({ flown }: Case, momentS: number): number {
+  return neededSinkFpm(flown, at(flown, flown.track.groundspeedKt, momentS)) / 60;
 }
 
 /** How far off the height may be there. */
@@ -99,24 +115,54 @@ function continued(sitting: Case, decisionS: number, settled: Settle): Criterion
   const { visualReferenceAtMinimums } = sitting.stated;
   if (visualReferenceAtMinimums === 'seen') return settled('met', null, 'continued with the runway in sight');
   if (visualReferenceAtMinimums === 'not-stated') return settled('not-assessed', null, NOT_STATED);
-  const onS = descentBelowS(sitting, decisionS);
-  if (onS > BLIND_DESCENT_S)
-    return settled('not-met', null, `descended on for ${seconds(onS)} with the runway not in sight`);
+  const { surelyS, perhapsS } = descentBelowS(sitting, decisionS);
+  if (surelyS > BLIND_DESCENT_S)
+    return settled('not-met', null, `descended on for ${seconds(surelyS)} with the runway not in sight`);
   if (sitting.approach.outcome === 'incomplete')
     return settled('not-assessed', null, 'the log ends at decision altitude');
+  if (perhapsS > BLIND_DESCENT_S) {
+    const offFt = errorFt(sitting, decisionS);
+    const why = `may have descended on for up to ${seconds(perhapsS)} with the runway not in sight`;
+    return settled('unclear', null, `${why}, by heights that may be off by ${whole(offFt)} ft`);
+  }
   return settled('met', null, 'did not descend below decision altitude');
 }
 
-/** Seconds of descent below decision altitude, to where a missed approach was begun; a bump on the way is no end of it. */
-export function descentBelowS(sitting: Case, decisionS: number): number {
+/**
+ * Seconds of descent below decision altitude, to where a missed approach was begun; a bump on the way is no end of it.
+ * With the heights off all the one way and all the other: at least, and at most.
+ */
+export function descentBelowS(
+  sitting: Case,
+  decisionS: number,
+): { readonly surelyS: number; readonly perhapsS: number } {
   const { flown, approach } = sitting;
-  const { timeS, verticalSpeedFpm, gapLimitS } = flown.track;
-  const untilS = Math.min(goAroundBegunS(sitting) ?? Infinity, approach.endS);
+  const fromS = finalOf(sitting)?.startS ?? decisionS;
+  const span = { startS: fromS, endS: Math.min(goAroundBegunS(sitting) ?? Infinity, approach.endS) };
+  if (errorFt(sitting, decisionS) === 0) {
+    const s = descentS(flown, decisionS, span.endS);
+    return { surelyS: s, perhapsS: s };
+  }
+  const passedS = (off: 1 | -1) =>
+    fallsToS(flown, span, decidingOff(flown, off), flown.facility.decisionAltitudeFt!) ?? Infinity;
+  return {
+    surelyS: descentS(flown, passedS(1), span.endS),
+    perhapsS: descentS(flown, passedS(-1), span.endS),
+  };
+}
+
+/** The altitude that is judged by, off by all of its error: 1 higher, −1 lower. */
+export function decidingOff({ decidingAltitudeFt, error }: Flown, off: 1 | -1): Float64Array {
+  return decidingAltitudeFt.map((ft, i) => ft + off * error.decidingFt(i));
+}
+
+function descentS({ track }: Flown, fromS: number, untilS: number): number {
+  const { timeS, verticalSpeedFpm, gapLimitS } = track;
   let downS = 0;
-  for (let i = firstAfter(timeS, decisionS); i < timeS.length && timeS[i - 1]! < untilS; i++) {
-    const fromS = Math.max(decisionS, timeS[i - 1]!);
+  for (let i = firstAfter(timeS, fromS); i < timeS.length && timeS[i - 1]! < untilS; i++) {
+    const startS = Math.max(fromS, timeS[i - 1]!);
     const isRecorded = timeS[i]! - timeS[i - 1]! <= gapLimitS;
-    if (isRecorded && verticalSpeedFpm[i]! < 0) downS += Math.min(timeS[i]!, untilS) - fromS;
+    if (isRecorded && verticalSpeedFpm[i]! < 0) downS += Math.min(timeS[i]!, untilS) - startS;
   }
   return downS;
 }

@@ -1,4 +1,5 @@
-import { endedBy, flownToItsEnd, recordedIn, withoutInstructor, type Case } from './case.ts';
+import { followedSinkErrorFpm } from '../approach/sink-error.ts';
+import { endedBy, flownToItsEnd, halfWidthsIn, recordedIn, withoutInstructor, type Case } from './case.ts';
 import { fromFixOrGate } from './counting.ts';
 import type { CriterionJudgement, CriterionUnit } from './judgement.ts';
 import { notAssessed } from './not-assessed.ts';
@@ -38,7 +39,10 @@ function judgeOwn(sitting: Case, { id, title, quantity, limit }: OwnCriterion): 
     limitWords: bandWords(limit.lower, limit.upper, unit),
     counted,
     parts: recordedIn(sitting, column, counted),
-    halfWidths: [],
+    halfWidths:
+      quantity === 'verticalSpeedFpm'
+        ? halfWidthsIn(sitting, column, (i) => followedSinkErrorFpm(sitting.flown, i), counted)
+        : [],
     madeUpToS: null,
     near: 0,
     halfFloor: 0,

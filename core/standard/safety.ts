@@ -8,7 +8,7 @@ import { glidepathOnFinal, localizerOnFinal } from './counting.ts';
 import { fallsToS } from './falling.ts';
 import { gateDatumFt } from './gate-datum.ts';
 import type { CriterionJudgement, GateJudgement } from './judgement.ts';
-import { BLIND_DESCENT_S, descentBelowS } from './minimums.ts';
+import { BLIND_DESCENT_S, decidingOff, descentBelowS } from './minimums.ts';
 import { seconds } from './words.ts';
 
 const FULL_SCALE = { lower: -1, upper: 1 };
@@ -65,25 +65,33 @@ function unstableAndContinued(sitting: Case, gates: readonly GateJudgement[]): s
     if (item !== 'airspeed') return true;
     return sitting.standard.gates.speedBasis === 'vref' && measured! < limit!.lower!;
   });
-  if (failed.length === 0 || !continuedThrough(sitting, gate.timeS!, LOW_FT)) return [];
+  if (failed.length === 0) return [];
+  // Only what holds with the aircraft all of the error higher is proven.
+  const highestFt = decidingOff(sitting.flown, 1);
+  if (!continuedThrough(sitting, gate.timeS!, LOW_FT, highestFt)) return [];
   return [`${failed.map(({ item }) => item).join(' and ')} outside at 500 ft, and continued through 300 ft`];
 }
 
 /** Whether the aircraft came down through a height above the datum before any missed approach was begun. */
-function continuedThrough(sitting: Case, fromS: number, heightFt: number): boolean {
+function continuedThrough(
+  sitting: Case,
+  fromS: number,
+  heightFt: number,
+  altitudeFt: Float64Array = sitting.flown.decidingAltitudeFt,
+): boolean {
   const { flown, standard, approach } = sitting;
   const lowFt = gateDatumFt(standard, flown.facility) + heightFt;
   const untilS = Math.min(moment(sitting, 'missed-approach-start') ?? Infinity, approach.endS);
-  return fallsToS(flown, { startS: fromS, endS: untilS }, flown.decidingAltitudeFt, lowFt) !== null;
+  return fallsToS(flown, { startS: fromS, endS: untilS }, altitudeFt, lowFt) !== null;
 }
 
 function blindDescent(sitting: Case): string[] {
   if (sitting.stated.visualReferenceAtMinimums !== 'not-seen') return [];
   const decisionS = moment(sitting, 'decision-altitude');
   if (decisionS === null || sitting.flown.facility.decisionAltitudeFt === null) return [];
-  const onS = descentBelowS(sitting, decisionS);
-  if (onS <= BLIND_DESCENT_S) return [];
-  return [`descended for ${seconds(onS)} below decision altitude with the runway not in sight`];
+  const { surelyS } = descentBelowS(sitting, decisionS);
+  if (surelyS <= BLIND_DESCENT_S) return [];
+  return [`descended for ${seconds(surelyS)} below decision altitude with the runway not in sight`];
 }
 
 function isAnswered(sitting: Case, outsideS: number): boolean {

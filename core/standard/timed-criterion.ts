@@ -133,10 +133,11 @@ function verdictOf(question: TimedQuestion, readings: Readings): { verdict: Verd
   const { limitWords, counted, openEnd, endedBy } = question;
   const { least, best, most, hiddenS: hidden, assessedS } = readings;
   if (assessedS === 0) return { verdict: 'not-assessed', why: 'nothing of it was recorded' };
-  const spread = spreadWords(readings);
   const isBeyond = ({ excursions }: Reading) => excursions.some(({ prompt }) => !prompt);
   const beyond = `beyond ${limitWords} for ${seconds(best.outsideS)}`;
-  if (isBeyond(least)) return { verdict: 'not-met', why: `${beyond}${spread}` };
+  // Moved inward one excursion may fall apart into too many, so that alone is no proof; nor is outward, where they join.
+  if (isBeyond(least) && isBeyond(best))
+    return { verdict: 'not-met', why: `${beyond}${spreadWords(readings)}` };
   const answered = endedBy === 'going-around' && best.excursions.some((one) => isOpen(one, counted));
   const how = answered ? 'answered by going around' : 'promptly corrected';
   const promptly = isBeyond(best) ? beyond : `${beyond}, ${how}`;
@@ -144,23 +145,24 @@ function verdictOf(question: TimedQuestion, readings: Readings): { verdict: Verd
   if (openEnd !== null) return { verdict: 'not-assessed', why: `${told}, but ${openEnd}` };
   if (hidden > assessedS)
     return { verdict: 'not-assessed', why: `${told}, but most of it, ${seconds(hidden)}, was not recorded` };
+  const isOpenByError = [least, best, most].some(isBeyond);
+  const doubt = isOpenByError ? spreadWords(readings) || ', though given its error not surely' : '';
   if (hidden > 0)
-    return { verdict: 'unclear', why: `${told}, but ${seconds(hidden)} of it were not recorded` };
-  if (isBeyond(most) || isBeyond(best)) return { verdict: 'unclear', why: `${told}${spread}` };
-  return { verdict: 'met', why: told };
+    return { verdict: 'unclear', why: `${told}${doubt}, but ${seconds(hidden)} of it were not recorded` };
+  return isOpenByError ? { verdict: 'unclear', why: `${told}${doubt}` } : { verdict: 'met', why: told };
 }
 
 /** What the error leaves open, where that is told in whole seconds. */
 function spreadWords({ least, best, most }: Readings): string {
-  const [from, to] = [Math.round(least.outsideS), Math.round(most.outsideS)];
-  if (best.outsideS === 0) return `, though by its error up to ${seconds(most.outsideS)} beyond`;
-  return from === to ? '' : `, ${from} to ${to} s by its error`;
+  const [from, to] = [least, most].map(({ outsideS }) => Math.round(outsideS));
+  if (best.outsideS === 0) return `, though given its error up to ${seconds(most.outsideS)} beyond`;
+  return from === to ? '' : `, ${from} to ${to} s given its error`;
 }
 
 function largest(lines: readonly Polyline[]): number | null {
-  let most: number | null = null;
-  for (const { value } of lines) for (const v of value) most = Math.max(most ?? 0, v);
-  return most;
+  let most = 0;
+  for (const { value } of lines) for (const v of value) most = Math.max(most, v);
+  return most === 0 ? null : most;
 }
 
 /** Whether an excursion was not over when what counted was. */

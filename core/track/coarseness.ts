@@ -16,12 +16,17 @@ const HEIGHT_STEPS: readonly (readonly [stepFt: number, words: string])[] = [
   [10 * FEET_PER_METRE, '10 m'],
   [25, '25 ft'],
 ];
+/** Finer steps, which show on no needle and yet in a sink rate. */
+const FINER_STEPS_FT: readonly number[] = [20, 10, FEET_PER_METRE];
+/** Heights that change by less than so many steps may be round by chance. */
+const LEAST_STEPS = 5;
 /** Rounding that double precision leaves behind. */
 const ROUNDING = 1e-6;
 
 /** Says when positions are rounded so far that the step shows on a needle (0.0001° is 36 ft). */
 export function coarsePositions(latDeg: Float64Array, lonDeg: Float64Array): Issue[] {
-  const found = POSITION_STEPS.find(([step]) => allMultiples(latDeg, step) && allMultiples(lonDeg, step));
+  const stepDeg = positionStepDeg(latDeg, lonDeg);
+  const found = POSITION_STEPS.find(([step]) => step === stepDeg);
   if (!found) return [];
   const message = `All positions are rounded to ${found[1]}: the needles move in steps.`;
   return [issue('warning', 'position-coarse', message, { count: latDeg.length })];
@@ -33,6 +38,24 @@ export function coarseHeights(altitudeFt: Float64Array): Issue[] {
   if (!found) return [];
   const message = `All altitudes are rounded to ${found[1]}: the glidepath needle moves in steps.`;
   return [issue('warning', 'altitude-coarse', message, { count: altitudeFt.length })];
+}
+
+/** The step that heights are rounded to, feet; 0 where none shows. */
+export function heightStepFt(heightFt: Float64Array): number {
+  const steps = [...HEIGHT_STEPS.map(([stepFt]) => stepFt), ...FINER_STEPS_FT];
+  const step = steps.find((stepFt) => allMultiples(heightFt, stepFt)) ?? 0;
+  let [lowest, highest] = [Infinity, -Infinity];
+  if (step > 0)
+    for (const ft of heightFt) {
+      if (ft < lowest) lowest = ft;
+      if (ft > highest) highest = ft;
+    }
+  return highest - lowest >= LEAST_STEPS * step ? step : 0;
+}
+
+/** The step that positions are rounded to, degrees; 0 where none shows. */
+export function positionStepDeg(latDeg: Float64Array, lonDeg: Float64Array): number {
+  return POSITION_STEPS.find(([step]) => allMultiples(latDeg, step) && allMultiples(lonDeg, step))?.[0] ?? 0;
 }
 
 function allMultiples(values: Float64Array, step: number): boolean {

@@ -1,9 +1,10 @@
-import { METRES_PER_FOOT } from '../units/units.ts';
+import { FEET_PER_NM, METRES_PER_FOOT } from '../units/units.ts';
+import { heightStepFt, positionStepDeg } from './coarseness.ts';
 import { RECEIVER_CLASSES } from './receiver.ts';
 import type { AltitudeSource, Track } from './track.ts';
 
 /** Where a half-width comes from. */
-export type ErrorSource = 'protection' | 'accuracy' | 'dilution' | 'class' | 'altimeter' | 'roll';
+export type ErrorSource = 'protection' | 'accuracy' | 'dilution' | 'class' | 'unnamed' | 'altimeter' | 'roll';
 
 /**
  * How far the fixes of a track may be off: 95 % half-widths, feet, by fix. The part that changes in flight is of first
@@ -21,6 +22,8 @@ export interface PositionError {
   readonly decidingFt: (i: number) => number;
   /** Of the height, as it departs from itself in flight: what a sink rate is told by. */
   readonly driftFt: (i: number) => number;
+  /** Half of the step that heights are rounded to, feet; contained in the others. */
+  readonly roundingFt: number;
   /** Of a vertical speed that the log recorded, ft/min. */
   readonly recordedSinkFpm: number;
 }
@@ -36,6 +39,7 @@ export const NO_ERROR: PositionError = {
   heightFt: zero,
   decidingFt: zero,
   driftFt: zero,
+  roundingFt: 0,
   recordedSinkFpm: 0,
 };
 
@@ -71,17 +75,42 @@ type Half = (i: number) => number;
 export function positionErrorOf(track: Track, elevationFt: number): PositionError {
   const side = sideError(track);
   const height = heightError(track, elevationFt);
+  const stepDeg = positionStepDeg(track.latDeg, track.lonDeg);
+  const roundingFt = heightStepFt(loggedHeights(track)) / 2;
+  const heightFt = widened(height.half, roundingFt);
   return {
     sideFrom: side.from,
     heightFrom: height.from,
     timeConstantS: RECEIVER_CLASSES[track.receiver.kind].timeConstantS,
-    sideFt: side.half,
-    heightFt: height.half,
-    decidingFt: decidingError(track, height.half),
+    sideFt: widened(side.half, (stepDeg / 2) * MINUTES * FEET_PER_NM),
+    heightFt,
+    decidingFt: decidingError(track, heightFt),
     // An altimeter is off by much the same from one second to the next.
     driftFt: isBySatellite(track) ? height.half : zero,
+    roundingFt,
     recordedSinkFpm: RECORDED_SINK_FPM,
   };
+}
+
+/** Minutes of arc in a degree, of latitude a nautical mile each. */
+const MINUTES = 60;
+
+/** The same with what else may be off. */
+function widened(half: Half, byFt: number): Half {
+  return byFt === 0 ? half : (i) => Math.hypot(half(i), byFt);
+}
+
+/** The beam's heights as the log wrote them, before any correction: only there a step shows. */
+function loggedHeights({ altitudeSource, altitudeFt, recorded }: Track): Float64Array {
+  const logged = {
+    geometric: recorded.altitudeGeometricFt,
+    'ellipsoid-less-geoid': recorded.altitudeEllipsoidFt,
+    unnamed: recorded.altitudeUnnamedFt,
+    indicated: recorded.altitudeIndicatedFt ?? recorded.altitudePressureFt,
+    pressure: recorded.altitudePressureFt,
+    transponder: recorded.altitudeTransponderFt,
+  }[altitudeSource];
+  return logged ?? altitudeFt;
 }
 
 interface Found {
@@ -112,14 +141,16 @@ export function isBySatellite({ altitudeSource }: Pick<Track, 'altitudeSource'>)
 function heightError(track: Track, elevationFt: number): Found {
   if (!isBySatellite(track)) return { from: 'altimeter', half: altimeterError(track, elevationFt) };
   const { recorded, receiver } = track;
-  const inClass = RECEIVER_CLASSES[receiver.kind].verticalFt;
+  const isUnnamed = track.altitudeSource === 'unnamed' && receiver.kind !== 'phone';
+  // A kind that is not named may be another than it is taken for, whatever the receiver.
+  const inClass = RECEIVER_CLASSES[isUnnamed ? 'phone' : receiver.kind].verticalFt;
   const { verticalProtectionM, verticalAccuracyM, vdop } = recorded;
   if (verticalProtectionM)
     return column('protection', verticalProtectionM, HALF_WIDTH_95 / PROTECTION.vertical, inClass);
   const halfWidth = receiver.accuracyShare === 0.68 ? HALF_WIDTH_68 : HALF_WIDTH_95;
   if (verticalAccuracyM) return column('accuracy', verticalAccuracyM, HALF_WIDTH_95 / halfWidth, inClass);
   if (vdop) return dilution(vdop, USUAL_DILUTION.vertical, inClass);
-  return { from: 'class', half: () => inClass };
+  return { from: isUnnamed ? 'unnamed' : 'class', half: () => inClass };
 }
 
 /** A column in metres, widened to 95 %; the class where a row lacks it. */
@@ -141,10 +172,13 @@ function altimeterError({ altitudeFt, altitudeSource, temperatureKnown }: Track,
   return (i) => Math.hypot(constantFt, share * (altitudeFt[i]! - elevationFt));
 }
 
-/** What the altimeter showed is what the pilot flew by, and so has no error here. */
+/** What the altimeter showed is what the pilot flew by, and so has no error here but what the log rounded. */
 function decidingError({ altitudeIndicatedFt, recorded }: Track, heightFt: Half): Half {
   if (!altitudeIndicatedFt) return heightFt;
-  return recorded.altitudeIndicatedFt ? zero : () => SETTING_FT;
+  const { altitudeIndicatedFt: shown, altitudePressureFt } = recorded;
+  const roundingFt = heightStepFt(shown ?? altitudePressureFt ?? altitudeIndicatedFt) / 2;
+  if (shown && roundingFt === 0) return zero;
+  return widened(shown ? zero : () => SETTING_FT, roundingFt);
 }
 
 /** Of a height from which a roll's bias was taken off, at the roll (design, section 10); the antenna's, the runway's. */
@@ -164,21 +198,38 @@ export function calibrated(
   rollS: readonly number[],
   farEndKnown: boolean,
 ): PositionError {
-  const atRollFt = farEndKnown ? AT_ROLL_FT : Math.hypot(AT_ROLL_FT, SLOPE_UNKNOWN_FT);
+  const atRollFt = rollErrorFt(farEndKnown);
   const heightFt: Half = (i) => {
     const before = error.heightFt(i);
     const awayS = Math.min(...rollS.map((s) => Math.abs(s - timeS[i]!)));
     if (awayS >= ROLL_TELLS_S) return before;
     const departed = 1 - Math.exp(-awayS / error.timeConstantS);
-    return Math.min(before, Math.hypot(atRollFt, before * Math.sqrt(departed)));
+    return Math.min(before, Math.hypot(atRollFt, error.roundingFt, before * Math.sqrt(departed)));
   };
   const decidingFt = error.decidingFt === error.heightFt ? heightFt : error.decidingFt;
   return { ...error, heightFrom: 'roll', heightFt, decidingFt };
+}
+
+/** Of a height bias as a roll shows it. */
+export function rollErrorFt(farEndKnown: boolean): number {
+  return farEndKnown ? AT_ROLL_FT : Math.hypot(AT_ROLL_FT, SLOPE_UNKNOWN_FT);
+}
+
+/** The same where a roll shows heights that are farther off than that, and nothing is taken off them. */
+export function contradicted(error: PositionError, biasFt: number): PositionError {
+  const heightFt = widened(error.heightFt, biasFt);
+  return {
+    ...error,
+    heightFt,
+    decidingFt: error.decidingFt === error.heightFt ? heightFt : error.decidingFt,
+  };
 }
 
 /** Seconds that a slope is fitted over, to the half-width of the slope, ft/min, of heights with a first-order error. */
 export function sinkErrorFpm(error: PositionError, i: number, fittedS: number): number {
   // A line fitted over T to a walk that gains q a second: variance of its slope 6 q ÷ 5 T; q = 2 σ² ÷ τ, σ² half of all.
   const perSecond = Math.sqrt(6 / (5 * error.timeConstantS * fittedS));
-  return error.driftFt(i) * perSecond * 60;
+  // Off by r at most, a slope is off by 3 r ÷ T at most: one step in the middle of the line.
+  const ofSteps = (3 * error.roundingFt) / fittedS;
+  return Math.hypot(error.driftFt(i) * perSecond, ofSteps) * 60;
 }

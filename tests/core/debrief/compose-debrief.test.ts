@@ -317,6 +317,16 @@ describe('an airspeed estimated from a stated wind', () => {
     expect(at(-15).atLeast).toBeCloseTo(whole, 6);
   });
 
+  it('may have been outside in what was not recorded, logged or estimated', () => {
+    const gap = { keep: (tenth: number) => tenth % 10 === 0 && (tenth < 2000 || tenth > 2200) };
+    expect(speed(only(debriefOf({}, gap, against(12)))).timeOutsideS).toMatchObject({ atLeast: 0, best: 0 });
+    const columns = (_truth: unknown, tenths: readonly number[]) => ({
+      airspeedIndicatedKt: tenths.map(() => 100),
+    });
+    // From 199 s, the last fix before 200 s that is logged, to 221 s.
+    expect(speed(only(debriefOf({}, { ...gap, columns }, stated))).timeOutsideS!.atMost).toBeCloseTo(22, 6);
+  });
+
   it('is made only where the log has no indicated airspeed, and a wind was stated', () => {
     const columns = (_truth: unknown, tenths: readonly number[]) => ({
       airspeedIndicatedKt: tenths.map(() => 95),

@@ -86,10 +86,29 @@ describe('a better log than a phone has', () => {
     });
   });
 
+  const columns = (_: FlightTruth, tenths: readonly number[]) => ({
+    verticalAccuracyM: tenths.map(() => 2),
+  });
+
+  it('that says itself how good its heights are, and is wrong by its roll, is corrected if it is a phone', () => {
+    const debrief = debriefTruth(LANDING, { receiver: 'phone', heights: null, highByFt: 40, columns });
+    expect(Math.abs(debrief.log.heightCorrectionFt - 40)).toBeLessThan(5);
+    expect(verdicts(debrief)).toEqual(
+      verdicts(debriefTruth(LANDING, { receiver: 'phone', heights: 'from-rollout', columns })),
+    );
+  });
+
+  it('whose heights its roll contradicts is as far off as that, corrected or not', () => {
+    // The tidy landing would be at full scale with heights 60 ft high by an error of 6 ft.
+    const debrief = debriefTruth(LANDING, { receiver: 'augmented', heights: null, highByFt: 60 });
+    expect(debrief.log.heightCorrectionFt).toBe(0);
+    expect(debrief.log.positionError.heightFt.largest).toBeGreaterThan(55);
+    expect(debrief.log.issues.map(({ code }) => code)).toContain('heights-contradicted');
+    const wrong = debrief.approaches[0]!.criteria.filter(({ verdict }) => verdict === 'not-met');
+    expect(wrong).toEqual([]);
+  });
+
   it('that says itself how good its heights are keeps them', () => {
-    const columns = (_: FlightTruth, tenths: readonly number[]) => ({
-      verticalAccuracyM: tenths.map(() => 2),
-    });
     expect(
       debriefTruth(LANDING, { receiver: 'phone', heights: null, highByFt: 10, columns }).log,
     ).toMatchObject({

@@ -76,6 +76,22 @@ describe('the first sentence of a debrief', () => {
     expect(high.approaches[0]!.summary).toContain('passed 500 ft high on the glidepath, corrected by ');
   });
 
+  it('does not say as sure what the error of the log leaves open', () => {
+    // A phone's 66 ft are 0.5 of full scale at 1.6 NM and 1 at decision altitude.
+    const byPhone = (size: number, fromS = 280) =>
+      debriefOf({ glidepathFullScale: bump(fromS, 400, size) }, { receiver: 'phone' });
+    expect(byPhone(0.5).approaches[0]!.summary).toContain(
+      'both needles within ¾ scale on final, but the glidepath not surely',
+    );
+    expect(byPhone(0.85).approaches[0]!.summary).toMatch(
+      /lost the glidepath high at [\d,]+ ft by no more than its error, and not back/,
+    );
+    expect(byPhone(0.5, 230).approaches[0]!.summary).toContain('Stable at 1,000 ft, unclear at 500 ft');
+    const text = debriefText(byPhone(0.85)).replaceAll(/\s+/g, ' ');
+    expect(text).toContain('after it glidepath perhaps outside for 3 s or more, given its error');
+    expect(text).not.toContain('after it glidepath outside');
+  });
+
   it('tells of a gate that was failed, and of what else than a needle was lost after one that held', () => {
     expect(sentence({ localizerFullScale: bump(215, 400, 0.9) })).toMatch(
       /^Stable at 1,000 ft, not at 500 ft; /,

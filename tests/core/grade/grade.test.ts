@@ -3,7 +3,16 @@ import { describe, expect, it } from 'vitest';
 import { gradeOf, type Grade, type NotGraded } from '../../../core/grade/grade.ts';
 import type { ApproachJudgement, CriterionJudgement } from '../../../core/standard/judgement.ts';
 import { anyJudgement } from './any-judgement.ts';
-import { criteria, criterion, excursion, gate, judgement, lost, NOT_ASSESSED } from './make-judgement.ts';
+import {
+  criteria,
+  criterion,
+  excursion,
+  gate,
+  item,
+  judgement,
+  lost,
+  NOT_ASSESSED,
+} from './make-judgement.ts';
 
 type Changes = Readonly<Record<string, Partial<CriterionJudgement>>>;
 
@@ -139,17 +148,47 @@ describe('with unclear criteria', () => {
     });
   });
 
-  it('stability that is unclear is worth none at worst and all at best', () => {
-    const grade = graded({ stability: { verdict: 'unclear' }, minimums: { verdict: 'not-met' } });
-    // Left out: 75 of 85; not met: 75 of 100; met: 90 of 100.
-    expect(grade).toMatchObject({
-      score: 88,
-      scoreLow: 75,
-      scoreHigh: 90,
-      level: 2,
-      levelLow: 2,
-      levelHigh: 2,
-    });
+  it('one that may never have been beyond its limit is as good as that at best, and as bad as it may be', () => {
+    const unclear = {
+      verdict: 'unclear',
+      outsideS: 20,
+      outsideRangeS: { atLeast: 0, atMost: 30 },
+      excursions: [excursion(20, false)],
+    } as const;
+    const grade = graded({ 'glidepath-final': unclear });
+    // Met: 0 s, 100 of 100. Not met: 25 × (1 − 30/40) = 6.3 (a half is rounded up), 81.3 of 100.
+    expect(grade).toMatchObject({ level: 5, levelLow: 2, levelHigh: 5, scoreLow: 81, scoreHigh: 100 });
+    expect(grade.working.join(' ')).not.toContain('corrected promptly');
+    expect(grade.working.join(' ')).toContain('beyond the limit for 30 s of the 200 s judged');
+  });
+
+  it('what was not recorded is no more than the time judged', () => {
+    const unclear = {
+      verdict: 'unclear',
+      assessedS: 100,
+      outsideRangeS: { atLeast: 0, atMost: 130 },
+    } as const;
+    expect(graded({ 'glidepath-final': unclear }).working.join(' ')).toContain(
+      'for 100 s of the 100 s judged',
+    );
+  });
+
+  it.each([
+    // Left out: 75 of 85; met: 90 of 100; not met: 75 or 82.5 of 100.
+    ['none at worst where the gate is', gate({ items: [item('sink', 'unclear')] }), 75],
+    [
+      'none at worst where the gate is, and what was lost after it',
+      gate({ items: [item('sink', 'unclear')], lostAfter: [{ ...lost('sink'), isProven: false }] }),
+      75,
+    ],
+    ['half at worst where the gate held', gate({ doubtedAfter: ['glidepath'] }), 83],
+    ['half at worst where the gate held and something was not recorded', gate(), 83],
+  ])('stability that is unclear is worth %s', (_, counting, scoreLow) => {
+    const grade = graded(
+      { stability: { verdict: 'unclear' }, minimums: { verdict: 'not-met' } },
+      { gates: [counting] },
+    );
+    expect(grade).toMatchObject({ score: 88, scoreLow, scoreHigh: 90, level: 2, levelLow: 2, levelHigh: 2 });
     expect(grade.words).toBe('not met');
   });
 

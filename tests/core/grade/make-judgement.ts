@@ -19,6 +19,11 @@ const TITLES = {
 };
 const NOT_IN_TIME: ReadonlySet<string> = new Set(['stability', 'minimums']);
 
+/** The range of a time that nothing leaves open. */
+function exactly(outsideS: number) {
+  return { atLeast: outsideS, atMost: outsideS };
+}
+
 /** A criterion that is met and well inside for 200 s, but for what is said otherwise. */
 export function criterion(id: string, but: Partial<CriterionJudgement> = {}): CriterionJudgement {
   const inTime = !NOT_IN_TIME.has(id);
@@ -32,7 +37,7 @@ export function criterion(id: string, but: Partial<CriterionJudgement> = {}): Cr
     counted: [{ startS: 0, endS: 200 }],
     assessedS: 200,
     outsideS: inTime ? 0 : null,
-    outsideRangeS: inTime ? { atLeast: 0, atMost: 0 } : null,
+    outsideRangeS: inTime ? exactly(but.outsideS ?? 0) : null,
     excursions: [],
     insideHalfShare: inTime ? 1 : null,
     verdict: 'met',
@@ -82,16 +87,19 @@ export function lost(name: LostItem['item'], startS = 110, endS = 114): LostItem
   return { item: name, startS, endS, isProven: true };
 }
 
+/** A gate whose verdict follows from its items, but for what is said otherwise. */
 export function gate(but: Partial<GateJudgement> = {}): GateJudgement {
+  const items = but.items ?? [item('localizer', 'met'), item('glidepath', 'met')];
+  const holds = (verdict: Verdict) => items.some((one) => one.verdict === verdict);
   return {
     gate: 'gate-500',
     heightFt: 500,
     timeS: 100,
     counts: true,
-    items: [item('localizer', 'met'), item('glidepath', 'met')],
+    items,
     lostAfter: [],
     doubtedAfter: [],
-    verdict: 'met',
+    verdict: holds('not-met') ? 'not-met' : holds('unclear') ? 'unclear' : 'met',
     why: 'all items hold',
     ...but,
   };

@@ -163,6 +163,13 @@ describe('points for what is not told in time', () => {
     );
   });
 
+  it('are half for stability unclear at its gate and surely lost afterwards, which is said', () => {
+    const unclear = [item('localizer', 'unclear')];
+    const gates = [gate({ items: unclear, lostAfter: [lost('sink')] })];
+    expect(given('stability', notMet, gates)).toBe(7.5);
+    expect(working('stability', notMet, gates)).toContain('unclear at the gate, and lost afterwards (sink)');
+  });
+
   it('look only at the gate that counts', () => {
     const shown = gate({ gate: 'gate-1000', counts: false, items: [item('sink', 'not-met')] });
     expect(given('stability', notMet, [shown, gate({ lostAfter: [lost('sink')] })])).toBe(7.5);

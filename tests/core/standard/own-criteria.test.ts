@@ -31,6 +31,15 @@ describe('a criterion of a user’s own', () => {
     expect(own('verticalSpeedFpm', -450, null).criterion('ours').verdict).toBe('not-met');
   });
 
+  it('of a sink rate is as unclear as a wandering height makes it', () => {
+    // 478 ft/min; ± 50 ft with 300 s over 6 s: 50 × √(6 ÷ (5 × 300 × 6)) × 60 = 77 ft/min.
+    const sink = (lower: number) =>
+      own('verticalSpeedFpm', lower, null, { heightOffFt: 50 }).criterion('ours').verdict;
+    expect(sink(-520)).toBe('unclear');
+    expect(sink(-600)).toBe('met');
+    expect(sink(-370)).toBe('not-met');
+  });
+
   it('looks at what was recorded, and says where that is nothing', () => {
     const bankDeg = (timeS: number) => (timeS > 200 && timeS < 203 ? 12 : 3);
     expect(own('bankDeg', -10, 10, { recorded: { bankDeg } }).criterion('ours').verdict).toBe('not-met');

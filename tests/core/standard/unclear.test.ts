@@ -26,7 +26,7 @@ describe('a needle that may be off', () => {
     expect(found.outsideRangeS!.atLeast).toBeGreaterThan(18);
     expect(found.outsideRangeS!.atLeast).toBeLessThan(22);
     expect(found.outsideRangeS!.atMost).toBeGreaterThan(found.outsideS!);
-    expect(found.why).toMatch(/^beyond ¾ scale for \d\d s, \d\d to \d\d s by its error$/);
+    expect(found.why).toMatch(/^beyond ¾ scale for \d\d s, \d\d to \d\d s given its error$/);
   });
 
   it('that was corrected promptly may have gone too deep for that', () => {
@@ -42,7 +42,7 @@ describe('a needle that may be off', () => {
   it('by more than its full scale is not judged at all', () => {
     expect(localizer(0, 1.1)).toMatchObject({
       verdict: 'not-assessed',
-      why: 'the heights of this log may be off by more than the full scale of the needle',
+      why: 'the positions of this log may be off by more than the full scale of the needle',
     });
   });
 
@@ -171,6 +171,65 @@ describe('minimums by heights that may be off', () => {
     [200, 10, 'not-met'],
   ])('with 3 s after it, begun at %d ft, give or take %d ft, is %s', (heightFt, off, verdict) => {
     expect(missed(heightFt, off, 'instrument-rating').verdict).toBe(verdict);
+  });
+});
+
+describe('what is only crossed if the heights are right', () => {
+  const NOT_SEEN = { visualReferenceAtMinimums: 'not-seen' } as const;
+
+  it('is no blind descent while decision altitude may not have been passed', () => {
+    // The path sinks 8 ft/s; the descent is stopped from 40 ft below decision altitude on, 5 s late.
+    const away = goAroundFrom(200, 30);
+    const blind = (heightOffFt: number) =>
+      judged({
+        heightFt: (moment) => away(moment) ?? levelIntercept(moment) ?? pathFt(moment.distanceNm),
+        toNm: -1,
+        stated: NOT_SEEN,
+        heightOffFt,
+      });
+    expect(blind(0).safety).toEqual([
+      'descended for 5 s below decision altitude with the runway not in sight',
+    ]);
+    // 8 ft are a second, and 24 are three.
+    expect(blind(8).safety).toEqual([
+      'descended for 4 s below decision altitude with the runway not in sight',
+    ]);
+    expect(blind(24).safety).toEqual([]);
+    expect(blind(24).criterion('minimums').verdict).toBe('unclear');
+  });
+
+  it('is surely descended on after a landing', () => {
+    const landed = judged({ stated: NOT_SEEN, heightOffFt: 40 });
+    expect(landed.criterion('minimums').verdict).toBe('not-met');
+    expect(landed.safety).toHaveLength(1);
+  });
+
+  it('is no continuing through 300 ft by less than the heights may be off', () => {
+    // From 330 ft, 290 above the touchdown zone of 40, with 10 ft of sag.
+    const low = (heightOffFt: number) =>
+      judged({
+        localizerFullScale: swing(257, 14, 0.9),
+        heightFt: goAroundFrom(330, 10),
+        heightOffFt,
+      }).safety;
+    expect(low(0)).toEqual(['localizer outside at 500 ft, and continued through 300 ft']);
+    expect(low(30)).toEqual([]);
+  });
+
+  it('is told with how far off it may be, in its own unit', () => {
+    const begun = (standard: string, heightOffFt: number) => {
+      const away = goAroundFrom(260, 30);
+      return judged({
+        heightFt: (moment) => away(moment) ?? levelIntercept(moment) ?? pathFt(moment.distanceNm),
+        toNm: -1,
+        standard,
+        heightOffFt,
+      }).criterion('minimums').halfWidth;
+    };
+    expect(begun('skill-test', 40)).toBe(40);
+    // 90 kt on 3°: 90 ÷ 3600 × 6076.1 × tan 3° = 7.96 ft/s.
+    expect(begun('instrument-rating', 40)!).toBeCloseTo(40 / 7.96, 1);
+    expect(begun('skill-test', 0)).toBeNull();
   });
 });
 

@@ -119,6 +119,72 @@ describe('the error of a height', () => {
   });
 });
 
+describe('of values that the log rounded', () => {
+  const steps = (stepFt: number) => all(0).map((_, i) => 1000 - Math.floor(i / 2) * stepFt);
+
+  it('half a step is added', () => {
+    const plain = errorOf({}, { receiver: 'plain' });
+    const rounded = errorOf({ altitudeGeometricFt: steps(100) }, { receiver: 'plain' });
+    expect(rounded.heightFt(0)).toBeCloseTo(Math.hypot(13 * FEET_PER_METRE, 50), 9);
+    expect(rounded.decidingFt(0)).toBe(rounded.heightFt(0));
+    expect(plain.roundingFt).toBe(0);
+    // No roll takes it away.
+    const narrow = calibrated(rounded, Float64Array.of(600), [600], true);
+    expect(narrow.heightFt(0)).toBeCloseTo(Math.hypot(13, 50), 9);
+  });
+
+  it('an altimeter that was flown by is known to half a step', () => {
+    expect(errorOf({ altitudeIndicatedFt: steps(20) }).decidingFt(0)).toBe(10);
+    expect(errorOf({ altitudeIndicatedFt: steps(7) }).decidingFt(0)).toBe(0);
+  });
+
+  it('of heights that hardly change round figures say nothing', () => {
+    expect(errorOf({ altitudeIndicatedFt: all(1000) }).decidingFt(0)).toBe(0);
+  });
+
+  it('a step in the middle of the line makes all of a sink rate', () => {
+    const track = trackOf({
+      altitudeGeometricFt: all(NaN),
+      altitudeTransponderFt: steps(100),
+    });
+    const error = positionErrorOf(track, 0);
+    // 50 ft to either side of the middle of 5 s: 3 × 50 ÷ 5 ft/s.
+    expect(sinkErrorFpm(error, 0, 5)).toBeCloseTo(30 * 60, 6);
+  });
+
+  it('a position to 0.001° is known to half of that, 182 ft', () => {
+    const log = makeLog({ ...FLOWN, values: { altitudeGeometricFt: all(1000) } });
+    const coarse = (values: Float64Array) => values.map((deg) => Math.round(deg * 1000) / 1000);
+    const built = buildTrack(
+      {
+        ...log,
+        values: {
+          ...log.values,
+          latDeg: coarse(log.values.latDeg).map((d, i) => d + i * 0.001),
+          lonDeg: coarse(log.values.lonDeg),
+        },
+      },
+      { undulationM: null, receiver: 'augmented' },
+    );
+    if (!built.ok) throw new Error(built.refusal.message);
+    const side = 1.06 * SIDE_OF_RADIUS * FEET_PER_METRE;
+    expect(positionErrorOf(built.value, 0).sideFt(0)).toBeCloseTo(
+      Math.hypot(side, 0.0005 * 60 * 6076.115),
+      0,
+    );
+  });
+});
+
+it('the error of an altitude of no named kind is a phone’s at least, since it may be another kind', () => {
+  const unnamed = { altitudeGeometricFt: all(NaN), altitudeUnnamedFt: all(1000) };
+  const error = errorOf(unnamed, { receiver: 'augmented' });
+  expect(error.heightFrom).toBe('unnamed');
+  expect(error.heightFt(0)).toBeCloseTo(20 * FEET_PER_METRE, 9);
+  expect(errorOf({ ...unnamed, verticalAccuracyM: all(5) }, { receiver: 'augmented' }).heightFrom).toBe(
+    'accuracy',
+  );
+});
+
 describe('a height that was held to a roll', () => {
   const error = errorOf({}, { receiver: 'phone' });
   const timeS = Float64Array.of(0, 100, 300, 500, 600, 640);
