@@ -1,6 +1,12 @@
 import { median } from '../numeric/median.ts';
 import type { Log, Quantity } from '../log/log.ts';
-import { isBySatellite, positionErrorOf, sinkErrorFpm, type ErrorSource } from '../track/position-error.ts';
+import {
+  isBySatellite,
+  positionErrorOf,
+  sinkErrorFpm,
+  type ErrorSource,
+  type PositionError,
+} from '../track/position-error.ts';
 import type { ReceiverKind } from '../track/receiver.ts';
 import type { Track } from '../track/track.ts';
 
@@ -80,7 +86,7 @@ export function logUses(log: Log, track: Track): LogUse[] {
     sinkUse(
       track,
       usual((i) => sinkErrorFpm(error, i, SINK_FIT_S)),
-      error.recordedSinkFpm,
+      error,
       header,
     ),
     ...instruments(header),
@@ -117,7 +123,15 @@ function deciding(track: Track, halfWidth: number, header: Headers): LogUse {
     usedFor: 'gates, decision altitude, altitude before final',
   };
   if (header.altitudeIndicatedFt !== undefined && track.altitudeIndicatedFt)
-    return { ...own, from: header.altitudeIndicatedFt, halfWidth: null, unit: null, errorFrom: FLOWN_BY };
+    return halfWidth === 0
+      ? { ...own, from: header.altitudeIndicatedFt, halfWidth: null, unit: null, errorFrom: FLOWN_BY }
+      : {
+          ...own,
+          from: header.altitudeIndicatedFt,
+          halfWidth,
+          unit: 'ft',
+          errorFrom: 'the steps it is written in',
+        };
   const from = track.altitudeIndicatedFt
     ? `${header.altitudePressureFt ?? 'pressure altitude'} and an altimeter setting`
     : 'the height for the beam, for want of an altimeter';
@@ -130,7 +144,12 @@ function deciding(track: Track, halfWidth: number, header: Headers): LogUse {
   };
 }
 
-function sinkUse(track: Track, fittedFpm: number, recordedFpm: number, header: Headers): LogUse {
+function sinkUse(
+  track: Track,
+  fittedFpm: number,
+  { recordedSinkFpm, roundingFt }: PositionError,
+  header: Headers,
+): LogUse {
   const own = {
     quantity: 'vertical speed',
     unit: 'ft/min',
@@ -140,12 +159,15 @@ function sinkUse(track: Track, fittedFpm: number, recordedFpm: number, header: H
     return {
       ...own,
       from: header.verticalSpeedFpm ?? null,
-      halfWidth: recordedFpm,
+      halfWidth: recordedSinkFpm,
       errorFrom: 'a satellite receiver',
     };
+  const isRounded = roundingFt > 0;
   const errorFrom = isBySatellite(track)
-    ? 'how the height wanders'
-    : 'an altimeter, off by much the same all along';
+    ? `how the height wanders${isRounded ? ', and the steps it is written in' : ''}`
+    : isRounded
+      ? 'the steps that heights are written in'
+      : 'an altimeter, off by much the same all along';
   return { ...own, from: `a line through the heights of ${SINK_FIT_S} s`, halfWidth: fittedFpm, errorFrom };
 }
 

@@ -10,7 +10,6 @@ const CHROMIUM = [
   '/usr/bin/google-chrome',
   '/usr/bin/microsoft-edge',
 ];
-const WITHOUT_WINDOW = 'The window of the desktop app is not installed (npm run fetch-window)';
 
 /**
  * What to open the page with: an installed Chromium as a window of its own, else the system's default browser. Null
@@ -23,17 +22,17 @@ export function browserFor(
 ): Browser | null {
   if (platform === 'win32')
     return {
-      why: `${WITHOUT_WINDOW}: opened in your browser.`,
+      why: 'Opened in your browser.',
       command: (address) => ['rundll32', 'url.dll,FileProtocolHandler', address],
     };
   if (platform === 'darwin')
-    return { why: `${WITHOUT_WINDOW}: opened in your browser.`, command: (address) => ['open', address] };
+    return { why: 'Opened in your browser.', command: (address) => ['open', address] };
   if (!env['DISPLAY'] && !env['WAYLAND_DISPLAY']) return null;
   const chromium = CHROMIUM.find(exists);
   if (chromium)
     return {
-      why: `${WITHOUT_WINDOW}: opened as a window of ${chromium}.`,
+      why: `Opened as a window of ${chromium}, which is installed.`,
       command: (address) => [chromium, `--app=${address}`],
     };
-  return { why: `${WITHOUT_WINDOW}: opened in your browser.`, command: (address) => ['xdg-open', address] };
+  return { why: 'Opened in your browser.', command: (address) => ['xdg-open', address] };
 }

@@ -46,7 +46,7 @@ export async function serveLoopback(serving: Serving): Promise<Loopback> {
 
   async function answer(request: IncomingMessage, response: ServerResponse): Promise<void> {
     if (request.headers.host !== own) return end(response, 421);
-    const { pathname } = new URL(request.url ?? '/', `http://${own}`);
+    const { pathname } = new URL(`http://${own}${request.url ?? '/'}`);
     const isCall = pathname.startsWith('/call/');
     if (request.method === 'GET' && !isCall && pathname !== '/events')
       return sendPage(serving.page, pathname, response);

@@ -45,6 +45,18 @@ describe('what a debrief takes from a log', () => {
       expect(use(quantity).from).toBeNull();
   });
 
+  it('says what the steps do that heights are written in', () => {
+    const stepped = all(0).map((_, i) => 2000 - i * 100);
+    const transponder = usesOf({ altitudeTransponderFt: stepped })('vertical speed');
+    // 50 ft to either side of the middle of 6 s: 3 × 50 ÷ 6 × 60 ft/min.
+    expect(transponder.halfWidth).toBeCloseTo(1500, 6);
+    expect(transponder.errorFrom).toBe('the steps that heights are written in');
+    const satellite = usesOf({ altitudeGeometricFt: stepped })('vertical speed');
+    expect(satellite.errorFrom).toBe('how the height wanders, and the steps it is written in');
+    const indicated = usesOf({ ...GEOMETRIC, altitudeIndicatedFt: stepped })('altitude to decide by');
+    expect(indicated).toMatchObject({ halfWidth: 50, unit: 'ft', errorFrom: 'the steps it is written in' });
+  });
+
   it('says where the error is known from: a statement, the log itself, an altimeter', () => {
     expect(usesOf(GEOMETRIC, { receiver: 'plain' })('position').errorFrom).toBe('a plain receiver');
     const own = usesOf({ ...GEOMETRIC, verticalAccuracyM: all(2), hdop: all(1) });

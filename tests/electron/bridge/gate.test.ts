@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest';
+import type { Services } from '../../../electron/bridge/calls.ts';
+import { gateTo, Unusable } from '../../../electron/bridge/gate.ts';
+import { NO_NOTES } from '../../../electron/bridge/no-notes.ts';
+
+const services = (but: Partial<Services> = {}): Services => ({
+  about: async () => ({ version: '1', host: 'browser' }),
+  samples: async () => [],
+  readSample: async ({ file }) => ({ name: file, base64: '' }),
+  given: async () => [],
+  readGiven: async () => ({ name: '', base64: '' }),
+  notes: async () => ({ revision: 0, notes: NO_NOTES }),
+  saveNotes: async () => ({ saved: true, revision: 1 }),
+  ...but,
+});
+
+describe('the gate', () => {
+  it('calls what the contract names, with a value that it allows', async () => {
+    expect(await gateTo(services())('readSample', { file: 'a.csv' })).toEqual({
+      ok: true,
+      value: { name: 'a.csv', base64: '' },
+    });
+  });
+
+  it.each(['toString', '__proto__', 'constructor', 'eval', '', 7, null, undefined, { name: 'about' }])(
+    'has no call %j',
+    async (name) => {
+      expect(await gateTo(services())(name, {})).toMatchObject({ ok: false, code: 'unknown-call' });
+    },
+  );
+
+  it.each([
+    ['about', undefined],
+    ['about', { more: 1 }],
+    ['readSample', {}],
+    ['readSample', { file: 7 }],
+    ['readSample', { file: 'a', path: '/etc/passwd' }],
+    ['readGiven', { token: '' }],
+    ['saveNotes', { revision: 0, notes: { ...NO_NOTES, format: 'another' } }],
+    ['saveNotes', { revision: 0.5, notes: NO_NOTES }],
+  ])('refuses a value that the contract does not allow: %s %j', async (name, value) => {
+    let wasCalled = false;
+    const spy = new Proxy(services(), {
+      get: () => () => {
+        wasCalled = true;
+        return Promise.resolve({});
+      },
+    });
+    expect(await gateTo(spy)(name, value)).toMatchObject({ ok: false, code: 'bad-value' });
+    expect(wasCalled).toBe(false);
+  });
+
+  it('tells a sentence that is meant for the user, and none of what is not', async () => {
+    const unusable = gateTo(services({ readGiven: async () => Promise.reject(new Unusable('It is gone.')) }));
+    expect(await unusable('readGiven', { token: 't' })).toEqual({
+      ok: false,
+      code: 'unusable',
+      message: 'It is gone.',
+    });
+    const broken = gateTo(
+      services({ about: async () => Promise.reject(new Error('/home/somebody/secret')) }),
+    );
+    const answer = await broken('about', {});
+    expect(answer).toMatchObject({ ok: false, code: 'fault' });
+    expect(JSON.stringify(answer)).not.toContain('secret');
+  });
+
+  it('lets nothing out that the contract does not name', async () => {
+    const leaking = { version: '1', host: 'browser', home: '/home/somebody' } as never;
+    expect(await gateTo(services({ about: async () => leaking }))('about', {})).toMatchObject({
+      code: 'fault',
+    });
+  });
+});

@@ -1,0 +1,99 @@
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { NO_NOTES } from '../../../electron/bridge/no-notes.ts';
+import { GivenFiles } from '../../../electron/services/given-files.ts';
+import { NotesFile } from '../../../electron/services/notes-file.ts';
+import { Samples } from '../../../electron/services/samples.ts';
+import { userFolder } from '../../../electron/services/user-folder.ts';
+
+let folder: string;
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'halfdot-services-'));
+});
+afterEach(() => rmSync(folder, { recursive: true, force: true }));
+
+const named = (name: string) => ({ ...NO_NOTES, recents: [{ name, sha256: '' }] });
+
+describe('notes', () => {
+  it('are none at first, and what was kept afterwards, also in another run', () => {
+    const notes = new NotesFile(join(folder, 'new'));
+    expect(notes.read()).toEqual({ revision: 0, notes: NO_NOTES });
+    expect(notes.save(0, named('a'))).toEqual({ saved: true, revision: 1 });
+    expect(notes.read().notes).toEqual(named('a'));
+    expect(new NotesFile(join(folder, 'new')).read().notes).toEqual(named('a'));
+    expect(readdirSync(join(folder, 'new'))).toEqual(['notes.json']);
+  });
+
+  it('are not kept over those of another window', () => {
+    const notes = new NotesFile(folder);
+    notes.save(0, named('a'));
+    expect(notes.save(0, named('b'))).toMatchObject({ saved: false });
+    expect(notes.read().notes).toEqual(named('a'));
+  });
+
+  it('that cannot be read are moved aside, never written over', () => {
+    writeFileSync(join(folder, 'notes.json'), '{ "format": "half');
+    const notes = new NotesFile(folder);
+    expect(notes.read().notes).toEqual(NO_NOTES);
+    notes.save(0, named('a'));
+    expect(readFileSync(join(folder, 'notes.json.unreadable'), 'utf8')).toBe('{ "format": "half');
+  });
+
+  it('whose folder is none say so', () => {
+    writeFileSync(join(folder, 'file'), '');
+    expect(() => new NotesFile(join(folder, 'file', 'below')).save(0, NO_NOTES)).toThrow(
+      /notes\.json cannot be read/,
+    );
+  });
+});
+
+describe('files that were handed over', () => {
+  it('are read by their tokens, which tell nothing of their places', () => {
+    const path = join(folder, 'log.csv');
+    writeFileSync(path, 'a,b\n');
+    const given = new GivenFiles();
+    given.add([path]);
+    const [file] = given.list();
+    expect(file).toMatchObject({ name: 'log.csv', bytes: 4 });
+    expect(JSON.stringify(given.list())).not.toContain(folder);
+    expect(given.read(file!.token)).toEqual({
+      name: 'log.csv',
+      base64: Buffer.from('a,b\n').toString('base64'),
+    });
+    for (const token of [path, 'log.csv', '', '../log.csv'])
+      expect(() => given.read(token)).toThrow('No such file');
+  });
+
+  it('that are gone say so', () => {
+    const given = new GivenFiles();
+    given.add([join(folder, 'gone.csv')]);
+    expect(() => given.read(given.list()[0]!.token)).toThrow(/^gone\.csv cannot be read: there is no such/);
+  });
+});
+
+describe('samples', () => {
+  it('are those of the catalogue, with their facilities, and nothing else of the folder', () => {
+    const samples = new Samples('samples');
+    for (const { file, facility } of samples.list()) {
+      expect(existsSync(join('samples', file))).toBe(true);
+      expect(samples.read(facility).name).toBe(facility);
+      expect(Buffer.from(samples.read(file).base64, 'base64')).toEqual(readFileSync(join('samples', file)));
+    }
+    for (const file of ['README.md', 'catalogue.json', '../package.json', 'debriefs/phone.gpx.txt', ''])
+      expect(() => samples.read(file)).toThrow('There is no such sample.');
+  });
+});
+
+describe("the user's folder", () => {
+  it.each([
+    ['linux', {}, '/home/u/.config/halfdot'],
+    ['linux', { XDG_CONFIG_HOME: '/x' }, '/x/halfdot'],
+    ['darwin', {}, '/home/u/Library/Application Support/halfdot'],
+    ['win32', { APPDATA: '/roaming' }, '/roaming/halfdot'],
+    ['linux', { HALFDOT_USER_FOLDER: '/elsewhere' }, '/elsewhere'],
+  ] as const)('on %s with %j is %s', (platform, env, path) => {
+    expect(userFolder(env, platform, '/home/u')).toBe(path);
+  });
+});
