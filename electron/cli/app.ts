@@ -13,8 +13,9 @@ export const app: Command = {
   minFiles: 0,
   maxFiles: Infinity,
   async run({ files, options }, output) {
-    // Not at the top: the other commands would load it too, a tenth of the time that they take.
-    const { spawn } = await import('node:child_process');
+    // Not at the top: the other commands would load it too, a tenth of the time that they take. Nor by an import here:
+    // the program runs as a script of its own, which has none (see load-program.ts).
+    const { spawn } = process.getBuiltinModule('node:child_process');
     const words = files.map((file) => resolve(file));
     if (options['browser']?.[0] === 'no') words.push('--no-browser');
     const child = spawn(
