@@ -42,7 +42,7 @@ describe('a value that may be off by a quarter', () => {
     [0.75, 'unclear', 'stands at its limit'],
     [1, 'unclear', 'may just not be beyond'],
     [1.0625, 'not-met', 'is beyond either way'],
-  ] as const)('at %d of at most 0.75 is %s: it %s', (value, verdict) => {
+  ] as const)('at %d of at most 0.75 is %s: it %s', (value, verdict, _why) => {
     expect(verdictWithin({ lower: -0.75, upper: 0.75 }, value, 0.25)).toBe(verdict);
     expect(verdictWithin({ lower: -0.75, upper: 0.75 }, -value, 0.25)).toBe(verdict);
     expect(verdictWithin({ lower: null, upper: 0.75 }, -value, 0.25)).toBe('met');
