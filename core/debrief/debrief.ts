@@ -7,6 +7,7 @@ import type { CoveredTask, SourceStatus } from '../standard/standard.ts';
 import type { Allowance, Stated } from '../standard/stated.ts';
 import type { ErrorSource } from '../track/position-error.ts';
 import type { ReceiverKind } from '../track/receiver.ts';
+import type { AltitudeSource } from '../track/track.ts';
 
 /** Sentences for what an object leaves null, by key. */
 export type Unknown = Readonly<Record<string, string>>;
@@ -35,7 +36,7 @@ export interface Debrief {
     /** `elapsed`: times count from the log's own start, and their date means nothing. */
     readonly timeReference: 'utc' | 'local' | 'elapsed';
     readonly medianIntervalS: number;
-    readonly altitudeReference: string;
+    readonly altitudeReference: AltitudeSource;
     /** Taken off every height, as a roll showed; 0 where the heights are as logged. */
     readonly heightCorrectionFt: number;
     readonly positionError: DebriefPositionError;

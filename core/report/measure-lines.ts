@@ -1,4 +1,5 @@
 import type { Debrief, DebriefMeasures } from '../debrief/debrief.ts';
+import { isBySatellite } from '../track/position-error.ts';
 import { whole } from '../units/whole.ts';
 import { descentLines } from './descent-lines.ts';
 import { duration } from './plain-words.ts';
@@ -36,16 +37,18 @@ export function measureLines(measures: DebriefMeasures, log: Debrief['log']): st
 
 /** What a roll says of the log's heights. Within a receiver's own error they are right. */
 function rolloutSentence({ rollout }: DebriefMeasures, log: Debrief['log']): string[] {
-  const { antennaHeightFt, heightCorrectionFt } = log;
+  const { antennaHeightFt, heightCorrectionFt, altitudeReference } = log;
+  // Those of an altimeter are never corrected by a roll.
+  const offer = isBySatellite({ altitudeSource: altitudeReference })
+    ? ' The roll can be used to correct them.'
+    : '';
   if (rollout === null || rollout.heightBiasFt === null) return [];
   const { heightBiasFt } = rollout;
   if (heightCorrectionFt === 0 && Math.abs(heightBiasFt) < RIGHT_WITHIN_FT)
     return [`On the roll the heights of the log were right within ${RIGHT_WITHIN_FT} ft.`];
   return [
     `On the roll, for an antenna ${Number(antennaHeightFt.toFixed(1))} ft above the ground, the heights of the log were ${whole(Math.abs(heightBiasFt))} ft too ${heightBiasFt > 0 ? 'high' : 'low'}, ` +
-      (heightCorrectionFt === 0
-        ? 'and probably on the way down. The roll can be used to correct them.'
-        : 'and were corrected by that.'),
+      (heightCorrectionFt === 0 ? `and probably on the way down.${offer}` : 'and were corrected by that.'),
   ];
 }
 

@@ -73,6 +73,21 @@ describe('heights that are off all along', () => {
     expect(debrief.approaches[0]!.issues.map(({ code }) => code)).toContain('facility-elevation');
   });
 
+  it('of an altimeter are not offered to be corrected', () => {
+    const text = (columns?: object) =>
+      inOneLine(debriefText(debriefTruth(LANDING, { highByFt: BIAS_FT, ...columns })));
+    const offer = 'The roll can be used to correct them.';
+    expect(text()).toContain(offer);
+    const indicated = text({
+      columns: ({ columns }: typeof LANDING, tenths: readonly number[]) => ({
+        altitudeGeometricFt: tenths.map(() => NaN),
+        altitudeIndicatedFt: tenths.map((t) => columns.heightFt[t]! + BIAS_FT),
+      }),
+    });
+    expect(indicated).toContain('ft too high');
+    expect(indicated).not.toContain(offer);
+  });
+
   it('of an altimeter are never touched', () => {
     const indicated = {
       heights: 'from-rollout',

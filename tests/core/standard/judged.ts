@@ -44,6 +44,8 @@ export interface Flying extends Partial<Drawing> {
   readonly glidepathOff?: number;
   /** Of the heights, feet, at gates and at decision altitude and as a sink rate is told by. */
   readonly heightOffFt?: number;
+  /** Of a vertical speed that was recorded, ft/min. */
+  readonly sinkOffFpm?: number;
   /** Unrecorded seconds. */
   readonly gaps?: readonly (readonly [fromS: number, toS: number])[];
 }
@@ -59,7 +61,7 @@ export interface Judged extends ApproachJudgement {
 /** The case of a drawn flight with one approach, before it is judged. */
 function sittingOf(flying: Flying = {}): Case & { readonly beganS: number } {
   const { standard = DEFAULT_STANDARD, stated, recorded = {}, everyS = 1, gaps = [], ...more } = flying;
-  const { localizerOff = 0, glidepathOff = 0, heightOffFt = 0, ...drawing } = more;
+  const { localizerOff = 0, glidepathOff = 0, heightOffFt = 0, sinkOffFpm = 0, ...drawing } = more;
   const truth = drawFlight({ ...STRAIGHT_IN, ...drawing });
   const beganS = truth.columns.timeS[0]!;
   const isRecorded = (tenth: number) =>
@@ -82,7 +84,13 @@ function sittingOf(flying: Flying = {}): Case & { readonly beganS: number } {
   if (!defined.ok || !track.ok) throw new Error('the drawn flight is refused');
   const { geometry } = defined.value;
   const off = () => heightOffFt;
-  const error = { ...NO_ERROR, timeConstantS: 300, decidingFt: off, driftFt: off };
+  const error = {
+    ...NO_ERROR,
+    timeConstantS: 300,
+    decidingFt: off,
+    driftFt: off,
+    recordedSinkFpm: sinkOffFpm,
+  };
   const flown = {
     ...flownAt(track.value, projectTrack(track.value, geometry), geometry, { error }),
     needleError: { localizer: () => localizerOff, glidepath: () => glidepathOff },

@@ -123,6 +123,18 @@ describe('stability of needles that may be off', () => {
   });
 });
 
+it('a sink rate lost after a gate is proven only beyond what the recorded one may be off', () => {
+  // 8 s at 1,030 ft/min, of which 1,000 are allowed.
+  const lost = (sinkOffFpm: number) =>
+    judged({
+      recorded: { verticalSpeedFpm: (timeS) => (timeS > 280 && timeS < 288 ? -1030 : -480) },
+      standard: 'light-aircraft',
+      sinkOffFpm,
+    }).gate('gate-500').lostAfter;
+  expect(lost(20)).toMatchObject([{ item: 'sink', isProven: true }]);
+  expect(lost(40)).toMatchObject([{ item: 'sink', isProven: false }]);
+});
+
 describe('safety limits', () => {
   const onTheStop = (fullScale: number, localizerOff: number) =>
     judged({ localizerFullScale: swing(200, 10, fullScale), localizerOff }).safety;
@@ -135,6 +147,12 @@ describe('safety limits', () => {
       expect.stringMatching(/^the localizer was at full scale for at least \d+ s/),
     ]);
     expect(onTheStop(1.1, 0.15)).toEqual([]);
+  });
+
+  it("are each needle's by its own error", () => {
+    const high = (off: object) => judged({ glidepathFullScale: swing(200, 10, 1.1), ...off }).safety;
+    expect(high({ localizerOff: 0.15 })).toHaveLength(1);
+    expect(high({ glidepathOff: 0.15 })).toEqual([]);
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { within } from '../../../core/standard/within.ts';
+import { verdictWithin, within } from '../../../core/standard/within.ts';
 import { SHIPPED } from '../../../core/standard/standards.ts';
 import { limitsOf } from './limits-of.ts';
 
@@ -33,4 +33,18 @@ describe('a side without a limit never fails', () => {
     [{ lower: -75, upper: null }, -75.001, false],
     [{ lower: null, upper: null }, 1e9, true],
   ])('%j and %d: %s', (limit, value, inside) => expect(within(limit, value)).toBe(inside));
+});
+
+describe('a value that may be off by a quarter', () => {
+  // Binary fractions: at the edges nothing is a hair off.
+  it.each([
+    [0.5, 'met', 'may just reach its limit, where it is inside'],
+    [0.75, 'unclear', 'stands at its limit'],
+    [1, 'unclear', 'may just not be beyond'],
+    [1.0625, 'not-met', 'is beyond either way'],
+  ] as const)('at %d of at most 0.75 is %s: it %s', (value, verdict, _why) => {
+    expect(verdictWithin({ lower: -0.75, upper: 0.75 }, value, 0.25)).toBe(verdict);
+    expect(verdictWithin({ lower: -0.75, upper: 0.75 }, -value, 0.25)).toBe(verdict);
+    expect(verdictWithin({ lower: null, upper: 0.75 }, -value, 0.25)).toBe('met');
+  });
 });
