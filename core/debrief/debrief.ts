@@ -20,7 +20,8 @@ interface Place {
 
 /**
  * The complete answer for one log: `halfdot-debrief/1` (design, section 12). Times are ISO 8601 UTC; a value that is
- * not known is null, with its sentence in `unknown`. Nothing here knows a clock, a path, a host or a locale.
+ * not known is null, with its sentence in `unknown`; what there is none of is null alone (a remark, a tip, a limit on
+ * one side, a statement that nobody made). Nothing here knows a clock, a path, a host or a locale.
  */
 export interface Debrief {
   readonly format: 'halfdot-debrief/1';
@@ -139,6 +140,7 @@ export interface DebriefExcursion {
   readonly side: 'right' | 'left' | 'high' | 'low';
   /** Whether it was promptly corrected; null where no criterion counted it. */
   readonly prompt: boolean | null;
+  readonly unknown: Unknown;
 }
 
 export interface DebriefNeedle {
@@ -257,6 +259,7 @@ export interface DebriefStability {
     readonly measured: number | null;
     readonly verdict: Verdict;
     readonly why: string;
+    readonly unknown: Unknown;
   }[];
   readonly lostAfter: readonly {
     readonly item: GateItem;
@@ -268,6 +271,7 @@ export interface DebriefStability {
   /** Items that may have been, as far as their error goes. */
   readonly doubtedAfter: readonly GateItem[];
   readonly why: string;
+  readonly unknown: Unknown;
 }
 
 /** What the people on board said of the approach, as it was judged. */
@@ -294,7 +298,11 @@ export interface DebriefMeasures {
     readonly count: number;
     readonly meanDeg: number | null;
     readonly largestDeg: number | null;
-    readonly delays: readonly { readonly leftUtc: string; readonly delayS: number | null }[];
+    readonly delays: readonly {
+      readonly leftUtc: string;
+      readonly delayS: number | null;
+      readonly unknown: Unknown;
+    }[];
   } | null;
   readonly sinkOnFinal: { readonly heldFpm: number; readonly neededFpm: number } | null;
   readonly descent: DebriefDescent | null;

@@ -44,10 +44,7 @@ export function measuresDebrief(
     rollout,
   } = measures;
   const values = {
-    correctionsOnFinal: corrections && {
-      ...corrections,
-      delays: corrections.delays.map(({ leftS, delayS }) => ({ leftUtc: utcText(leftS)!, delayS })),
-    },
+    correctionsOnFinal: corrections && correctionsDebrief(corrections),
     sinkOnFinal: sink,
     descent: descent && descentDebrief(descent),
     windOnFinal: wind,
@@ -83,6 +80,15 @@ export function measuresDebrief(
       rollout: NO_ROLL,
     }),
   };
+}
+
+function correctionsDebrief(corrections: NonNullable<WholeMeasures['corrections']>) {
+  const delays = corrections.delays.map(({ leftS, delayS }) => ({
+    leftUtc: utcText(leftS)!,
+    delayS,
+    unknown: unknownOf({ delayS }, { delayS: 'No change of track followed.' }),
+  }));
+  return { ...corrections, delays };
 }
 
 function recordedDebrief({ bias, rms, overlay, ...rest }: RecordedNeedle): DebriefRecordedNeedle {

@@ -6,6 +6,7 @@ import type { Polyline } from '../numeric/polyline.ts';
 import type { JudgedExcursion } from '../standard/judgement.ts';
 import type { Limit } from '../standard/standard.ts';
 import { utcText } from '../units/utc.ts';
+import { unknownOf } from './known.ts';
 import type { DebriefExcursion, DebriefNeedle, Inside, ThreeFigures } from './debrief.ts';
 
 /** The names of a needle's two sides: positive first. */
@@ -20,6 +21,7 @@ const NOTHING_RECORDED = 'Nothing of this needle was recorded here.';
 /** A log slower than this shows no turns of a needle (design, section 9). */
 const SLOWEST_FOR_TURNS_S = 3;
 const TOO_SLOW = 'Fixes are more than 3 s apart: too few to see a needle turn.';
+const NOT_COUNTED = 'No criterion counted here.';
 const NO_LIMIT = 'The standard sets no limit for this needle here.';
 
 /** What a standard makes of one needle on a segment. */
@@ -73,10 +75,14 @@ export function needleDebrief(
     reversalsPerMinute: isSlow ? null : reversalsPerMinute,
     timeOutsideS: isNever ? shown : outside(halfWidths),
     shownOutsideS: shown,
-    excursions: excursions.map((excursion) => ({
-      ...excursionDebrief(excursion, sides),
-      prompt: judged.find((other) => overlap(excursion, other))?.prompt ?? null,
-    })),
+    excursions: excursions.map((excursion) => {
+      const prompt = judged.find((other) => overlap(excursion, other))?.prompt ?? null;
+      return {
+        ...excursionDebrief(excursion, sides),
+        prompt,
+        unknown: unknownOf({ prompt }, { prompt: NOT_COUNTED }),
+      };
+    }),
     unknown: {
       ...(limit === null && { timeOutsideS: NO_LIMIT, shownOutsideS: NO_LIMIT }),
       ...(isSlow && { reversalsPerMinute: TOO_SLOW }),
@@ -124,7 +130,10 @@ function overlap(a: Excursion, b: Excursion): boolean {
   return a.side === b.side && a.startS < b.endS && b.startS < a.endS;
 }
 
-function excursionDebrief(excursion: Excursion, [above, below]: Sides): Omit<DebriefExcursion, 'prompt'> {
+function excursionDebrief(
+  excursion: Excursion,
+  [above, below]: Sides,
+): Omit<DebriefExcursion, 'prompt' | 'unknown'> {
   return {
     startUtc: utcText(excursion.startS)!,
     endUtc: utcText(excursion.endS)!,

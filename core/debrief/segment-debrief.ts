@@ -77,7 +77,7 @@ function needlesOn(
   const needle = (column: Float64Array, halfWidth: (i: number) => number, rule: NeedleRule) => {
     const parts = recordedIn(sitting, column, [segment]);
     const halfWidths = halfWidthsIn(sitting, column, halfWidth, [segment]);
-    const hidden = (limit: Limit) => hiddenS(parts, [segment], limit);
+    const hidden = (limit: Limit) => hiddenS(parts, [segment], limit, halfWidths);
     return needleDebrief({ parts, halfWidths, hiddenS: hidden }, rule, track.medianIntervalS);
   };
   return {
@@ -166,7 +166,7 @@ function speedDebrief(
   // What the instrument showed is what the pilot flew by: only an estimate may be off.
   const halfWidths = estimated ? constant(offTarget, ESTIMATED_AIRSPEED_ERROR_KT) : [];
   const outsideS = (off: Off) => timeOutsideS(excursionsOff(offTarget, halfWidths, airspeed, 0, off));
-  const unseenS = hiddenS(offTarget, [segment], airspeed);
+  const unseenS = hiddenS(offTarget, [segment], airspeed, halfWidths);
   return {
     ...speed,
     timeOutsideS: { atLeast: outsideS(-1), best: outsideS(0), atMost: outsideS(1) + unseenS },

@@ -1,4 +1,5 @@
 import type { ApproachJudgement, CriterionJudgement } from '../standard/judgement.ts';
+import { MORE_THAN_FULL_SCALE } from '../standard/criteria.ts';
 import { POINTS_POSSIBLE } from './points.ts';
 
 /** Own choice: of 100 points, how many must be assessed for a level and a score. */
@@ -11,11 +12,8 @@ const NEEDLES = [
 
 /** What the user can do about a criterion that was not assessed. */
 const ADVICE: ReadonlyMap<string, string> = new Map([
-  [
-    'airspeed-final',
-    'the speed flown for, with --target-airspeed (or --vref, where the standard asks for it)',
-  ],
-  ['minimums', 'whether the runway was seen at decision altitude, with --runway'],
+  ['airspeed-final', 'the airspeed flown for (Vref, where the standard asks for it)'],
+  ['minimums', 'whether the runway was in sight at decision altitude'],
 ]);
 
 /**
@@ -42,7 +40,9 @@ export function whyNotGraded(judgement: ApproachJudgement, pointsClear: number):
         ? 'nothing is clear enough to make a score of'
         : `${pointsAssessed} of 100 points were assessed, and ${POINTS_NEEDED} are needed`,
     );
-  const advice = needlesAndFixes ? whatToSay(criteria) : WHOLE_FINAL;
+  const isTooFarOff = missing.every((reason) => reason.includes(MORE_THAN_FULL_SCALE));
+  const needed = isTooFarOff ? BETTER_HEIGHTS : WHOLE_FINAL;
+  const advice = needlesAndFixes ? whatToSay(criteria) : needed;
   return `not graded: this log holds too little: ${missing.join('; ')}.${advice}${sureAllTheSame(judgement)}`;
 }
 
@@ -55,12 +55,16 @@ const WHOLE_FINAL =
   ' A level needs final flown to decision altitude and recorded with a fix every 3 s or oftener: where the log was ' +
   'thinned or cut, export it whole.';
 
+const BETTER_HEIGHTS =
+  ' A level needs positions and heights that are nearer than that: those of a satellite receiver, or an altimeter ' +
+  'with the setting stated.';
+
 function whatToSay(criteria: readonly CriterionJudgement[]): string {
   const open = criteria.filter(({ id, verdict }) => verdict === 'not-assessed' && POINTS_POSSIBLE.has(id));
   const left = open.map(({ title, why }) => `${title} (${why})`);
   const advice = open.flatMap(({ id }) => ADVICE.get(id) ?? []);
   const leftOut = left.length > 0 ? ` Left out: ${left.join('; ')}.` : '';
-  return advice.length > 0 ? `${leftOut} If you know it, give ${advice.join('; and ')}.` : leftOut;
+  return advice.length > 0 ? `${leftOut} If you know it, state ${advice.join('; and ')}.` : leftOut;
 }
 
 function sureAllTheSame({ safety, soundGoAround }: ApproachJudgement): string {

@@ -3,15 +3,7 @@ import { whole } from '../units/whole.ts';
 import { dayAndClock } from './plain-words.ts';
 import { sided } from './sided.ts';
 import { indentedLines } from './text-rows.ts';
-
-/** Verdicts have a shape and a word. */
-const VERDICTS = {
-  met: '● met',
-  'not-met': '▲ not met',
-  unclear: '◐ unclear',
-  'not-assessed': '○ not assessed',
-};
-const STABLE = { ...VERDICTS, met: '● stable', 'not-met': '▲ not stable' };
+import { stableWord, VERDICTS } from './verdict-words.ts';
 
 /** The criteria that were assessed, one a row. */
 export function criteriaLines({ criteria, segments }: ApproachDebrief): string[] {
@@ -23,13 +15,17 @@ export function criteriaLines({ criteria, segments }: ApproachDebrief): string[]
 
 function criterionLines(criterion: DebriefCriterion, finalUtc: string | null): string[] {
   const { title, verdict, allowed, points, pointsPossible } = criterion;
-  const why = `${criterion.why}${countedLater(criterion, finalUtc)}`;
   const worth = points === null || pointsPossible === null ? '' : `${points.toFixed(1)} of ${pointsPossible}`;
-  const lead = `${VERDICTS[verdict].padEnd(14)} ${title.padEnd(23)}${largest(criterion).padEnd(11)}${worth.padEnd(12)}`;
+  const lead = `${`${VERDICTS[verdict].sign} ${VERDICTS[verdict].word}`.padEnd(14)} ${title.padEnd(23)}${largest(criterion).padEnd(11)}${worth.padEnd(12)}`;
   const beside = allowed
-    ? `${' '.repeat(15)}with ${allowed.by} more allowed for ${allowed.reason}: ${VERDICTS[allowed.verdict].slice(2)}`
+    ? `${' '.repeat(15)}with ${allowed.by} more allowed for ${allowed.reason}: ${VERDICTS[allowed.verdict].word}`
     : null;
-  return [...indentedLines(lead, why), ...(beside ? [beside] : [])];
+  return [...indentedLines(lead, whyWords(criterion, finalUtc)), ...(beside ? [beside] : [])];
+}
+
+/** Why a criterion has its verdict, with from when it counted where final began earlier. */
+export function whyWords(criterion: DebriefCriterion, finalUtc: string | null): string {
+  return `${criterion.why}${countedLater(criterion, finalUtc)}`;
 }
 
 /** From when a criterion of final counts, where that is later than final began. */
@@ -53,16 +49,14 @@ export function stabilityLines(gates: readonly DebriefStability[]): string[] {
   return ['Stability', ...gates.flatMap(gateLines)];
 }
 
-function gateLines({
-  heightFt,
-  verdict,
-  why,
-  counts,
-  items,
-  lostAfter,
-  doubtedAfter,
-}: DebriefStability): string[] {
-  const lead = `  ${`${whole(heightFt)} ft`.padEnd(9)} ${STABLE[verdict].padEnd(15)} `;
+function gateLines(gate: DebriefStability): string[] {
+  const { heightFt, verdict } = gate;
+  const word = `${VERDICTS[verdict].sign} ${stableWord(verdict)}`;
+  return indentedLines(`  ${`${whole(heightFt)} ft`.padEnd(9)} ${word.padEnd(15)} `, gateWords(gate));
+}
+
+/** What a gate's verdict stands on, what was lost after it, and what was not seen. */
+export function gateWords({ why, counts, items, lostAfter, doubtedAfter }: DebriefStability): string {
   const unseen = items
     .filter((one) => one.verdict === 'not-assessed')
     .map(({ item, why: reason }) => `${item}: ${reason}`);
@@ -78,7 +72,7 @@ function gateLines({
     ...(unseen.length > 0 ? [`not seen: ${unseen.join('; ')}`] : []),
     ...(counts ? ['this gate counts'] : []),
   ];
-  return indentedLines(lead, clauses.join('; '));
+  return clauses.join('; ');
 }
 
 /** What this log, this facility or this standard cannot answer, and why. */

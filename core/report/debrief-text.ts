@@ -22,7 +22,7 @@ export function debriefText(debrief: Debrief): string {
       ...pageLines(sourceSentence(debrief)),
       ...(isJudged(debrief) ? pageLines(positionSentence(debrief)) : []),
     ],
-    toCheck(debrief),
+    sentencesToCheck(debrief).flatMap(pageLines),
     debrief.cautions.flatMap((caution) => pageLines(`Caution: ${caution}`)),
   ];
   return `${blocks
@@ -35,19 +35,16 @@ function isJudged({ approaches }: Debrief): boolean {
   return approaches.some(({ criteria }) => criteria.length > 0);
 }
 
-/** Where no approach was flown nothing was judged either. */
-function sourceSentence(debrief: Debrief): string {
+/** What it was made of. Where no approach was flown nothing was judged either. */
+export function sourceSentence(debrief: Debrief): string {
   const { log, facility, standard } = debrief;
   const judged = isJudged(debrief) ? `, judged by ${standard.source}` : '';
   return `From ${log.file} at ${facility.name}${judged}.`;
 }
 
 function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: boolean): string[][] {
-  const { index, kind, startUtc, summary, criteria, events, segments, measures } = approach;
-  const { day, clock } = dayAndClock(startUtc);
-  const moment =
-    log.timeReference === 'elapsed' ? `${clock} into the log` : `${day}, ${clock} ${zoneOf(log)}`;
-  const heading = `${KINDS[kind]} ${index}, ${moment}`;
+  const { summary, criteria, events, segments, measures } = approach;
+  const heading = approachHeading(approach, log);
   return [
     ...(several ? [[heading, '-'.repeat(heading.length)]] : []),
     pageLines(summary),
@@ -66,12 +63,21 @@ function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: bo
   ];
 }
 
-function zoneOf({ timeReference }: Debrief['log']): string {
+/** Which approach, and when it began. */
+export function approachHeading({ kind, index, startUtc }: ApproachDebrief, log: Debrief['log']): string {
+  const { day, clock } = dayAndClock(startUtc);
+  const moment =
+    log.timeReference === 'elapsed' ? `${clock} into the log` : `${day}, ${clock} ${zoneOf(log)}`;
+  return `${KINDS[kind]} ${index}, ${moment}`;
+}
+
+/** By what the times of a debrief are told. */
+export function zoneOf({ timeReference }: Debrief['log']): string {
   return { utc: 'UTC', local: 'times as written', elapsed: 'from the start of the log' }[timeReference];
 }
 
 /** Which altitude the moments are told by: a pilot flies by the altimeter, so the other kind is named for what it is. */
-function altitudeWords([event]: readonly DebriefEvent[], { positionError }: Debrief['log']): string {
+export function altitudeWords([event]: readonly DebriefEvent[], { positionError }: Debrief['log']): string {
   return event?.altitudeSource === 'indicated'
     ? 'indicated altitudes'
     : `heights from the log, ± ${Math.ceil(positionError.heightFt.median)} ft: your altimeter decides`;
@@ -85,8 +91,9 @@ function taskLines({ standard }: Debrief): string[] {
   ]);
 }
 
-function toCheck({ log, facility }: Debrief): string[] {
+/** What is doubtful in the facility or the log: to be looked at before anybody is judged by it. */
+export function sentencesToCheck({ log, facility }: Debrief): string[] {
   return [...facility.issues, ...log.issues]
     .filter(({ severity }) => severity !== 'note')
-    .flatMap(({ message, tip }) => pageLines(`To be checked: ${message}${tip ? ` ${tip}` : ''}`));
+    .map(({ message, tip }) => `To be checked: ${message}${tip ? ` ${tip}` : ''}`);
 }

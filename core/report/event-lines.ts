@@ -44,7 +44,7 @@ export function eventLine(event: DebriefEvent): string {
   return `${clock}  ${name.padEnd(33)}${cells.join('  ')}`.trimEnd();
 }
 
-/** To one decimal, with a true minus sign and none before a zero. */
-function tenths(value: number): string {
+/** To one place, with a true minus sign and none before a zero. */
+export function tenths(value: number): string {
   return value.toFixed(1).replace('-', value > -0.05 ? '' : '−');
 }

@@ -160,7 +160,7 @@ function sinkUse(
       ...own,
       from: header.verticalSpeedFpm ?? null,
       halfWidth: recordedSinkFpm,
-      errorFrom: 'a satellite receiver',
+      errorFrom: 'as a satellite receiver has it; an instrument lags',
     };
   const isRounded = roundingFt > 0;
   const errorFrom = isBySatellite(track)

@@ -18,11 +18,12 @@ function feetOf({ median, largest }: { median: number; largest: number }): strin
   return most > 1.2 * usual ? `${usual} to ${most} ft` : `${most} ft`;
 }
 
-/** What it comes to at the end of final, where it weighs most. */
+/** What it comes to at the end of final, where it weighs most; of several approaches at the worst of them. */
 function needleWords(approaches: readonly ApproachDebrief[]): string {
-  const final = approaches.flatMap(({ segments }) => segments).find(({ kind }) => kind === 'final');
-  const [localizer, glidepath] = [final?.localizer?.halfWidthFullScale, final?.glidepath?.halfWidthFullScale];
-  if (!localizer || !glidepath) return '';
-  const most = `${localizer.largest.toFixed(2)} of the localizer's and ${glidepath.largest.toFixed(2)} of the glidepath's full scale`;
-  return `: at the end of final ${most}`;
+  const finals = approaches.flatMap(({ segments }) => segments).filter(({ kind }) => kind === 'final');
+  const most = (needle: 'localizer' | 'glidepath') =>
+    Math.max(...finals.map((final) => final[needle]?.halfWidthFullScale?.largest ?? -Infinity));
+  const [localizer, glidepath] = [most('localizer'), most('glidepath')];
+  if (localizer < 0 || glidepath < 0) return '';
+  return `: at the end of final ${localizer.toFixed(2)} of the localizer's and ${glidepath.toFixed(2)} of the glidepath's full scale`;
 }

@@ -31,8 +31,9 @@ import type { TimedQuestion } from './timed-criterion.ts';
 import { withAllowance } from './with-allowance.ts';
 import { bandWords, scaleWords } from './words.ts';
 
-const tooFarOff = (what: string) =>
-  `the ${what} of this log may be off by more than the full scale of the needle`;
+/** Why a needle is not assessed where it may be anywhere on its scale: the end of that clause. */
+export const MORE_THAN_FULL_SCALE = 'may be off by more than the full scale of the needle';
+const tooFarOff = (what: string) => `the ${what} of this log ${MORE_THAN_FULL_SCALE}`;
 const NEEDLE_DEPTH = 0.15;
 const NEEDLE_FLOOR = 0.2;
 const SPEED_DEPTH_KT = 5;

@@ -223,16 +223,17 @@ export function stabilityCriterion(sitting: Case, gates: readonly GateJudgement[
 
 /** Unrecorded seconds after a gate, on final, in which a needle may have gone outside; any longer gap without needles. */
 function unseenAfter(sitting: Case, gateS: number): number {
-  const { deviations } = sitting.flown;
+  const { deviations, needleError } = sitting.flown;
   const { localizer, glidepath } = sitting.standard.gates;
   const counted = withoutInstructor(sitting, { startS: gateS, endS: finalOf(sitting)!.endS });
-  const hidden = (column: Float64Array, limit: Limit | null) => {
+  const hidden = (column: Float64Array, halfWidth: (i: number) => number, limit: Limit | null) => {
     const parts = recordedIn(sitting, column, counted);
-    return hiddenS(parts, counted, limit ?? { lower: null, upper: null });
+    const halfWidths = halfWidthsIn(sitting, column, halfWidth, counted);
+    return hiddenS(parts, counted, limit ?? { lower: null, upper: null }, halfWidths);
   };
   return Math.max(
-    hidden(deviations.localizerFullScale, localizer),
-    hidden(deviations.glidepathFullScale, glidepath),
+    hidden(deviations.localizerFullScale, needleError.localizer, localizer),
+    hidden(deviations.glidepathFullScale, needleError.glidepath, glidepath),
   );
 }
 

@@ -59,7 +59,7 @@ export function judgeTimed(question: TimedQuestion): CriterionJudgement {
     halfWidths.length === 0 || (most.excursions.length === 0 && question.endedBy !== 'leaving');
   const best = isSettled ? most : read(question, 0);
   const least = isSettled ? most : read(question, -1);
-  const hidden = hiddenS(parts, counted, limit);
+  const hidden = hiddenS(parts, counted, limit, halfWidths);
   return {
     id,
     title,

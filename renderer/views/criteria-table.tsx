@@ -1,16 +1,17 @@
-import type { DebriefCriterion } from '../../core/debrief/debrief.ts';
+import type { ApproachDebrief, DebriefCriterion } from '../../core/debrief/debrief.ts';
 import { whole } from '../../core/units/whole.ts';
-import { inDots } from './in-dots.ts';
-import { VERDICTS } from './verdicts.ts';
+import { whyWords } from '../../core/report/criterion-lines.ts';
+import { sidedInDots } from '../../core/report/sided.ts';
+import { VERDICTS } from '../../core/report/verdict-words.ts';
+
+interface Props {
+  readonly approach: ApproachDebrief;
+  readonly dots: 2 | 5;
+}
 
 /** Every tolerance of the standard: what came of it, by how much, and why; what was not assessed stands last. */
-export function CriteriaTable({
-  criteria,
-  dots,
-}: {
-  readonly criteria: readonly DebriefCriterion[];
-  readonly dots: 2 | 5;
-}) {
+export function CriteriaTable({ approach: { criteria, segments }, dots }: Props) {
+  const finalUtc = segments.find(({ kind }) => kind === 'final')?.startUtc ?? null;
   const isOpen = ({ verdict }: DebriefCriterion) => verdict === 'not-assessed';
   const rows = [...criteria.filter((one) => !isOpen(one)), ...criteria.filter(isOpen)];
   if (rows.length === 0) return null;
@@ -40,7 +41,7 @@ export function CriteriaTable({
             <th scope="row">{criterion.title}</th>
             <td className="number">{farthest(criterion, dots)}</td>
             <td>
-              {criterion.why}
+              {whyWords(criterion, finalUtc)}
               {criterion.allowed
                 ? `; with ${criterion.allowed.by} more allowed for ${criterion.allowed.reason}: ${VERDICTS[criterion.allowed.verdict].word}`
                 : ''}
@@ -60,6 +61,6 @@ export function CriteriaTable({
 function farthest({ id, measured, unit }: DebriefCriterion, dots: 2 | 5): string {
   if (measured === null) return '';
   if (unit === 'full scale')
-    return inDots(measured, id.startsWith('glidepath') ? 'glidepath' : 'localizer', dots);
+    return sidedInDots(measured, id.startsWith('glidepath') ? 'glidepath' : 'localizer', dots);
   return `${measured > 0 ? '+' : ''}${whole(measured)} ${unit ?? ''}`.trim();
 }

@@ -1,6 +1,8 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { ApproachDebrief, Debrief } from '../../core/debrief/debrief.ts';
+import { approachHeading, sentencesToCheck, sourceSentence } from '../../core/report/debrief-text.ts';
+import { gradeHeadline } from '../../core/report/grade-lines.ts';
 import { positionSentence } from '../../core/report/position-line.ts';
 import type { Debriefed } from '../state/app-state.ts';
 import { CriteriaTable } from './criteria-table.tsx';
@@ -22,14 +24,14 @@ export function DebriefView({ debrief, page, dots, isStale = false }: Props) {
     <article className="debrief" aria-busy={isStale}>
       {approaches.length > 1 ? (
         <nav aria-label="Approaches" className="approaches">
-          {approaches.map(({ index, startUtc }, i) => (
+          {approaches.map((one, i) => (
             <Button
-              key={index}
+              key={one.index}
               className="place"
               {...(i === chosen ? { 'aria-current': 'page' as const } : {})}
               onPress={() => choose(i)}
             >
-              {`Approach ${index}, ${clock(startUtc)}`}
+              {approachHeading(one, debrief.log)}
             </Button>
           ))}
         </nav>
@@ -66,7 +68,7 @@ function Approach({ approach, debrief, dots }: { approach: ApproachDebrief; debr
           <strong>Check the facility first.</strong> {message} {tip}
         </p>
       ))}
-      <CriteriaTable criteria={approach.criteria} dots={dots} />
+      <CriteriaTable approach={approach} dots={dots} />
       <StabilityTable gates={approach.stability} />
       <EventTable approach={approach} log={debrief.log} dots={dots} />
       <Grade approach={approach} />
@@ -75,20 +77,17 @@ function Approach({ approach, debrief, dots }: { approach: ApproachDebrief; debr
 }
 
 /** Level and score in small type, with their working. */
-function Grade({ approach: { grade, notGradedBecause } }: { approach: ApproachDebrief }) {
-  if (grade === null) return <p className="grade">{sentence(notGradedBecause ?? 'not graded')}</p>;
-  const { levelLow, levelHigh, scoreLow, scoreHigh, words, working } = grade;
-  const range = (low: number, high: number) => (low === high ? `${low}` : `${low} to ${high}`);
+function Grade({ approach }: { approach: ApproachDebrief }) {
+  const headline = gradeHeadline(approach);
+  if (approach.grade === null) return <p className="grade">{headline}</p>;
   return (
     <details className="grade">
-      <summary>
-        Level {range(levelLow, levelHigh)} of 5, {words}; score {range(scoreLow, scoreHigh)} of 100
-      </summary>
+      <summary>{headline}</summary>
       <p>
         How one recorded path compares; this program’s own, no authority’s. Not a sign-off and not a minimum.
       </p>
       <ul>
-        {working.map((step, i) => (
+        {approach.grade.working.map((step, i) => (
           <li key={`${i} ${step}`}>{step}</li>
         ))}
       </ul>
@@ -97,18 +96,13 @@ function Grade({ approach: { grade, notGradedBecause } }: { approach: ApproachDe
 }
 
 function Sources({ debrief, page }: { debrief: Debrief; page: string }) {
-  const { log, facility, standard } = debrief;
-  const toCheck = [...facility.issues, ...log.issues].filter(({ severity }) => severity !== 'note');
   return (
     <section className="sources">
       <p>
-        From {log.file} at {facility.name}
-        {debrief.approaches.length > 0 ? `, judged by ${standard.source}` : ''}. {positionSentence(debrief)}
+        {sourceSentence(debrief)} {positionSentence(debrief)}
       </p>
-      {toCheck.map(({ message, tip }) => (
-        <p key={message}>
-          To be checked: {message} {tip}
-        </p>
+      {sentencesToCheck(debrief).map((sentence) => (
+        <p key={sentence}>{sentence}</p>
       ))}
       <details>
         <summary>All of it as a page</summary>
@@ -116,13 +110,4 @@ function Sources({ debrief, page }: { debrief: Debrief; page: string }) {
       </details>
     </section>
   );
-}
-
-function sentence(clause: string): string {
-  const text = `${clause[0]!.toUpperCase()}${clause.slice(1)}`;
-  return text.endsWith('.') ? text : `${text}.`;
-}
-
-function clock(utc: string): string {
-  return utc.slice(11, 19);
 }

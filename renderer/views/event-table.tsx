@@ -1,7 +1,8 @@
-import type { ApproachDebrief, Debrief, DebriefEvent } from '../../core/debrief/debrief.ts';
-import { eventWords } from '../../core/report/event-lines.ts';
+import type { ApproachDebrief, Debrief } from '../../core/debrief/debrief.ts';
+import { altitudeWords, zoneOf } from '../../core/report/debrief-text.ts';
+import { eventWords, tenths } from '../../core/report/event-lines.ts';
+import { sidedInDots } from '../../core/report/sided.ts';
 import { whole } from '../../core/units/whole.ts';
-import { inDots } from './in-dots.ts';
 
 interface Props {
   readonly approach: ApproachDebrief;
@@ -9,32 +10,27 @@ interface Props {
   readonly dots: 2 | 5;
 }
 
+const NUMBERS = ['Miles to go', 'Altitude, ft', 'Localizer, dots', 'Glidepath, dots', 'Airspeed, kt'];
+
 /** The moments of an approach, one a row. */
 export function EventTable({ approach, log, dots }: Props) {
   return (
     <table className="events">
       <caption>
-        What happened <span className="aside">{altitudeWords(approach.events, log)}</span>
+        What happened{' '}
+        <span className="aside">
+          {zoneOf(log)}; {altitudeWords(approach.events, log)}
+        </span>
       </caption>
       <thead>
         <tr>
-          <th scope="col">{log.timeReference === 'utc' ? 'UTC' : 'Time'}</th>
+          <th scope="col">Time</th>
           <th scope="col">Moment</th>
-          <th scope="col" className="number">
-            Miles to go
-          </th>
-          <th scope="col" className="number">
-            Altitude, ft
-          </th>
-          <th scope="col" className="number">
-            Localizer, dots
-          </th>
-          <th scope="col" className="number">
-            Glidepath, dots
-          </th>
-          <th scope="col" className="number">
-            Airspeed, kt
-          </th>
+          {NUMBERS.map((words) => (
+            <th key={words} scope="col" className="number">
+              {words}
+            </th>
+          ))}
         </tr>
       </thead>
       <tbody>
@@ -42,24 +38,16 @@ export function EventTable({ approach, log, dots }: Props) {
           <tr key={`${event.kind} ${event.utc}`}>
             <td>{event.utc.slice(11, 19)}</td>
             <th scope="row">{eventWords(event)}</th>
-            <td className="number">{event.distanceToThresholdNm?.toFixed(1).replace('-', '−') ?? ''}</td>
+            <td className="number">
+              {event.distanceToThresholdNm === null ? '' : tenths(event.distanceToThresholdNm)}
+            </td>
             <td className="number">{event.altitudeFt === null ? '' : whole(event.altitudeFt)}</td>
-            <td className="number">{needle(event.localizerFullScale, 'localizer', dots)}</td>
-            <td className="number">{needle(event.glidepathFullScale, 'glidepath', dots)}</td>
+            <td className="number">{sidedInDots(event.localizerFullScale, 'localizer', dots)}</td>
+            <td className="number">{sidedInDots(event.glidepathFullScale, 'glidepath', dots)}</td>
             <td className="number">{event.airspeedKt === null ? '' : whole(event.airspeedKt)}</td>
           </tr>
         ))}
       </tbody>
     </table>
   );
-}
-
-function needle(fullScale: number | null, axis: 'localizer' | 'glidepath', dots: 2 | 5): string {
-  return fullScale === null ? '' : inDots(fullScale, axis, dots);
-}
-
-function altitudeWords([event]: readonly DebriefEvent[], { positionError }: Debrief['log']): string {
-  return event?.altitudeSource === 'indicated'
-    ? 'indicated altitudes'
-    : `heights from the log, ± ${Math.ceil(positionError.heightFt.median)} ft: your altimeter decides`;
 }

@@ -47,7 +47,6 @@ export function NumberBox({ words, value, min, max, say }: NumberBoxProps) {
         min={min}
         max={max}
         defaultValue={value ?? ''}
-        placeholder="not stated"
         aria-invalid={isWrong}
         aria-describedby={isWrong ? `${id}-wrong` : undefined}
         onBlur={({ target }) => leave(target)}
@@ -84,14 +83,13 @@ export function Tick({
 interface TextBoxProps {
   readonly words: string;
   readonly value: string;
-  readonly placeholder: string;
   /** Null where the text can be used, else what is wrong with it. */
   readonly problem?: (text: string) => string | null;
   readonly say: (text: string) => void;
 }
 
 /** A few words: said when the field is left, or by Enter; what cannot be used is said to be, and changes nothing. */
-export function TextBox({ words, value, placeholder, problem = () => null, say }: TextBoxProps) {
+export function TextBox({ words, value, problem = () => null, say }: TextBoxProps) {
   const id = useId();
   const [wrong, setWrong] = useState<string | null>(null);
   const leave = (text: string) => {
@@ -105,7 +103,6 @@ export function TextBox({ words, value, placeholder, problem = () => null, say }
       <input
         id={id}
         defaultValue={value}
-        placeholder={placeholder}
         aria-invalid={wrong !== null}
         aria-describedby={wrong === null ? undefined : `${id}-wrong`}
         onBlur={({ target }) => leave(target.value.trim())}

@@ -29,9 +29,8 @@ export function LogSettingsForm({ flight, session }: Props) {
         <option value="mdy">month, day, year</option>
       </Choice>
       <TextBox
-        words="Zone of its local times"
+        words="Zone of its local times, as +02:00 or by name"
         value={settings.timeZone ?? ''}
-        placeholder="as +02:00 or a zone's name"
         say={(zone) => say(left('timeZone', zone))}
       />
       <NumberBox

@@ -1,6 +1,7 @@
 import type { DebriefStability } from '../../core/debrief/debrief.ts';
 import { whole } from '../../core/units/whole.ts';
-import { VERDICTS } from './verdicts.ts';
+import { gateWords } from '../../core/report/criterion-lines.ts';
+import { stableWord, VERDICTS } from '../../core/report/verdict-words.ts';
 
 /** Both gates: what held at each, and what was lost after it. */
 export function StabilityTable({ gates }: { readonly gates: readonly DebriefStability[] }) {
@@ -14,30 +15,14 @@ export function StabilityTable({ gates }: { readonly gates: readonly DebriefStab
       <tbody>
         {gates.map((gate) => (
           <tr key={gate.gate} className={gate.verdict}>
-            <th scope="row">
-              {whole(gate.heightFt)} ft{gate.counts ? ', counts' : ''}
-            </th>
+            <th scope="row">{whole(gate.heightFt)} ft</th>
             <td className="verdict">
-              <span aria-hidden="true">{VERDICTS[gate.verdict].sign}</span> {stableWords(gate)}
+              <span aria-hidden="true">{VERDICTS[gate.verdict].sign}</span> {stableWord(gate.verdict)}
             </td>
-            <td>
-              {gate.why}
-              {lostWords(gate)}
-            </td>
+            <td>{gateWords(gate)}</td>
           </tr>
         ))}
       </tbody>
     </table>
   );
-}
-
-function stableWords({ verdict }: DebriefStability): string {
-  return { met: 'stable', 'not-met': 'not stable', unclear: 'unclear', 'not-assessed': 'not assessed' }[
-    verdict
-  ];
-}
-
-function lostWords({ lostAfter }: DebriefStability): string {
-  const items = [...new Set(lostAfter.map(({ item }) => item))];
-  return items.length === 0 ? '' : `; after it ${items.join(', ')} outside for 3 s or more`;
 }

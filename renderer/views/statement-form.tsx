@@ -69,6 +69,7 @@ function Statements({ stated, say }: StatementsProps) {
   return (
     <fieldset>
       <legend>What only you know</legend>
+      <p className="aside">What is left empty is not stated, and not guessed.</p>
       <NumberBox
         words="Target airspeed on final, kt"
         value={stated.targetAirspeedKt}
@@ -123,9 +124,8 @@ function MoreStatements({ stated, say }: StatementsProps) {
   return (
     <>
       <TextBox
-        words="Wind on the way down, ° true / kt"
+        words="Wind on the way down, as 250/18 (° true, kt)"
         value={windWords(stated.wind)}
-        placeholder="as 250/18"
         problem={windProblem}
         say={(text) => say({ wind: windFrom(text) })}
       />
@@ -141,7 +141,6 @@ function MoreStatements({ stated, say }: StatementsProps) {
       <TextBox
         words="Turbulence"
         value={stated.turbulence ?? ''}
-        placeholder="not stated"
         say={(text) => say({ turbulence: text === '' ? null : text })}
       />
     </>

@@ -27,16 +27,24 @@ describe('no level and no score', () => {
     ).toBe(
       'not graded: this log holds too little: 65 of 100 points were assessed, and 70 are needed. Left out: Altitude ' +
         'before final (no altitude was assigned); Airspeed on final (no target speed was given); Stability (no ' +
-        'airspeed). If you know it, give the speed flown for, with --target-airspeed (or --vref, where the standard ' +
-        'asks for it).',
+        'airspeed). If you know it, state the airspeed flown for (Vref, where the standard asks for it).',
     );
   });
 
   it('asks for all that the user may know', () => {
     const said = because({ 'airspeed-final': NOT_ASSESSED, stability: NOT_ASSESSED, minimums: NOT_ASSESSED });
     expect(said).toMatch(
-      /60 of 100 points.* asks for it\); and whether the runway was seen at .*, with --runway\.$/,
+      /60 of 100 points.* asks for it\); and whether the runway was in sight at decision altitude\.$/,
     );
+  });
+
+  it('asks for better heights, not for a whole log, where a needle may be anywhere on its scale', () => {
+    const off = open('the heights of this log may be off by more than the full scale of the needle');
+    expect(because({ 'glidepath-final': off })).toMatch(
+      /A level needs positions and heights that are nearer/,
+    );
+    const cut = open('final was not flown to decision altitude');
+    expect(because({ 'glidepath-final': off, 'localizer-final': cut })).toContain(WHOLE_FINAL);
   });
 
   it('counts what is unclear as assessed, as long as something is clear', () => {

@@ -39,6 +39,17 @@ describe('a needle that may be off', () => {
     expect(promptly(0.11)).toMatchObject({ verdict: 'unclear' });
   });
 
+  it('beside a short gap hides what may have been beyond half of its limit there', () => {
+    const beside = (localizerOff: number) =>
+      judged({ localizerFullScale: () => 0.3, gaps: [[200, 209]], localizerOff }).criterion(
+        'localizer-final',
+      );
+    expect(beside(0.05).verdict).toBe('met');
+    // 0.30 + 0.10 is beyond half of ¾ scale.
+    expect(beside(0.1)).toMatchObject({ verdict: 'unclear', outsideRangeS: { atLeast: 0 } });
+    expect(beside(0.1).why).toBe('within ¾ scale, but 9 s of it were not recorded');
+  });
+
   it('by more than its full scale is not judged at all', () => {
     expect(localizer(0, 1.1)).toMatchObject({
       verdict: 'not-assessed',

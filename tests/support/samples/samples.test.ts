@@ -51,6 +51,22 @@ describe('the samples', () => {
     expect(bytes).toBeLessThan(6e6);
   });
 
+  it('have debriefs that say of every value that is not known why it is not', () => {
+    /** There is none of it, which says itself: no remark, no limit on that side, nothing stated, no tip. */
+    const NONE = /remark|allowed|tip|firstLine|lower|upper|unit|code|source|sourceStatus|grade|notGradedBecause|ident/;
+    const silent = new Set<string>();
+    const look = (value: unknown, path: string): void => {
+      if (value === null || typeof value !== 'object' || path.endsWith('.stated')) return;
+      const { unknown } = value as { unknown?: Record<string, string> };
+      for (const [key, inner] of Object.entries(value)) {
+        if (inner === null && !NONE.test(key) && !unknown?.[key]) silent.add(`${path}.${key}`);
+        look(inner, Array.isArray(value) ? path : `${path}.${key}`);
+      }
+    };
+    for (const [name, text] of made) if (/^debriefs.*json$/.test(name)) look(JSON.parse(text), '');
+    expect([...silent]).toEqual([]);
+  });
+
   it('are all explained on their page', () => {
     const page = made.get('README.md')!;
     for (const flight of SAMPLE_FLIGHTS) expect(page).toContain(`| ${flight.file} |`);
