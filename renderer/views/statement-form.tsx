@@ -124,7 +124,7 @@ function MoreStatements({ stated, say }: StatementsProps) {
   return (
     <>
       <TextBox
-        words="Wind on the way down, as 250/18 (° true, kt)"
+        words="Wind, as 250/18 (true, kt)"
         value={windWords(stated.wind)}
         problem={windProblem}
         say={(text) => say({ wind: windFrom(text) })}

@@ -71,8 +71,8 @@ describe('the app', () => {
     await page.getByLabel('Vref, kt').fill('4000');
     await page.getByLabel('Vref, kt').press('Enter');
     await page.getByText('A number from 30 to 400.').waitFor();
-    await page.getByLabel('Wind on the way down').fill('north');
-    await page.getByLabel('Wind on the way down').press('Enter');
+    await page.getByLabel('Wind, as 250/18').fill('north');
+    await page.getByLabel('Wind, as 250/18').press('Enter');
     await page.getByText('Write it as 250/18').waitFor();
     await page.getByLabel('Dots to full scale').selectOption('5');
     await expect.poll(() => rowOf('Localizer on final').textContent()).toContain('left 1.0');
