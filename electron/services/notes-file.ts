@@ -1,8 +1,9 @@
-import { readFileSync, renameSync } from 'node:fs';
+import { existsSync, readFileSync, renameSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { NOTES, type Notes, type Output } from '../bridge/calls.ts';
 import { Unusable } from '../bridge/gate.ts';
 import { NO_NOTES } from '../bridge/no-notes.ts';
+import { systemReason } from '../files/file-problems.ts';
 import { makeFolder, writeAtomically } from '../files/write-atomically.ts';
 
 /**
@@ -13,6 +14,8 @@ export class NotesFile {
   readonly #path: string;
   #revision = 0;
   #notes: Notes | null = null;
+  /** What stood in the file when it was last read or written here; null where there was none. */
+  #text: string | null = null;
 
   constructor(folder: string) {
     this.#path = join(folder, 'notes.json');
@@ -25,29 +28,49 @@ export class NotesFile {
 
   save(revision: number, notes: Notes): Output<'saveNotes'> {
     this.read();
-    if (revision !== this.#revision)
+    // A second host, in a process of its own, counts for itself: only the file tells what it did.
+    if (revision !== this.#revision || this.#onDisk() !== this.#text)
       return { saved: false, why: 'Another window has saved since: open this one again to see it.' };
     const folder = makeFolder(dirname(this.#path));
     if (!folder.ok) return { saved: false, why: folder.refusal.message };
-    const written = writeAtomically(this.#path, `${JSON.stringify(notes, null, 1)}\n`);
+    const text = `${JSON.stringify(notes, null, 1)}\n`;
+    const written = writeAtomically(this.#path, text);
     if (!written.ok) return { saved: false, why: written.refusal.message };
     this.#notes = notes;
+    this.#text = text;
     this.#revision++;
     return { saved: true, revision: this.#revision };
   }
 
   #fromDisk(): Notes {
-    let text: string;
-    try {
-      text = readFileSync(this.#path, 'utf8');
-    } catch (error) {
-      if ((error as NodeJS.ErrnoException).code === 'ENOENT') return NO_NOTES;
-      throw new Unusable(`${this.#path} cannot be read.`);
-    }
-    const notes = NOTES.safeParse(parsed(text));
+    this.#text = this.#onDisk();
+    if (this.#text === null) return NO_NOTES;
+    const notes = NOTES.safeParse(parsed(this.#text));
     if (notes.success) return notes.data;
-    renameSync(this.#path, `${this.#path}.unreadable`);
+    try {
+      renameSync(this.#path, freeName(`${this.#path}.unreadable`));
+    } catch (error) {
+      throw new Unusable(`${this.#path} cannot be read as notes, nor moved aside: ${systemReason(error)}.`);
+    }
+    this.#text = null;
     return NO_NOTES;
+  }
+
+  #onDisk(): string | null {
+    try {
+      return readFileSync(this.#path, 'utf8');
+    } catch (error) {
+      if ((error as NodeJS.ErrnoException).code === 'ENOENT') return null;
+      throw new Unusable(`${this.#path} cannot be read: ${systemReason(error)}.`);
+    }
+  }
+}
+
+/** The name, or where it is taken already the first with a number behind it that is not. */
+function freeName(name: string): string {
+  for (let count = 1; ; count++) {
+    const candidate = count === 1 ? name : `${name}-${count}`;
+    if (!existsSync(candidate)) return candidate;
   }
 }
 

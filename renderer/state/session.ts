@@ -193,12 +193,25 @@ export class Session {
   }
 
   async #openGiven(): Promise<void> {
-    const known = new Set(this.#opened);
-    for (const { token } of await call('given', {})) {
-      if (known.has(token)) continue;
-      this.#opened.add(token);
+    try {
+      for (const { token } of await call('given', {})) {
+        // Asked at each: another event may have opened it while this waited.
+        if (this.#opened.has(token)) continue;
+        this.#opened.add(token);
+        await this.#openOneGiven(token);
+      }
+    } catch (error) {
+      this.#tell(error);
+    }
+  }
+
+  /** A file that cannot be read is told, and does not keep those after it from being opened. */
+  async #openOneGiven(token: string): Promise<void> {
+    try {
       const { name, base64 } = await call('readGiven', { token });
       void this.open(name, bytesOf(base64));
+    } catch (error) {
+      this.#tell(error);
     }
   }
   readonly #opened = new Set<string>();

@@ -3,6 +3,7 @@ import { request, type IncomingHttpHeaders } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { POLICY_HEADERS } from '../../../electron/loopback/policy.ts';
 import { serveLoopback, type Loopback } from '../../../electron/loopback/server.ts';
 
 let folder: string;
@@ -113,6 +114,24 @@ describe('the loopback host', () => {
   ])('hears no call with %s', async (_, headers, status) => {
     expect((await ask('POST', '/call/notes', headers(), '{}')).status).toBe(status);
     expect(calls).toEqual([]);
+  });
+
+  it('reads no body that is larger than any call, and says so', async () => {
+    const headers = { ...allowed(), 'content-length': String((64 << 20) + 1) };
+    expect((await ask('POST', '/call/notes', headers)).status).toBe(413);
+    expect(calls).toEqual([]);
+  });
+
+  it('sends its policy with every answer, also with those that refuse', async () => {
+    const answers = [
+      await ask('GET', '/'),
+      await ask('GET', '/none.js'),
+      await ask('POST', '/call/notes', allowed(), '{}'),
+      await ask('POST', '/call/notes'),
+      await ask('GET', '/', { host: 'evil.example' }),
+    ];
+    expect(answers.map(({ status }) => status)).toEqual([200, 404, 200, 403, 421]);
+    for (const { headers } of answers) expect(headers).toMatchObject(POLICY_HEADERS);
   });
 
   it('takes no call by GET, and a body that is no JSON for nothing', async () => {

@@ -41,6 +41,24 @@ describe('notes', () => {
     expect(readFileSync(join(folder, 'notes.json.unreadable'), 'utf8')).toBe('{ "format": "half');
   });
 
+  it('are not kept over those that another process has kept since', () => {
+    const here = new NotesFile(folder);
+    expect(here.read().revision).toBe(0);
+    const there = new NotesFile(folder);
+    expect(there.save(0, named('there'))).toMatchObject({ saved: true });
+    expect(here.save(0, named('here'))).toMatchObject({ saved: false });
+    expect(new NotesFile(folder).read().notes).toEqual(named('there'));
+  });
+
+  it('that cannot be read a second time do not replace those moved aside first', () => {
+    for (const text of ['first', 'second']) {
+      writeFileSync(join(folder, 'notes.json'), text);
+      new NotesFile(folder).read();
+    }
+    expect(readFileSync(join(folder, 'notes.json.unreadable'), 'utf8')).toBe('first');
+    expect(readFileSync(join(folder, 'notes.json.unreadable-2'), 'utf8')).toBe('second');
+  });
+
   it('whose folder is none say so', () => {
     writeFileSync(join(folder, 'file'), '');
     expect(() => new NotesFile(join(folder, 'file', 'below')).save(0, NO_NOTES)).toThrow(
