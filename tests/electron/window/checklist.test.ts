@@ -172,7 +172,7 @@ const CHECKLIST: readonly (readonly [line: string, check: () => void])[] = [
     },
   ],
   [
-    '20. the page gets nothing of Electron: see preload.test.ts; the window names that file and no other',
+    '20. the page gets nothing of Electron: see built-files.test.ts; the window names that file and no other',
     () => {
       expect(preferences().preload).toBe('/program/preload.cjs');
       expect(Object.keys(started.electron.channels)).toEqual([CALLS_CHANNEL]);

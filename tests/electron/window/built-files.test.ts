@@ -1,16 +1,34 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it, vi } from 'vitest';
+import { NO_NOTES } from '../../../electron/bridge/no-notes.ts';
+import { CALLS_CHANNEL } from '../../../electron/window/page-bridge.ts';
 import { ROOT } from '../../house/source-files.ts';
+import { StandIn } from './stand-in.ts';
+import { makeFolder, removeFolders } from './started-window.ts';
+
+afterAll(() => {
+  vi.unstubAllEnvs();
+  removeFolders();
+});
 
 const WINDOW = join(ROOT, 'dist', 'window');
+
+/** Runs a built file as the CommonJS that it is. */
+function runScript(name: string, require: (name: string) => unknown): void {
+  const text = readFileSync(join(WINDOW, name), 'utf8');
+  // oxlint-disable-next-line typescript/no-implied-eval -- the file under test is a script
+  const script = new Function('require', 'module', 'exports', '__dirname', text);
+  script(require, { exports: {} }, {}, WINDOW);
+}
 
 /** Runs the built file as a sandboxed page does: as a script with `require`, which knows `electron` alone. */
 function loadPreload() {
   const exposed: Record<string, unknown> = {};
   const invoked: unknown[][] = [];
   const listeners: [channel: string, listener: (...said: unknown[]) => void][] = [];
-  const electron = {
+  const parts = {
     contextBridge: { exposeInMainWorld: (name: string, value: unknown) => void (exposed[name] = value) },
     ipcRenderer: {
       invoke: async (...said: unknown[]) => {
@@ -22,11 +40,9 @@ function loadPreload() {
   };
   const require = (name: string) => {
     if (name !== 'electron') throw new Error(`a sandboxed page has no ${name}`);
-    return electron;
+    return parts;
   };
-  const text = readFileSync(join(WINDOW, 'preload.cjs'), 'utf8');
-  // oxlint-disable-next-line typescript/no-implied-eval -- the file under test is a script
-  new Function('require', 'module', 'exports', text)(require, { exports: {} }, {});
+  runScript('preload.cjs', require);
   return { exposed, invoked, listeners };
 }
 
@@ -60,8 +76,10 @@ describe('the built preload file', () => {
     listeners[0]![1]({ sender: 'ipcRenderer' }, { kind: 'given' });
     expect(heard).toEqual([[{ kind: 'given' }]]);
   });
+});
 
-  it('is what the runtime is told to run, with the main file, by a package of its own', () => {
+describe('the built main file', () => {
+  it('is what the runtime is told to run, by a package of its own, and needs nothing but electron', () => {
     expect(JSON.parse(readFileSync(join(WINDOW, 'package.json'), 'utf8'))).toMatchObject({
       productName: 'Halfdot',
       main: 'main.cjs',
@@ -70,5 +88,30 @@ describe('the built preload file', () => {
     expect(
       [...new Set([...needed].map(([, name]) => name!))].filter((name) => !name.startsWith('node:')),
     ).toEqual(['electron']);
+  });
+
+  it('serves the built page, the samples and the notes where it lies', async () => {
+    const electron = new StandIn();
+    const parts = { ...electron.parts(), app: { ...electron.parts().app, exit: () => {} } };
+    const require = (name: string): unknown =>
+      name === 'electron' ? parts : createRequire(import.meta.url)(name);
+    vi.stubEnv('HALFDOT_USER_FOLDER', makeFolder());
+    runScript('main.cjs', require);
+    electron.makeReady();
+    await vi.waitFor(() => expect(electron.windows[0]?.did).toEqual(['load halfdot://app/']));
+
+    const html = await electron.serve!(new Request('halfdot://app/')).text();
+    const linked = [...html.matchAll(/(?:src|href)="\.\/([^"]+)"/g)].map(([, path]) => path!);
+    expect(linked.length).toBeGreaterThan(2);
+    for (const path of linked)
+      expect([path, electron.serve!(new Request(`halfdot://app/${path}`)).status]).toEqual([path, 200]);
+
+    const [window] = electron.windows;
+    expect(existsSync(window!.options.webPreferences!.preload!)).toBe(true);
+    const event = { sender: window!.webContents, senderFrame: { url: 'halfdot://app/', parent: null } };
+    const call = (name: string, value: unknown) => electron.channels[CALLS_CHANNEL]!(event, name, value);
+    expect(await call('about', {})).toMatchObject({ ok: true, value: { host: 'window' } });
+    expect(await call('notes', {})).toMatchObject({ ok: true, value: { notes: NO_NOTES } });
+    expect(await call('readSample', { file: 'first-approach.csv' })).toMatchObject({ ok: true });
   });
 });
