@@ -37,7 +37,7 @@ export interface ElectronParts<W extends WindowPart = WindowPart> {
   };
 }
 
-export interface Preventable {
+interface Preventable {
   readonly preventDefault: () => void;
 }
 
