@@ -32,6 +32,37 @@ function bundle(input: Record<string, string>, format: 'cjs' | 'es'): Environmen
   };
 }
 
+/**
+ * A file for Electron's runtime, alone in its environment so that it shares no chunk: a sandboxed page loads its
+ * preload file as the one that it is, and `electron` is there in the runtime and nowhere else.
+ */
+function windowFile(name: 'main' | 'preload'): EnvironmentOptions {
+  const made = bundle({ [name]: `electron/window/${name}.ts` }, 'cjs');
+  return {
+    ...made,
+    resolve: { ...made.resolve, external: [...(made.resolve!.external as string[]), 'electron'] },
+    build: {
+      ...made.build,
+      outDir: 'dist/window',
+      rollupOptions: {
+        ...made.build!.rollupOptions,
+        output: { entryFileNames: '[name].cjs', format: 'cjs', codeSplitting: false },
+      },
+    },
+  };
+}
+
+/** What the runtime reads first: which file to run, and what to call itself. */
+const windowPackage: Plugin = {
+  name: 'window-package',
+  applyToEnvironment: ({ name }) => name === 'window',
+  generateBundle() {
+    const { name, version } = JSON.parse(readFileSync('package.json', 'utf8')) as Record<string, string>;
+    const source = JSON.stringify({ name, productName: 'Halfdot', version, main: 'main.cjs' });
+    this.emitFile({ type: 'asset', fileName: 'package.json', source: `${source}\n` });
+  },
+};
+
 /** The project is of ES modules; what ships is CommonJS, which Node starts 20 ms sooner, and ASCII, which it reads sooner. */
 const program: Plugin = {
   name: 'program',
@@ -80,7 +111,7 @@ function liftPage(): void {
 
 /** Builds what runs on Node: the program, the command that loads it, and the developer's tools that share its code. */
 export default defineConfig({
-  plugins: [program, react()],
+  plugins: [program, windowPackage, react()],
   root: '.',
   base: './',
   worker: { format: 'es' },
@@ -89,6 +120,8 @@ export default defineConfig({
     program: bundle({ program: 'electron/cli/program.ts' }, 'cjs'),
     command: bundle({ halfdot: 'electron/cli/main.ts' }, 'cjs'),
     app: bundle({ app: 'electron/loopback/main.ts' }, 'es'),
+    window: windowFile('main'),
+    preload: windowFile('preload'),
     tools: bundle(
       {
         bench: 'tests/bench/bench.ts',
@@ -102,7 +135,8 @@ export default defineConfig({
   builder: {
     async buildApp({ build, environments }) {
       rmSync('dist', { recursive: true, force: true });
-      for (const name of ['program', 'command', 'app', 'tools', 'page']) await build(environments[name]!);
+      for (const name of ['program', 'command', 'app', 'window', 'preload', 'tools', 'page'])
+        await build(environments[name]!);
       liftPage();
     },
   },

@@ -42,11 +42,14 @@ process.on('SIGTERM', () => void end('Stopped.'));
 const browser = process.argv.includes('--no-browser')
   ? null
   : browserFor(process.env, process.platform, existsSync);
+// Why it is not the desktop window, in the words of who started this.
+const why = process.argv.find((word) => word.startsWith('--why='))?.slice('--why='.length);
+const because = why ? `${why} ` : '';
 process.stdout.write(`${loopback.address}\n`);
 if (browser === null) {
-  process.stderr.write('Open this address in a browser on this machine. Ctrl-C ends it.\n');
+  process.stderr.write(`${because}Open this address in a browser on this machine. Ctrl-C ends it.\n`);
 } else {
-  process.stderr.write(`${browser.why} Ctrl-C ends it.\n`);
+  process.stderr.write(`${because}${browser.why} Ctrl-C ends it.\n`);
   const [command, ...words] = browser.command(loopback.address);
   spawn(command!, words, { detached: true, stdio: 'ignore' })
     .on('error', () => process.stderr.write('It could not be started: open the address yourself.\n'))

@@ -1,0 +1,4 @@
+import { contextBridge, ipcRenderer } from 'electron';
+import { pageBridge } from './page-bridge.ts';
+
+contextBridge.exposeInMainWorld('halfdot', pageBridge(ipcRenderer));

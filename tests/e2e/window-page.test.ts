@@ -1,0 +1,93 @@
+import { resolve } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { gateTo } from '../../electron/bridge/gate.ts';
+import { GivenFiles } from '../../electron/services/given-files.ts';
+import { NotesFile } from '../../electron/services/notes-file.ts';
+import { Samples } from '../../electron/services/samples.ts';
+import { servicesOf } from '../../electron/services/services.ts';
+import { CALLS_CHANNEL } from '../../electron/window/page-bridge.ts';
+import { makeFolder, removeFolders, start, type Started } from '../electron/window/started-window.ts';
+import { launch } from './browser.ts';
+
+/**
+ * The window's program and its page without the runtime between them: a real Chromium shows what the program serves
+ * for its scheme, at an https address in its place, and what the preload file would put into the page is put there.
+ */
+const ADDRESS = 'https://app.halfdot.invalid/';
+
+let browser: Browser;
+let page: Page;
+let started: Started;
+const complaints: string[] = [];
+
+beforeAll(async () => {
+  browser = await launch();
+  const given = new GivenFiles();
+  const services = servicesOf('window', {
+    samples: new Samples('samples'),
+    given,
+    notes: new NotesFile(makeFolder()),
+  });
+  started = await start({
+    gate: gateTo(services),
+    given,
+    page: resolve('dist/page'),
+    words: [resolve('samples/first-approach.csv')],
+  });
+  const { electron, window } = started;
+  const context = await browser.newContext();
+  await context.route('**/*', async (route) => {
+    const { pathname } = new URL(route.request().url());
+    const answer = electron.serve!(new Request(`halfdot://app${pathname}`));
+    await route.fulfill({
+      status: answer.status,
+      headers: Object.fromEntries(answer.headers),
+      body: Buffer.from(await answer.arrayBuffer()),
+    });
+  });
+  page = await context.newPage();
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  await page.exposeFunction('callHost', (name: unknown, value: unknown) =>
+    electron.channels[CALLS_CHANNEL]!(
+      { sender: window.webContents, senderFrame: { url: 'halfdot://app/', parent: null } },
+      name,
+      value,
+    ),
+  );
+  await page.addInitScript(`
+    const call = globalThis.callHost;
+    globalThis.listeners = [];
+    globalThis.halfdot = { call, onEvent: (listener) => listeners.push(listener) };
+  `);
+  await page.goto(ADDRESS);
+}, 300_000);
+afterAll(async () => {
+  await browser?.close();
+  removeFolders();
+});
+
+it('opens the log that the window was started with, and those that come later, each once', async () => {
+  await page.locator('h1.summary').waitFor();
+  started.electron.app.emit('second-instance', {}, [], '/', { files: [resolve('samples/from-above.csv')] });
+  const [[, event]] = started.window.webContents.sent as [[string, unknown]];
+  // Told twice in one moment, as two starts in a row would.
+  await page.evaluate(
+    `listeners.forEach((listener) => { listener(${JSON.stringify(event)}); listener(${JSON.stringify(event)}); })`,
+  );
+  await page
+    .getByRole('tab', { name: /from-above/ })
+    .or(page.getByText('from-above.csv'))
+    .first()
+    .waitFor();
+  await page.waitForTimeout(500);
+  for (const name of ['first-approach.csv', 'from-above.csv'])
+    expect([name, await page.locator('nav, aside, [role=tablist]').getByText(name).count()]).toEqual([
+      name,
+      1,
+    ]);
+  expect(complaints).toEqual([]);
+}, 60_000);
