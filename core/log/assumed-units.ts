@@ -28,20 +28,26 @@ const NM_PER_DEGREE = 60;
  * positions, the others' by the groundspeed's. The values are brought to them where they stand, and what the units
  * were taken for is said.
  */
-export function settleAssumed({ timeS, values }: FinishedTable, read: readonly UnitColumn[]): Issue[] {
-  const assumed = read.filter(
-    ({ assumed: isAssumed, quantity }) => isAssumed && values[quantity] !== undefined,
-  );
-  const speed = assumed.find(({ quantity }) => quantity === 'groundspeedKt');
+export function settleAssumed(
+  { timeS, values }: FinishedTable,
+  read: readonly UnitColumn[],
+): { readonly units: readonly UnitColumn[]; readonly issues: readonly Issue[] } {
+  const isOpen = ({ from, quantity }: UnitColumn) => from === 'assumed' && values[quantity] !== undefined;
+  const speed = read.find((column) => column.quantity === 'groundspeedKt' && isOpen(column));
   const shown = speed === undefined ? null : unitByWay(timeS, values);
-  return assumed.map((column) => {
+  const issues: Issue[] = [];
+  const units = read.map((column) => {
+    if (!isOpen(column)) return column;
     const { quantity } = column;
     const isShown = column === speed && shown !== null;
     const name = isShown ? shown : ((shown && siblingUnit(quantity, [shown])) ?? column.unit.name);
-    const factor = unitNamed(name).factor / column.unit.factor;
+    const unit = unitNamed(name);
+    const factor = unit.factor / column.unit.factor;
     if (factor !== 1) scaleBy(values[quantity]!, factor);
-    return isShown ? shownBy(column, name) : stillAssumed(column, name);
+    issues.push(isShown ? shownBy(column, name) : stillAssumed(column, name));
+    return isShown ? { ...column, unit, from: 'positions' as const } : { ...column, unit };
   });
+  return { units, issues };
 }
 
 /** The unit of a groundspeed taken as knots, by the distance between the positions; null when it fits none. */

@@ -1,9 +1,12 @@
+import type { Issue } from '../issue/issue.ts';
 import type { CsvColumn } from './choose-columns.ts';
-import type { Quantity } from './log.ts';
+import { logIssue } from './log-issue.ts';
+import type { LogColumn, Quantity, UnitFrom, UnitRead } from './log.ts';
 import { parseNumber } from './parse-number.ts';
 import type { DecimalMark } from './parse-number.ts';
 import { QUANTITY_RULES, unitFits } from './quantity-rules.ts';
 import { isQuantity } from './recognise-column.ts';
+import { unitSuits } from './stated-units.ts';
 import { UNITS } from './unit-words.ts';
 import type { Unit } from './unit-words.ts';
 
@@ -12,12 +15,15 @@ export interface UnitColumn {
   readonly column: CsvColumn;
   readonly quantity: Quantity;
   readonly unit: Unit;
-  /** Nothing in the file's head told the unit, and a wrong one would spoil the answer; or the unit named does not fit. */
-  readonly assumed: boolean;
+  /**
+   * How the unit is known. `assumed`: nothing in the file's head told it, and a wrong one would spoil the answer; or
+   * the unit named does not fit.
+   */
+  readonly from: UnitFrom;
 }
 
 /**
- * Settles the unit of each column that is read, position and time apart: the one it names if that fits, else that of
+ * Settles the unit of each column that is read, position and time apart: the one that the user states, else the one it names if that fits, else that of
  * its siblings, else the usual one.
  */
 export function columnUnits(
@@ -36,14 +42,53 @@ export function columnUnits(
   );
   return used.map(({ column, quantity }) => {
     const { unit, unitText } = column;
-    if (unit !== null && unitFits(unit, quantity)) return { column, quantity, unit, assumed: false };
+    if (unit !== null && unitFits(unit, quantity))
+      return { column, quantity, unit, from: column.isUnitStated ? 'user' : 'header' };
     const { usualUnit, unitMatters } = QUANTITY_RULES[quantity];
     if (quantity === 'altimeterSettingHpa') {
-      return { column, quantity, unit: pressureBySize(column, samples, mark), assumed: false };
+      return { column, quantity, unit: pressureBySize(column, samples, mark), from: 'values' };
     }
     const sibling = siblingUnit(quantity, named);
     const assumed = unitText !== null || (sibling === null && unitMatters);
-    return { column, quantity, unit: unitNamed(sibling ?? usualUnit), assumed };
+    const from = assumed ? 'assumed' : sibling === null ? 'usual' : 'others';
+    return { column, quantity, unit: unitNamed(sibling ?? usualUnit), from };
+  });
+}
+
+/** Every column of a file with the unit that it was read in: `read` are those of values. */
+export function withUnitsRead(columns: readonly CsvColumn[], read: readonly UnitColumn[]): LogColumn[] {
+  const ofValues = new Map(read.map(({ column, unit, from }) => [column.index, unitRead(unit, from)]));
+  return columns.map((column) => ({
+    ...column,
+    unitRead: ofValues.get(column.index) ?? ofPositionOrTime(column),
+  }));
+}
+
+function unitRead({ name, dimension }: Unit, from: UnitFrom): UnitRead | null {
+  return dimension === 'other' ? null : { name, from };
+}
+
+/** A time since 1970 tells its unit by its size, row by row; one since the start cannot. */
+function ofPositionOrTime({ role, unit, isUnitStated }: CsvColumn): UnitRead | null {
+  const isPosition = role === 'latDeg' || role === 'lonDeg';
+  if (!isPosition && role !== 'epoch' && role !== 'elapsed') return null;
+  if (unit?.dimension === (isPosition ? 'angle' : 'time'))
+    return unitRead(unit, isUnitStated ? 'user' : 'header');
+  if (isPosition) return { name: 'deg', from: 'usual' };
+  return role === 'elapsed' ? { name: 's', from: 'assumed' } : null;
+}
+
+/** Says where the user was believed over a header that names another unit of the right kind. */
+export function overHeader(columns: readonly CsvColumn[]): Issue[] {
+  return columns.flatMap(({ header, role, unit, headerUnit, unitText, isUnitStated }) => {
+    const isOver =
+      isUnitStated &&
+      role !== null &&
+      headerUnit !== null &&
+      headerUnit !== unit &&
+      unitSuits(headerUnit, role);
+    const message = `Column "${header}" names the unit "${unitText}": it is read in ${unit?.name}, as the user said.`;
+    return isOver ? logIssue('unit-over-header', message) : [];
   });
 }
 

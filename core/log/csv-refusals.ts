@@ -11,6 +11,7 @@ import { LINE_MAX_CHARS } from './row-splitter.ts';
 import type { SettledColumns } from './settle-columns.ts';
 
 type Refusal = Outcome<never>;
+type Named = Pick<LogColumn, 'header' | 'role'>;
 
 const NAMES_SHOWN = 12;
 const MAP_BY_HAND = 'If a column holds it under another name, say which one.';
@@ -60,7 +61,7 @@ export function missingColumn(
 /** Why the rows cannot be used; null when they can. */
 export function unusableRows(
   name: string,
-  columns: readonly LogColumn[],
+  columns: readonly Named[],
   rows: { readonly seen: number; readonly used: number },
   position: PositionReader,
   issues: readonly Issue[],
@@ -90,7 +91,7 @@ export function missingHeight(
   return logRefused('no-altitude', message, { firstLine: line, tip: MAP_BY_HAND }, issues);
 }
 
-function swapped(name: string, columns: readonly LogColumn[], position: PositionReader): Refusal {
+function swapped(name: string, columns: readonly Named[], position: PositionReader): Refusal {
   const header = (role: string): string => columns.find((column) => column.role === role)!.header;
   const { swappedLine, swapped } = position;
   return logRefused(

@@ -26,6 +26,8 @@ export const LOG_ISSUES = {
   // What the caller asked for.
   cancelled: ['refusal', 'the job was stopped'],
   'time-zone-invalid': ['refusal', 'the time zone of the settings is not known'],
+  'unit-unknown': ['refusal', 'the settings state a unit that is not known'],
+  'unit-unfit': ['refusal', 'the settings state a unit that the column cannot be in'],
   // Rows and values.
   'xml-not-well-formed': ['warning', 'the XML is damaged: only the fixes before that are used'],
   'row-under-other-header': ['warning', 'rows under a second header with other columns are left out'],
@@ -47,6 +49,11 @@ export const LOG_ISSUES = {
   'altitude-kind-unused': ['caution', 'a kind of altitude was stated, and no column of open kind is there'],
   'gpx-ele-assumed-msl': ['note', 'GPX does not say what its heights are above: taken as mean sea level'],
   'unit-assumed': ['caution', 'a header names no unit, or none that fits: the usual one was taken'],
+  'unit-unused': ['caution', 'a unit was stated for a column that is not there or not read in a unit'],
+  'unit-over-header': [
+    'note',
+    'a unit was stated where the header names another that fits: the user is believed',
+  ],
   'unit-from-positions': ['note', 'a groundspeed names no unit: the positions showed it'],
   'needle-scale-assumed': [
     'caution',

@@ -60,12 +60,27 @@ export type ColumnRole = Quantity | TimeRole;
 export const ALTITUDE_KINDS = ['geometric', 'ellipsoid', 'indicated', 'pressure'] as const;
 export type AltitudeKind = (typeof ALTITUDE_KINDS)[number];
 
+/**
+ * How the unit of a column is known: the user said it, the file's head names it, the units of the other columns make
+ * it likely, the positions or the values show it, it is nearly always this one (headings in degrees), or it was
+ * assumed where another is just as possible.
+ */
+export type UnitFrom = 'user' | 'header' | 'others' | 'positions' | 'values' | 'usual' | 'assumed';
+
+/** A unit that values were read in, by its name in `unit-words.ts`. */
+export interface UnitRead {
+  readonly name: string;
+  readonly from: UnitFrom;
+}
+
 export interface LogColumn {
   /** Place in the row, counted from 0. */
   readonly index: number;
   readonly header: string;
   /** The unit as the file writes it, or its pattern of a time; null when it names none. */
   readonly unitText: string | null;
+  /** The unit that its values were read in; null when it has none, or is not used. */
+  readonly unitRead: UnitRead | null;
   /** Null when the column is not used. */
   readonly role: ColumnRole | null;
   /** How sure the recognition is, 0 to 1; 1 when the user said so. */
@@ -122,7 +137,10 @@ export interface Job {
 export interface LogSettings {
   /** Roles by header text, in place of what was recognised; null leaves the column out. */
   readonly columns?: Readonly<Record<string, ColumnRole | null>>;
-  /** Units by header text, in place of what the file names: `m`, `ft`, `km/h`, `dots of 5` and so on. */
+  /**
+   * Units by header text, over whatever the file names: by their names in `unit-words.ts` (`m`, `km/h`, `dots of 5`) or
+   * any spelling of theirs. One that is not known, or that the column cannot be in, is refused.
+   */
   readonly units?: Readonly<Record<string, string>>;
   /** What an altitude is that no header names the kind of, such as the `ele` of GPX. */
   readonly altitudeKind?: AltitudeKind;

@@ -4,7 +4,7 @@ import { kindIssues, stateAltitudeKind } from './altitude-kind.ts';
 import { settleAssumed } from './assumed-units.ts';
 import { candidateColumns } from './choose-columns.ts';
 import { countOf } from './count-of.ts';
-import { columnUnits } from './column-units.ts';
+import { columnUnits, overHeader, withUnitsRead } from './column-units.ts';
 import type { UnitColumn } from './column-units.ts';
 import { CsvFixes } from './csv-fixes.ts';
 import type { CsvReaders } from './csv-fixes.ts';
@@ -21,6 +21,7 @@ import { RowFaults } from './row-faults.ts';
 import { RowSplitter } from './row-splitter.ts';
 import { settleColumns } from './settle-columns.ts';
 import type { SettledColumns } from './settle-columns.ts';
+import { unfitUnit, unusedUnits } from './stated-units.ts';
 import { statedStart } from './stated-start.ts';
 import type { TextStream } from './text-stream.ts';
 import { timeReader } from './time-reader.ts';
@@ -40,6 +41,8 @@ async function readCsv(text: TextStream, source: LogSource, settings: LogSetting
   const settled = { ...recognised, columns: stateAltitudeKind(recognised.columns, settings) };
   const missing = missingColumn(source.name, layout, settled);
   if (missing !== null) return missing;
+  const unfit = unfitUnit(source.name, statedColumns(settled));
+  if (unfit !== null) return unfit;
   const desk = setUp(layout, settled, text.expected(countOf(text.head, layout.shape.newline)));
   const splitter = new RowSplitter(layout.shape, desk.fixes, layout.usualCells);
   for await (const block of text.blocks()) {
@@ -48,6 +51,12 @@ async function readCsv(text: TextStream, source: LogSource, settings: LogSetting
   }
   splitter.push('', true);
   return conclude(desk, source, settings);
+}
+
+function statedColumns({ columns }: SettledColumns) {
+  return columns.flatMap(({ header, role, unit, isUnitStated }) =>
+    isUnitStated && unit !== null ? { header, role, unit } : [],
+  );
 }
 
 /** What one file is read with. */
@@ -108,9 +117,13 @@ function conclude(desk: Desk, source: LogSource, settings: LogSettings): Outcome
     timeReference: times.reference,
     rowsSeen: rows.seen,
   } as const;
-  const log = finishLog({ ...about, sha256: source.sha256() }, finished, units, settled.columns, [
+  const columns = withUnitsRead(settled.columns, assumed.units);
+  const inUnit = columns.flatMap(({ header, unitRead }) => (unitRead === null ? [] : header));
+  const log = finishLog({ ...about, sha256: source.sha256() }, finished, assumed.units, columns, [
     ...issues,
-    ...assumed,
+    ...assumed.issues,
+    ...overHeader(settled.columns),
+    ...unusedUnits(settings, new Set(inUnit)),
     ...kindIssues(settings, said, finished.values),
   ]);
   return usable(log);

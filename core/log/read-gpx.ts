@@ -3,7 +3,7 @@ import type { Issue, Outcome } from '../issue/issue.ts';
 import { kindIssues } from './altitude-kind.ts';
 import { countOf } from './count-of.ts';
 import { finishLog } from './finish-log.ts';
-import { gpxColumns, gpxElements } from './gpx-elements.ts';
+import { gpxColumns, gpxElements, needleColumns, statedElements, unitsByElement } from './gpx-elements.ts';
 import type { GpxElement } from './gpx-elements.ts';
 import { GpxFixes } from './gpx-fixes.ts';
 import { GuardedXml } from './guarded-xml.ts';
@@ -14,6 +14,7 @@ import type { LogReader } from './log-reader.ts';
 import type { Log, LogSettings, LogSource } from './log.ts';
 import { isHeight } from './quantity-rules.ts';
 import { RowFaults } from './row-faults.ts';
+import { unfitUnit, unusedUnits } from './stated-units.ts';
 import type { TextStream } from './text-stream.ts';
 
 /** GPX 1.0 and 1.1; and XML of any other kind, to say what it is. */
@@ -21,6 +22,8 @@ export const gpxReader: LogReader = { kind: 'gpx', recognises: (head) => /^\s*</
 
 async function readGpx(text: TextStream, source: LogSource, settings: LogSettings): Promise<Outcome<Log>> {
   const elements = gpxElements(settings);
+  const unfit = unfitUnit(source.name, statedElements(elements));
+  if (unfit !== null) return unfit;
   const faults = new RowFaults();
   const fixes = new GpxFixes(elements, faults, text.expected(countOf(text.head, '<trkpt')));
   const xml = new GuardedXml(fixes);
@@ -70,7 +73,10 @@ function conclude(
     timeReference: 'utc',
     rowsSeen: fixes.pointsSeen,
   } as const;
-  return usable(finishLog(about, finished, [], gpxColumns(elements, fixes.met, values), issues));
+  const columns = gpxColumns(elements, fixes.met, values);
+  const inUnit = columns.flatMap(({ header, unitRead }) => (unitRead === null ? [] : header));
+  issues.push(...unusedUnits(unitsByElement(settings), new Set(inUnit)));
+  return usable(finishLog(about, finished, needleColumns(elements, columns), columns, issues));
 }
 
 function isOther(fixes: GpxFixes): boolean {

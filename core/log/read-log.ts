@@ -5,6 +5,7 @@ import type { LogReader } from './log-reader.ts';
 import type { Job, Log, LogSettings, LogSource } from './log.ts';
 import { csvReader } from './read-csv.ts';
 import { gpxReader } from './read-gpx.ts';
+import { unknownUnit } from './stated-units.ts';
 import { TextStream } from './text-stream.ts';
 import { zoneOffset } from './time-zone.ts';
 
@@ -22,6 +23,8 @@ export async function readLog(source: LogSource, settings: LogSettings, job: Job
     if (text.cancelled) return cancelled(source.name);
     const { timeZone } = settings;
     if (timeZone !== undefined && zoneOffset(timeZone) === null) return zoneInvalid(timeZone);
+    const unknown = unknownUnit(settings);
+    if (unknown !== null) return unknown;
     const outcome = await readText(text, source, settings);
     return text.cancelled ? cancelled(source.name) : outcome;
   } finally {

@@ -26,10 +26,18 @@ for (const [meaning, sure, ...termSets] of COLUMN_MEANINGS) {
 
 /**
  * Takes a header for what its words and its unit say. Unknown words, or a unit of the wrong dimension, leave the
- * column unused: a wrong guess is worse than none, since the user can map the column by hand.
+ * column unused: a wrong guess is worse than none, since the user can map the column by hand. A unit that the user
+ * states stands in place of the header's.
  */
-export function recogniseColumn(header: string, unitCell: string, common: ReadonlySet<string>): Recognised {
-  const [tokens, asWhole] = headerReadings(header, unitCell);
+export function recogniseColumn(
+  header: string,
+  unitCell: string,
+  common: ReadonlySet<string>,
+  stated: Unit | null = null,
+): Recognised {
+  const [tokens, asWhole] = headerReadings(header, unitCell).map((reading) =>
+    stated === null ? reading : { ...reading, unit: stated },
+  ) as [HeaderTokens, HeaderTokens];
   const found = meaningOf(tokens, common) ?? meaningOf(asWhole, common);
   if (found !== null) return found;
   return { ...notUsed(tokens.terms), unit: tokens.unit, unitText: tokens.unitText, terms: tokens.terms };

@@ -5,6 +5,7 @@ import { whole } from '../units/whole.ts';
 import { ROLE_WORDS } from './quantity-words.ts';
 import type { LogUse } from './log-uses.ts';
 import { indentedLines, textLines } from './text-rows.ts';
+import { unitReadWords } from './unit-words.ts';
 
 const PAGE_WIDTH = 100;
 const SEVERITY_WORDS = { refusal: 'Cannot be used', warning: 'Warning', caution: 'Caution', note: 'Note' };
@@ -70,7 +71,7 @@ function usedColumns(columns: readonly LogColumn[]): readonly string[] {
   const rows = columns.flatMap((column) =>
     column.role === null
       ? []
-      : [[ROLE_WORDS[column.role], `"${column.header}"`, column.unitText ?? '', sureness(column.confidence)]],
+      : [[ROLE_WORDS[column.role], `"${column.header}"`, unitReadWords(column), sureness(column.confidence)]],
   );
   const widths = [0, 1, 2].map((at) => Math.max(...rows.map((row) => row[at]!.length), 0));
   const lines = rows.map((row) =>

@@ -49,7 +49,8 @@ describe('columns', () => {
     expect(log.columns[3]).toMatchObject({
       role: 'altitudePressureFt',
       confidence: 1,
-      why: 'the user said so',
+      why: 'the user said so, and that it is in m',
+      unitRead: { name: 'm', from: 'user' },
     });
     expect(log.columns[4]!.role).toBeNull();
     expect(log.issues).toEqual([]);
@@ -161,26 +162,18 @@ describe('units that the file does not name', () => {
     expect(codes(log)).toEqual(['unit-assumed']);
   });
 
-  it.each([
-    ['Foo (km/h)', undefined, 'km/h'],
-    ['Foo', 'km/h', 'km/h'],
-    ['Foo', 'parsec', 'parsec'],
-  ])(
-    'one that does not fit what the user makes of %s is not taken, and that is said',
-    async (header, unit, named) => {
-      const log = await readUsable(`Time,Lat,Lon,${header}\n2024-05-01T10:00:00Z,1,2,1000`, {
-        columns: { [header]: 'altitudeIndicatedFt' },
-        ...(unit === undefined ? {} : { units: { [header]: unit } }),
-      });
-      expect([...log.values.altitudeIndicatedFt!]).toEqual([1000]);
-      expect(log.issues.map(({ code, message }) => [code, message])).toEqual([
-        [
-          'unit-assumed',
-          `Column "${header}" (indicated altitude) names a unit that does not fit ("${named}"): taken as ft.`,
-        ],
-      ]);
-    },
-  );
+  it('one that does not fit what the user makes of a column is not taken, and that is said', async () => {
+    const log = await readUsable('Time,Lat,Lon,Foo (km/h)\n2024-05-01T10:00:00Z,1,2,1000', {
+      columns: { 'Foo (km/h)': 'altitudeIndicatedFt' },
+    });
+    expect([...log.values.altitudeIndicatedFt!]).toEqual([1000]);
+    expect(log.issues.map(({ code, message }) => [code, message])).toEqual([
+      [
+        'unit-assumed',
+        'Column "Foo (km/h)" (indicated altitude) names a unit that does not fit ("km/h"): taken as ft.',
+      ],
+    ]);
+  });
 
   it('a unit of no time leaves a count in seconds', async () => {
     const log = await readUsable('Foo (km),Lat,Lon,AltMSL (ft)\n0,1,2,3\n2,1,2,3', {

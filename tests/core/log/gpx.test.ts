@@ -125,22 +125,58 @@ describe('GPX', () => {
     ).toEqual([
       ['ias', 'airspeedIndicatedKt', 'm/s', 'the user said so'],
       ['alt2', 'altitudePressureFt', 'm', 'the user said so'],
-      ['qnh', 'altimeterSettingHpa', 'hPa', 'the user said so'],
+      ['qnh', 'altimeterSettingHpa', 'hPa', 'the user said so, and that it is in hPa'],
     ]);
   });
 
-  it("the user may say an element's unit; one that cannot be is not taken", async () => {
+  it("the user may say an element's unit; one that cannot be is refused", async () => {
     const text = gpx(point(0, '<ele>100</ele><speed>36</speed>'));
     const said = await readUsable(text, { units: { speed: 'km/h', ele: 'ft' } });
     expect(said.values.groundspeedKt![0]).toBeCloseTo(36 / 1.852, 9);
     expect(said.values.altitudeGeometricFt![0]).toBe(100);
     expect([said.columns[4]!.why, codes(said)]).toEqual([
-      'the element of that name',
+      'the element of that name; the user said that it is in km/h',
       ['gpx-ele-assumed-msl'],
     ]);
-    const wrong = await readUsable(text, { units: { speed: 'hPa', ele: 'parsec' } });
-    expect(wrong.values.groundspeedKt![0]).toBeCloseTo((36 * 3600) / 1852, 9);
-    expect(wrong.values.altitudeGeometricFt![0]).toBeCloseTo(100 * FT_PER_M, 9);
+    const wrong = await readRefused(text, { units: { speed: 'hPa' } });
+    expect([wrong.code, wrong.message]).toEqual([
+      'unit-unfit',
+      'flight: column "speed" (groundspeed) cannot be in hPa, as was stated.',
+    ]);
+  });
+
+  it('how each unit is known is told: by the format, by the user, or by nothing', async () => {
+    const text = gpx(point(0, '<ele>100</ele><speed>36</speed><IAS>50</IAS><hdop>1</hdop>'));
+    const log = await readUsable(text, { columns: { IAS: 'airspeedIndicatedKt' }, units: { Speed: 'kt' } });
+    expect(log.columns.map(({ header, unitRead }) => [header, unitRead])).toEqual([
+      ['lat', null],
+      ['lon', null],
+      ['time', null],
+      ['ele', { name: 'm', from: 'usual' }],
+      ['speed', { name: 'kt', from: 'user' }],
+      ['ias', { name: 'm/s', from: 'assumed' }],
+      ['hdop', null],
+    ]);
+  });
+
+  it("a needle that the user maps becomes a fraction of full scale, in the user's unit or by its values", async () => {
+    const text = gpx(
+      point(0, '<ele>1</ele><needle>75</needle>') + point(1, '<ele>1</ele><needle>-2</needle>'),
+    );
+    const columns = { needle: 'localizerRecordedFullScale' } as const;
+    const said = await readUsable(text, { columns, units: { needle: 'µA' } });
+    expect(said.values.localizerRecordedFullScale![0]).toBe(0.5);
+    expect(said.columns.at(-1)!.unitRead).toEqual({ name: 'µA', from: 'user' });
+    const open = await readUsable(text.replace('75', '1'), { columns });
+    expect([...open.values.localizerRecordedFullScale!]).toEqual([0.5, -1]);
+    expect(open.columns.at(-1)!.unitRead).toEqual({ name: 'dots of 2', from: 'values' });
+    expect(codes(await readUsable(text, { columns }))).toContain('needle-scale-unknown');
+  });
+
+  it('a unit stated for an attribute or an element that is not there changes nothing, and that is said', async () => {
+    const log = await readUsable(gpx(point(0, '<ele>1</ele>')), { units: { lat: 'rad', gone: 'm' } });
+    expect([...log.values.latDeg]).toEqual([47]);
+    expect(codes(log)).toEqual(['gpx-ele-assumed-msl', 'unit-unused', 'unit-unused']);
   });
 
   it('a name that the user speaks of takes the place of the usual ones, the first of two stays', async () => {

@@ -34,6 +34,8 @@ const SAID: Readonly<Record<Exclude<LogIssueCode, 'cancelled'>, readonly [string
   'xml-text-too-long': [gpx(`<!--${'x'.repeat(70_000)}-->`)],
   'xml-damaged-at-start': ['<gpx></trk>'],
   'time-zone-invalid': [csv(ROW), { timeZone: 'Nowhere/Atall' }],
+  'unit-unknown': [csv(ROW), { units: { 'AltMSL (ft)': 'parsec' } }],
+  'unit-unfit': [csv(ROW), { units: { 'AltMSL (ft)': 'kt' } }],
   'xml-not-well-formed': [gpx(`${POINT}</wrong>`)],
   'row-under-other-header': [csv(ROW, 'Longitude,Latitude,Time,AltMSL (ft)', ROW)],
   'row-without-position': [csv(ROW, '2024-05-01T10:00:00Z,,,1')],
@@ -50,6 +52,8 @@ const SAID: Readonly<Record<Exclude<LogIssueCode, 'cancelled'>, readonly [string
   'altitude-kind-unused': [csv(ROW), { altitudeKind: 'ellipsoid' }],
   'gpx-ele-assumed-msl': [gpx(POINT)],
   'unit-assumed': ['Time,Lat,Lon,GPS altitude\n2024-05-01T10:00:00Z,1,2,3'],
+  'unit-unused': [csv(ROW), { units: { Elsewhere: 'm' } }],
+  'unit-over-header': [csv(ROW), { units: { 'AltMSL (ft)': 'm' } }],
   'unit-from-positions': [`Epoch,Lat,Lon,GPS altitude,Speed\n${flight.join('\n')}`],
   'needle-scale-assumed': [`${HEADER},LOC dev (dots)\n${ROW},0.5`],
   'needle-scale-unknown': [`${HEADER},HCDI\n${ROW},80`],
@@ -83,10 +87,11 @@ describe('the table of issues', () => {
       'height-of-2d-fix',
       'longitude-wrapped',
       'gpx-ele-assumed-msl',
+      'unit-over-header',
       'unit-from-positions',
     ]);
-    expect(of('caution').length).toBe(16);
-    expect(of('refusal').length).toBe(21);
+    expect(of('caution').length).toBe(17);
+    expect(of('refusal').length).toBe(23);
   });
 
   it('holds every code that a text here brings about, "cancelled", and no other', async () => {

@@ -1,7 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { issue } from '../../../core/issue/issue.ts';
+import type { LogColumn } from '../../../core/log/log.ts';
 import type { Inspection } from '../../../core/report/inspection.ts';
 import { inspectionText } from '../../../core/report/inspection-text.ts';
+
+const column = (
+  index: number,
+  header: string,
+  role: LogColumn['role'],
+  confidence: number,
+  unitText: string | null,
+  unitRead: LogColumn['unitRead'],
+): LogColumn => ({ index, header, unitText, unitRead, role, confidence, why: '' });
 
 const FOUND: Inspection = {
   file: 'flight.csv',
@@ -20,9 +30,9 @@ const FOUND: Inspection = {
   altitudeFt: { lowest: 41, highest: 3012 },
   derived: { groundspeedKt: true, trackTrueDeg: true, verticalSpeedFpm: true },
   columns: [
-    { index: 0, header: 'Lat', unitText: 'deg', role: 'latDeg', confidence: 0.95, why: '' },
-    { index: 1, header: 'Alt', unitText: null, role: 'altitudeUnnamedFt', confidence: 0.7, why: '' },
-    { index: 2, header: 'X', unitText: null, role: 'pitchDeg', confidence: 0.4, why: '' },
+    column(0, 'Lat', 'latDeg', 0.95, 'deg', { name: 'deg', from: 'header' }),
+    column(1, 'Alt', 'altitudeUnnamedFt', 0.7, null, { name: 'ft', from: 'assumed' }),
+    column(2, 'X', 'pitchDeg', 0.4, null, { name: 'deg', from: 'usual' }),
   ],
   uses: [
     {
@@ -72,8 +82,19 @@ describe('inspectionText', () => {
     expect(text()).toContain('Not in this log, and so not told: bank.');
     expect(text({ uses: FOUND.uses.slice(0, 1) })).not.toContain('Not in this log');
   });
-  it('says how sure each column is', () => {
-    expect(text()).toMatch(/latitude "Lat" deg sure .* "Alt" likely .* "X" a guess: please check/);
+  it('says how sure each column is, and how its unit is known where the header does not name it', () => {
+    expect(text()).toMatch(
+      /latitude "Lat" deg sure .* "Alt" ft, assumed likely .* "X" deg, as usual a guess: please check/,
+    );
+  });
+  it.each([
+    ['user', 'm, as you said'],
+    ['others', 'm, as the other columns'],
+    ['positions', 'm, as the positions show'],
+    ['values', 'm, as its values show'],
+  ] as const)('says that a unit is known by %s', (from, words) => {
+    const columns = [column(0, 'Alt', 'altitudeUnnamedFt', 0.7, 'ft', { name: 'm', from })];
+    expect(text({ columns })).toContain(`"Alt" ${words} likely`);
   });
   it.each([
     [0.1, '10 fixes a second'],

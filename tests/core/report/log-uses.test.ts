@@ -16,6 +16,7 @@ function usesOf(values: Values, settings: Partial<TrackSettings> = {}) {
     index,
     header: role,
     unitText: null,
+    unitRead: null,
     role: role as ColumnRole,
     confidence: 1,
     why: '',

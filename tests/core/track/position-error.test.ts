@@ -15,7 +15,15 @@ type Values = NonNullable<Parameters<typeof makeLog>[0]['values']>;
 function trackOf(values: Values = {}, settings: Partial<TrackSettings> = {}, header = '') {
   const log = makeLog({ ...FLOWN, values: { altitudeGeometricFt: Array(COUNT).fill(1000), ...values } });
   const columns = [
-    { index: 0, header, unitText: null, role: 'verticalAccuracyM' as const, confidence: 1, why: '' },
+    {
+      index: 0,
+      header,
+      unitText: null,
+      unitRead: null,
+      role: 'verticalAccuracyM' as const,
+      confidence: 1,
+      why: '',
+    },
   ];
   const outcome = buildTrack({ ...log, columns }, { undulationM: null, ...settings });
   if (!outcome.ok) throw new Error(outcome.refusal.message);
