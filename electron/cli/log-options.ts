@@ -7,6 +7,7 @@ import {
   type ColumnRole,
   type LogSettings,
 } from '../../core/log/log.ts';
+import { UNIT_NAMES, unitInWords } from '../../core/log/stated-units.ts';
 import { HECTOPASCALS_PER_INCH_OF_MERCURY } from '../../core/units/units.ts';
 import { RECEIVER_KINDS, type ReceiverKind } from '../../core/track/receiver.ts';
 import type { Arguments, Option } from './command.ts';
@@ -36,6 +37,10 @@ export const LOG_OPTIONS: Readonly<Record<string, Option>> = {
     value: 'a column and what it holds, as "Header=altitudeGeometricFt" or "Header=none"',
     repeatable: true,
   },
+  unit: {
+    value: 'the unit that a column is in, whatever its header says, as "Header=m" or "Header=km/h"',
+    repeatable: true,
+  },
 };
 
 /** The settings that these options make. */
@@ -50,6 +55,8 @@ export function logSettings({ options }: Arguments): Outcome<LogSettings> {
       });
     columns[text.slice(0, at)] = role === 'none' ? null : (role as ColumnRole);
   }
+  const units = unitsOf(options['unit'] ?? []);
+  if (!units.ok) return units;
   const start = options['start']?.[0];
   const startMs = start === undefined ? NaN : Date.parse(start);
   if (start !== undefined && Number.isNaN(startMs))
@@ -64,6 +71,7 @@ export function logSettings({ options }: Arguments): Outcome<LogSettings> {
   const kind = options['altitude-kind']?.[0];
   return usable({
     columns,
+    ...(options['unit'] && { units: units.value }),
     ...(order && { dateOrder: order as (typeof DATE_ORDERS)[number] }),
     ...(kind && { altitudeKind: kind as AltitudeKind }),
     ...(zone && { timeZone: zone }),
@@ -72,6 +80,21 @@ export function logSettings({ options }: Arguments): Outcome<LogSettings> {
     ...(receiver && { receiver: receiver as ReceiverKind }),
     ...(temperature.value !== null && { temperatureC: temperature.value }),
   });
+}
+
+/** Units by header, whatever the spelling; whether a column can be in its unit is the reader's to say. */
+function unitsOf(texts: readonly string[]): Outcome<Record<string, string>> {
+  const units: [string, string][] = [];
+  for (const text of texts) {
+    const at = text.lastIndexOf('=');
+    const unit = unitInWords(text.slice(at + 1));
+    if (at < 1 || unit === undefined)
+      return refused('arguments', `--unit "${text}" names no column and its unit.`, {
+        tip: `It is written "Header=unit"; a unit is ${UNIT_NAMES.join(', ')}.`,
+      });
+    units.push([text.slice(0, at), unit.name]);
+  }
+  return usable(Object.fromEntries(units));
 }
 
 /** Below this a setting is in inches of mercury. */

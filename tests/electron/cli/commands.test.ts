@@ -3,7 +3,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Debrief } from '../../../core/debrief/debrief.ts';
+import { METRES_PER_FOOT } from '../../../core/units/units.ts';
 import { ROOT } from '../../house/source-files.ts';
+import { columnInstead } from '../../support/files/column-instead.ts';
 import { runCommand } from './run-command.ts';
 
 const LOG = join(ROOT, 'samples/first-approach.csv');
@@ -138,6 +140,41 @@ describe('halfdot inspect and facility', () => {
       fixes: number;
     };
     expect(data.fixes).toBe(606);
+  });
+
+  it('reads a column in the unit that it is told, over its header and over what it would assume', async () => {
+    const path = join(folder, 'metres.csv');
+    const metres = (header: string) =>
+      columnInstead(readFileSync(LOG, 'utf8'), 'GNSS Altitude (ft MSL)', header, METRES_PER_FOOT);
+    const altitudes = async (...words: string[]) =>
+      (await runCommand('deviations', ...words, '--facility', FACILITY)).answer
+        .trimEnd()
+        .split('\n')
+        .map((line) => Number(line.split(',')[3]))
+        .slice(1);
+    const right = await altitudes(LOG);
+    for (const header of ['GNSS Altitude MSL', 'GNSS Altitude (ft MSL)']) {
+      writeFileSync(path, metres(header));
+      const assumed = await altitudes(path);
+      const said = await altitudes(path, '--unit', `${header}=m`);
+      expect(said).toHaveLength(right.length);
+      for (const [i, altitudeFt] of said.entries()) expect(altitudeFt).toBeCloseTo(right[i]!, 0);
+      expect(assumed[0]).toBeCloseTo(right[0]! * METRES_PER_FOOT, 1);
+    }
+  });
+
+  it('says which unit was stated, and refuses one that the column cannot be in', async () => {
+    const told = await runCommand('inspect', LOG, '--unit', 'Groundspeed (kt)=km/h');
+    expect(told.answer).toContain('km/h, as you said');
+    expect(told.answer).toContain('names the unit "kt": it is read in km/h');
+    const refused = await runCommand('inspect', LOG, '--unit', 'Groundspeed (kt)=ft');
+    expect([refused.status, refused.answer]).toEqual([2, '']);
+    expect(refused.messages).toEqual([
+      'halfdot: first-approach.csv: column "Groundspeed (kt)" (groundspeed) cannot be in ft, as was stated. Units of it are kt, km/h, mph, m/s.',
+    ]);
+    const none = await runCommand('inspect', LOG, '--unit', 'Groundspeed (kt)=parsec');
+    expect([none.status, none.answer]).toEqual([2, '']);
+    expect((await runCommand('debrief', '--help')).answer).toContain('--unit');
   });
 
   it('inspect takes a column as it is told to', async () => {

@@ -13,6 +13,30 @@ describe('logSettings', () => {
     });
   });
 
+  it('takes units by header in any spelling, also of a header with an equals sign or a colon in it', () => {
+    expect(settings({ unit: ['Alt=metres', 'Speed (kt)=KM/H', 'a=b=dots of 5', 'c:d=°F'] })).toMatchObject({
+      value: { columns: {}, units: { Alt: 'm', 'Speed (kt)': 'km/h', 'a=b': 'dots of 5', 'c:d': '°F' } },
+    });
+    expect(settings({})).not.toMatchObject({ value: { units: expect.anything() } });
+  });
+
+  it('leaves a column as it was written before there were units, a colon being part of its header', () => {
+    expect(settings({ column: ['Alt:m=altitudeIndicatedFt'] })).toMatchObject({
+      value: { columns: { 'Alt:m': 'altitudeIndicatedFt' } },
+    });
+  });
+
+  it.each(['Alt', '=m', 'Alt=', 'Alt=parsec', 'Alt=psi'])('refuses --unit %s', (text) => {
+    expect(settings({ unit: [text] })).toMatchObject({
+      ok: false,
+      refusal: {
+        code: 'arguments',
+        message: `--unit "${text}" names no column and its unit.`,
+        tip: expect.stringContaining('ft, m, km'),
+      },
+    });
+  });
+
   it('takes order, zone and start', () => {
     const said = settings({
       'date-order': ['dmy'],
