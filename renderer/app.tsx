@@ -141,7 +141,7 @@ function DotsChoice({ state, session }: Props) {
 
 function Notices({ state, session }: Props) {
   return (
-    <div aria-live="polite">
+    <div aria-live="polite" className="notices">
       {state.notices.map((message, index) => (
         <p key={`${index} ${message}`} className="notice">
           {message}{' '}

@@ -120,9 +120,8 @@ export function gpxColumns(
   for (const name of met) {
     const element = elements.find(({ names }) => names.includes(name));
     if (element === undefined) add(name, null, null, 'nothing in this program uses an element of this name');
-    else if (values[element.quantity] === undefined)
-      add(name, element.unit.name, null, 'no point holds a value of it');
-    else add(name, element.unit.name, element.quantity, whyOf(element), unitReadOf(element));
+    else if (values[element.quantity] === undefined) add(name, null, null, 'no point holds a value of it');
+    else add(name, null, element.quantity, whyOf(element), unitReadOf(element));
   }
   return columns;
 }

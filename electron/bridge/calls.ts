@@ -27,6 +27,8 @@ export const NOTES = z.strictObject({
     .max(500),
   /** Roles by header text, for logs with these headers; null leaves the column out. */
   mappings: z.record(z.string(), z.record(z.string(), z.string().nullable())),
+  /** Units by header text, for logs with these headers. Notes that were kept before there were any have none. */
+  units: z.record(z.string(), z.record(z.string(), z.string())).default({}),
   /** Logs opened lately: names only, newest first. */
   recents: z.array(z.strictObject({ name: z.string(), sha256: z.string() })).max(20),
   settings: z.strictObject({

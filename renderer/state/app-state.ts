@@ -1,4 +1,5 @@
 import type { Debrief } from '../../core/debrief/debrief.ts';
+import type { Heights } from '../../core/debrief/heights.ts';
 import type { Issue } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
@@ -10,10 +11,27 @@ import type { FacilityReading } from '../worker/protocol.ts';
 export type Sample = Output<'samples'>[number];
 
 /** How far an open log has come. */
-type Reading =
-  | { readonly kind: 'reading'; readonly share: number | null }
+export type Reading =
+  | {
+      readonly kind: 'reading';
+      readonly share: number | null;
+      /** What it was read as before, which stays to be seen; null when it is read for the first time. */
+      readonly last: Inspection | null;
+    }
   | { readonly kind: 'failed'; readonly issue: Pick<Issue, 'message' | 'tip'> }
   | { readonly kind: 'read'; readonly inspection: Inspection };
+
+/** What was recognised in a log when it was read last; null when it never was. */
+export function lastRead(reading: Reading): Inspection | null {
+  if (reading.kind === 'failed') return null;
+  return reading.kind === 'read' ? reading.inspection : reading.last;
+}
+
+/** The debrief that was made last, though a newer one may be under way; null when none was. */
+export function lastJudged(judged: Judged): Debriefed | null {
+  if (judged.kind === 'done') return judged.debriefed;
+  return judged.kind === 'working' ? judged.last : null;
+}
 
 /** How far its debrief has come. */
 export type Judged =
@@ -39,6 +57,10 @@ export interface Flight {
   readonly facilityId: string | null;
   readonly standardId: string;
   readonly stated: Stated;
+  /** Whether a roll corrects its heights; null: as the program has it of itself. */
+  readonly heights: Heights | null;
+  /** Of the receiver's antenna above the ground; null when it was not said. */
+  readonly antennaHeightFt: number | null;
   readonly judged: Judged;
 }
 
@@ -125,12 +147,14 @@ function newFlight(id: string, name: string, standardId: string): Flight {
   return {
     id,
     name,
-    reading: { kind: 'reading', share: null },
+    reading: { kind: 'reading', share: null, last: null },
     settings: {},
     fits: null,
     facilityId: null,
     standardId,
     stated: NOTHING_STATED,
+    heights: null,
+    antennaHeightFt: null,
     judged: { kind: 'nothing' },
   };
 }

@@ -1,11 +1,20 @@
+import type { Issue } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
 import type { Stated } from '../../core/standard/stated.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import type { FacilityText } from '../worker/protocol.ts';
 import { Analyst, type Running } from './analyst.ts';
-import type { FacilityEntry, Flight, Judged, Sample } from './app-state.ts';
+import {
+  lastJudged,
+  lastRead,
+  type FacilityEntry,
+  type Flight,
+  type Judged,
+  type Sample,
+} from './app-state.ts';
 import { bytesOf, call, HostProblem, onHostEvent } from './host.ts';
+import { remembered, withRemembered, type Mapping } from './mapping.ts';
 import { settingsOfSample, standardOfSample, statedOfSample } from './sample-statements.ts';
 import { Store } from './store.ts';
 
@@ -71,9 +80,10 @@ export class Session {
     this.store.dispatch({ do: 'opened', id, name, standardId });
     const { settings = {}, stated = {} } = opening;
     this.#change(id, { settings, stated: { ...this.#flight(id)!.stated, ...stated } });
-    const progress = (share: number | null) => this.#change(id, { reading: { kind: 'reading', share } });
+    const progress = (share: number | null) =>
+      this.#change(id, { reading: { kind: 'reading', share, last: null } });
     const running = this.#analyst.start('read', { log: id, name, bytes, settings }, progress);
-    await this.#read(id, running, opening.facilityId ?? null);
+    await this.#read(id, running, opening.facilityId ?? null, null);
   }
 
   /** Stops what is being done with a log; one that was being read is closed. */
@@ -87,18 +97,23 @@ export class Session {
     this.store.dispatch({ do: 'close', id });
   }
 
-  /** Takes columns for what the user says, remembers it for logs with these headers, and reads anew. */
-  async mapColumns(id: string, columns: NonNullable<LogSettings['columns']>): Promise<void> {
+  /** Takes columns for what the user says and, where the log can be read so, remembers it for these headers. */
+  async mapColumns(id: string, mapping: Mapping): Promise<void> {
     const flight = this.#flight(id);
-    if (flight?.reading.kind !== 'read') return;
-    const { headerKey } = flight.reading.inspection;
-    const { notes } = this.store.state();
-    void this.saveNotes({ ...notes, mappings: { ...notes.mappings, [headerKey]: columns } });
-    await this.#reread(id, { ...flight.settings, columns });
+    const inspection = flight ? lastRead(flight.reading) : null;
+    if (!flight || !inspection) return;
+    const wasRead = await this.#reread(id, { ...flight.settings, ...mapping }, flight.settings);
+    if (wasRead) void this.saveNotes(withRemembered(this.store.state().notes, inspection.headerKey, mapping));
   }
 
   async setSettings(id: string, settings: LogSettings): Promise<void> {
-    await this.#reread(id, settings);
+    await this.#reread(id, settings, this.#flight(id)?.settings ?? null);
+  }
+
+  /** What is said of the heights is not read but judged by. */
+  async sayHeights(id: string, change: Partial<Pick<Flight, 'heights' | 'antennaHeightFt'>>): Promise<void> {
+    this.#change(id, change);
+    await this.judge(id);
   }
 
   async chooseFacility(id: string, facilityId: string): Promise<void> {
@@ -128,12 +143,12 @@ export class Session {
     const mine = (this.#asked.get(id) ?? 0) + 1;
     this.#asked.set(id, mine);
     const isLast = () => this.#asked.get(id) === mine;
-    const last = lastOf(flight.judged);
+    const last = lastJudged(flight.judged);
     this.#change(id, { judged: { kind: 'working', share: null, last } });
-    const { standardId, stated } = flight;
+    const { standardId, stated, heights, antennaHeightFt } = flight;
     const running = this.#analyst.start(
       'debrief',
-      { log: id, facility, asked: { standardId, stated, heights: null } },
+      { log: id, facility, asked: { standardId, stated, heights, antennaHeightFt } },
       (share) => isLast() && this.#change(id, { judged: { kind: 'working', share, last } }),
     );
     this.#running.set(id, running);
@@ -237,39 +252,59 @@ export class Session {
     this.store.dispatch({ do: 'facilities', facilities: entries });
   }
 
-  async #reread(id: string, settings: LogSettings): Promise<void> {
-    this.#change(id, { settings, reading: { kind: 'reading', share: null } });
-    await this.#read(
-      id,
-      this.#analyst.start('reread', { log: id, settings }),
-      this.#flight(id)?.facilityId ?? null,
-    );
+  /** False when the log cannot be read so: then it is read as before, with the settings to go back to. */
+  async #reread(id: string, settings: LogSettings, goBackTo: LogSettings | null): Promise<boolean> {
+    const flight = this.#flight(id);
+    if (!flight) return false;
+    const last = lastRead(flight.reading);
+    this.#change(id, { settings, reading: { kind: 'reading', share: null, last } });
+    const running = this.#analyst.start('reread', { log: id, settings });
+    return this.#read(id, running, flight.facilityId, goBackTo);
   }
 
-  async #read(id: string, running: Running<Inspection>, facilityId: string | null): Promise<void> {
+  async #read(
+    id: string,
+    running: Running<Inspection>,
+    facilityId: string | null,
+    goBackTo: LogSettings | null,
+  ): Promise<boolean> {
     this.#running.set(id, running);
     const done = await running.done;
     const flight = this.#flight(id);
-    if (!flight) return;
+    // Closed meanwhile, or being read as something was said since.
+    if (!flight || this.#running.get(id) !== running) return false;
     if (done.kind !== 'done') {
       const issue = done.kind === 'refused' ? done.issue : { message: FAULT, tip: null };
-      this.#change(id, { reading: { kind: 'failed', issue } });
-      return;
+      if (goBackTo === null) this.#change(id, { reading: { kind: 'failed', issue } });
+      else await this.#goBack(id, issue, goBackTo);
+      return false;
     }
     const inspection = done.value;
     const { notes, facilities } = this.store.state();
-    const remembered = notes.mappings[inspection.headerKey] as LogSettings['columns'];
-    if (remembered && flight.settings.columns === undefined) {
-      await this.#reread(id, { ...flight.settings, columns: remembered });
-      return;
+    const mapping = lastRead(flight.reading) === null ? remembered(notes, inspection.headerKey) : null;
+    if (mapping) {
+      this.#change(id, { reading: { kind: 'read', inspection } });
+      return this.#reread(id, { ...flight.settings, ...mapping }, flight.settings);
     }
     this.#change(id, { reading: { kind: 'read', inspection } });
     this.#remember(inspection.file, inspection.sha256);
     const texts = facilities.map(({ id: own, text }) => ({ id: own, text }));
     const fits = await this.#analyst.start('fit', { log: id, facilities: texts }).done;
     const fitting = fits.kind === 'done' ? fits.value : [];
-    this.#change(id, { fits: fitting, facilityId: facilityId ?? fitting[0] ?? null });
+    const chosen = this.#flight(id)?.facilityId ?? facilityId ?? fitting[0] ?? null;
+    this.#change(id, { fits: fitting, facilityId: chosen });
     await this.judge(id);
+    return true;
+  }
+
+  async #goBack(
+    id: string,
+    { message, tip }: Pick<Issue, 'message' | 'tip'>,
+    to: LogSettings,
+  ): Promise<void> {
+    const sentences = [message, tip, 'The log is read as before.'].filter((sentence) => sentence !== null);
+    this.store.dispatch({ do: 'notice', message: sentences.join(' ') });
+    await this.#reread(id, to, null);
   }
 
   #remember(name: string, sha256: string): void {
@@ -298,9 +333,4 @@ export class Session {
     const message = error instanceof HostProblem ? error.message : FAULT;
     this.store.dispatch({ do: 'notice', message });
   }
-}
-
-function lastOf(judged: Judged) {
-  if (judged.kind === 'done') return judged.debriefed;
-  return judged.kind === 'working' ? judged.last : null;
 }

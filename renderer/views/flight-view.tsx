@@ -1,5 +1,5 @@
 import { Button } from 'react-aria-components';
-import type { AppState, Flight } from '../state/app-state.ts';
+import { lastJudged, lastRead, type AppState, type Flight } from '../state/app-state.ts';
 import type { Session } from '../state/session.ts';
 import { DebriefView } from './debrief-view.tsx';
 import { RecognisedView } from './recognised-view.tsx';
@@ -15,14 +15,6 @@ interface Props {
 export function FlightView(props: Props) {
   const { flight, session } = props;
   const { reading } = flight;
-  if (reading.kind === 'reading')
-    return (
-      <Working
-        words={`Reading ${flight.name}`}
-        share={reading.share}
-        stop={() => session.cancel(flight.id)}
-      />
-    );
   if (reading.kind === 'failed')
     return (
       <section className="failed" role="alert">
@@ -34,20 +26,27 @@ export function FlightView(props: Props) {
         </Button>
       </section>
     );
+  const inspection = lastRead(reading);
+  const isReading = reading.kind === 'reading';
+  const working = isReading ? (
+    <Working words={`Reading ${flight.name}`} share={reading.share} stop={() => session.cancel(flight.id)} />
+  ) : null;
+  if (inspection === null) return working;
   return (
     <div className="flight">
       <aside className="side" aria-label="What it is judged by">
         <StatementForm {...props} />
       </aside>
       <div className="answer">
-        <Answer {...props} />
-        <RecognisedView flight={flight} session={session} inspection={reading.inspection} />
+        <Answer {...props} isStale={isReading} />
+        <RecognisedView flight={flight} session={session} inspection={inspection} />
+        {working}
       </div>
     </div>
   );
 }
 
-function Answer({ flight, state, session }: Props) {
+function Answer({ flight, state, session, isStale }: Props & { readonly isStale: boolean }) {
   const { judged, facilityId, fits } = flight;
   if (fits === null)
     return <Working words="Looking which facility it was flown to" share={null} stop={null} />;
@@ -72,9 +71,15 @@ function Answer({ flight, state, session }: Props) {
         {judged.issue.tip ? <p>{judged.issue.tip}</p> : null}
       </section>
     );
-  if (judged.kind === 'done') return <DebriefView {...judged.debriefed} dots={state.notes.settings.dots} />;
-  if (judged.kind === 'working' && judged.last)
-    return <DebriefView {...judged.last} dots={state.notes.settings.dots} isStale />;
+  const last = lastJudged(judged);
+  if (last)
+    return (
+      <DebriefView
+        {...last}
+        dots={state.notes.settings.dots}
+        isStale={isStale || judged.kind === 'working'}
+      />
+    );
   const share = judged.kind === 'working' ? judged.share : null;
   return <Working words="Judging" share={share} stop={() => session.cancel(flight.id)} />;
 }

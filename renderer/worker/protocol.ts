@@ -18,6 +18,8 @@ interface Asked {
   readonly stated: Stated;
   /** Null: as the program has it of itself. */
   readonly heights: Heights | null;
+  /** Null: what is usual. */
+  readonly antennaHeightFt: number | null;
 }
 
 /** What a facility file says of itself. */

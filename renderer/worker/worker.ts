@@ -54,8 +54,13 @@ const DOING: Doing = {
     if (!standard) return refused('standard-unknown', `There is no standard "${asked.standardId}".`);
     const material = await logs.material(log, facility, job);
     if (!material.ok) return material;
-    const { stated, heights } = asked;
-    const debrief = composeDebrief(material.value, { standard, stated, ...(heights && { heights }) });
+    const { stated, heights, antennaHeightFt } = asked;
+    const debrief = composeDebrief(material.value, {
+      standard,
+      stated,
+      ...(heights && { heights }),
+      ...(antennaHeightFt !== null && { antennaHeightFt }),
+    });
     return usable({ debrief, page: debriefText(debrief) });
   },
   facilities: async ({ facilities }) => usable(facilities.map(readingOf)),

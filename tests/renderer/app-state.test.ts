@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { AT_START, reduce, type Action, type AppState } from '../../renderer/state/app-state.ts';
+import type { Inspection } from '../../core/report/inspection.ts';
+import {
+  AT_START,
+  lastJudged,
+  lastRead,
+  reduce,
+  type Action,
+  type AppState,
+  type Debriefed,
+} from '../../renderer/state/app-state.ts';
 
 const after = (...actions: readonly Action[]): AppState => actions.reduce(reduce, AT_START);
 const opened = (id: string): Action => ({ do: 'opened', id, name: `${id}.csv`, standardId: 'skill-test' });
@@ -11,9 +20,11 @@ describe('the state of the page', () => {
     expect(flights[0]).toMatchObject({
       name: 'a.csv',
       standardId: 'skill-test',
-      reading: { kind: 'reading', share: null },
+      reading: { kind: 'reading', share: null, last: null },
       facilityId: null,
       judged: { kind: 'nothing' },
+      heights: null,
+      antennaHeightFt: null,
       stated: { targetAirspeedKt: null, visualReferenceAtMinimums: 'not-stated' },
     });
   });
@@ -46,6 +57,19 @@ describe('the state of the page', () => {
       { do: 'close', id: 'b' },
     );
     expect([facilities.view, facilities.flightId]).toEqual(['facilities', 'a']);
+  });
+
+  it('still has what was read and judged before while both are made anew', () => {
+    const inspection = { file: 'a.csv' } as Inspection;
+    const debriefed = { page: 'a page' } as Debriefed;
+    expect(lastRead({ kind: 'read', inspection })).toBe(inspection);
+    expect(lastRead({ kind: 'reading', share: null, last: inspection })).toBe(inspection);
+    expect(lastRead({ kind: 'reading', share: null, last: null })).toBeNull();
+    expect(lastRead({ kind: 'failed', issue: { message: '', tip: null } })).toBeNull();
+    expect(lastJudged({ kind: 'done', debriefed })).toBe(debriefed);
+    expect(lastJudged({ kind: 'working', share: null, last: debriefed })).toBe(debriefed);
+    expect(lastJudged({ kind: 'nothing' })).toBeNull();
+    expect(lastJudged({ kind: 'failed', issue: { message: '', tip: null } })).toBeNull();
   });
 
   it('keeps every notice until it is put away', () => {

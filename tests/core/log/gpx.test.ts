@@ -121,7 +121,7 @@ describe('GPX', () => {
     expect(log.values.altitudePressureFt![0]).toBeCloseTo(100 * FT_PER_M, 9);
     expect([...log.values.altimeterSettingHpa!]).toEqual([1013]);
     expect(
-      log.columns.slice(4).map(({ header, role, unitText, why }) => [header, role, unitText, why]),
+      log.columns.slice(4).map(({ header, role, unitRead, why }) => [header, role, unitRead?.name, why]),
     ).toEqual([
       ['ias', 'airspeedIndicatedKt', 'm/s', 'the user said so'],
       ['alt2', 'altitudePressureFt', 'm', 'the user said so'],

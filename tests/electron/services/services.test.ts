@@ -26,6 +26,21 @@ describe('notes', () => {
     expect(readdirSync(join(folder, 'new'))).toEqual(['notes.json']);
   });
 
+  it('of the version before units could be said are read without loss, and kept with what they had', () => {
+    const { units: _, ...before } = {
+      ...named('a'),
+      facilities: [{ id: 'f', text: '{}' }],
+      mappings: { '0011223344556677': { Alt: 'altitudeIndicatedFt', Note: null } },
+    };
+    writeFileSync(join(folder, 'notes.json'), JSON.stringify(before));
+    const notes = new NotesFile(folder);
+    expect(notes.read().notes).toEqual({ ...before, units: {} });
+    expect(readdirSync(folder)).toEqual(['notes.json']);
+    const said = { ...notes.read().notes, units: { '0011223344556677': { Alt: 'm' } } };
+    expect(notes.save(0, said)).toMatchObject({ saved: true });
+    expect(new NotesFile(folder).read().notes).toEqual(said);
+  });
+
   it('are not kept over those of another window', () => {
     const notes = new NotesFile(folder);
     notes.save(0, named('a'));

@@ -1,0 +1,60 @@
+import type { ColumnRole, LogColumn, LogSettings } from '../../core/log/log.ts';
+import { unitInWords, unitSuits } from '../../core/log/stated-units.ts';
+import type { Notes } from '../../electron/bridge/calls.ts';
+
+/** What the user says of a log's columns, by header text: what they are taken for, and what they are in. */
+export type Mapping = Pick<LogSettings, 'columns' | 'units'>;
+
+/** What a column is taken for: as the user said last, also while the log is still being read anew. */
+export function roleNow({ columns = {} }: Mapping, { header, role }: LogColumn): ColumnRole | null {
+  return Object.hasOwn(columns, header) ? columns[header]! : role;
+}
+
+/** The unit that the user says a column is in; null when that is left to the log. */
+export function unitNow({ units = {} }: Mapping, { header }: LogColumn): string | null {
+  return Object.hasOwn(units, header) ? units[header]! : null;
+}
+
+/** All columns as they are, but one that is taken for something else; a unit which that cannot have goes. */
+export function withRole(
+  columns: readonly LogColumn[],
+  said: Mapping,
+  { header }: LogColumn,
+  role: ColumnRole | null,
+): Mapping {
+  const roles = columns.map((column) => [column.header, roleNow(said, column)] as const);
+  const suits = ([name, unit]: [string, string]) =>
+    name !== header || (role !== null && unitSuits(unitInWords(unit)!, role));
+  return {
+    columns: { ...Object.fromEntries(roles), [header]: role },
+    ...(said.units && { units: Object.fromEntries(Object.entries(said.units).filter(suits)) }),
+  };
+}
+
+/** The same columns, one of them in another unit; null leaves it to the log. */
+export function withUnit(said: Mapping, { header }: LogColumn, unit: string | null): Mapping {
+  const others = Object.entries(said.units ?? {}).filter(([name]) => name !== header);
+  return {
+    ...(said.columns && { columns: said.columns }),
+    units: Object.fromEntries(unit === null ? others : [...others, [header, unit]]),
+  };
+}
+
+/** What was said of the columns of logs with these headers; null when nothing was. */
+export function remembered({ mappings, units }: Notes, headerKey: string): Mapping | null {
+  const columns = mappings[headerKey] as Mapping['columns'];
+  const ofColumns = units[headerKey];
+  if (!columns && !ofColumns) return null;
+  return { ...(columns && { columns }), ...(ofColumns && { units: ofColumns }) };
+}
+
+/** The notes with what is said now of logs with these headers. */
+export function withRemembered(notes: Notes, headerKey: string, { columns, units = {} }: Mapping): Notes {
+  const { [headerKey]: _, ...others } = notes.units;
+  const isSaid = Object.keys(units).length > 0;
+  return {
+    ...notes,
+    mappings: columns ? { ...notes.mappings, [headerKey]: columns } : notes.mappings,
+    units: isSaid ? { ...others, [headerKey]: units } : others,
+  };
+}
