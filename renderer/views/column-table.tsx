@@ -25,7 +25,7 @@ export function ColumnTable({ flight, session, inspection }: Props) {
       <thead>
         <tr>
           <th scope="col">Header</th>
-          <th scope="col">Unit it names</th>
+          <th scope="col">Unit named</th>
           <th scope="col">Taken for</th>
           <th scope="col">Read in</th>
         </tr>

@@ -84,9 +84,9 @@ function RolloutSettings({ flight, session }: Pick<Props, 'flight' | 'session'>)
         value={heights ?? ''}
         choose={(said) => void session.sayHeights(id, { heights: said === '' ? null : (said as Heights) })}
       >
-        <option value="">a phone’s corrected, others as logged</option>
+        <option value="">corrected for a phone only</option>
         <option value="as-logged">as logged</option>
-        <option value="from-rollout">corrected by the roll after landing</option>
+        <option value="from-rollout">corrected by the landing roll</option>
       </Choice>
       <NumberBox
         words={`Antenna above the ground, ft (${USUAL_ANTENNA_FT} if not said)`}

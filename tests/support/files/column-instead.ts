@@ -15,3 +15,15 @@ export function columnInstead(csv: string, header: string, instead: string, fact
   );
   return `${[headers.with(at, instead).join(','), ...lines].join('\n')}\n`;
 }
+
+/** Some columns of a log, each under a name of its own. */
+export function columnsOf(csv: string, picked: readonly (readonly [header: string, as: string])[]): string {
+  const [names, ...rows] = csv.trimEnd().split('\n');
+  const headers = names!.split(',');
+  const at = picked.map(([header]) => headers.indexOf(header));
+  const lines = rows.map((row) => {
+    const cells = row.split(',');
+    return at.map((i) => cells[i]).join(',');
+  });
+  return `${[picked.map(([, as]) => as).join(','), ...lines].join('\n')}\n`;
+}
