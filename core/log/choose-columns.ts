@@ -1,7 +1,8 @@
 import { commonTerms } from './common-terms.ts';
 import type { CsvLayout } from './csv-layout.ts';
 import type { ColumnRole, LogColumn, LogSettings } from './log.ts';
-import { isQuantity, recogniseColumn } from './recognise-column.ts';
+import { isQuantity } from './quantity-rules.ts';
+import { recogniseColumn } from './recognise-column.ts';
 import type { Recognised } from './recognise-column.ts';
 import { saidOf, unitInWords } from './stated-units.ts';
 import { timeRole } from './time-role.ts';

@@ -4,9 +4,8 @@ import { logIssue } from './log-issue.ts';
 import type { LogColumn, Quantity, UnitFrom, UnitRead } from './log.ts';
 import { parseNumber } from './parse-number.ts';
 import type { DecimalMark } from './parse-number.ts';
-import { QUANTITY_RULES, unitFits } from './quantity-rules.ts';
-import { isQuantity } from './recognise-column.ts';
-import { unitSuits } from './stated-units.ts';
+import { isQuantity, QUANTITY_RULES, unitFits } from './quantity-rules.ts';
+import { unitSuits } from './offered-units.ts';
 import { UNITS } from './unit-words.ts';
 import type { Unit } from './unit-words.ts';
 

@@ -3,8 +3,7 @@ import { GPX_WORDS } from './gpx-words.ts';
 import { unitNamed } from './column-units.ts';
 import type { ReadColumn } from './finish-log.ts';
 import type { ColumnRole, Log, LogColumn, LogSettings, Quantity, UnitFrom, UnitRead } from './log.ts';
-import { QUANTITY_RULES, unitFits } from './quantity-rules.ts';
-import { isQuantity } from './recognise-column.ts';
+import { isQuantity, QUANTITY_RULES, unitFits } from './quantity-rules.ts';
 import { unitInWords } from './stated-units.ts';
 import type { Unit } from './unit-words.ts';
 

@@ -84,6 +84,10 @@ export const QUANTITY_RULES: Readonly<Record<Quantity, QuantityRule>> = {
   gearDown: rule('landing gear', 'other', 1, 'other', 0, 1),
 };
 
+export function isQuantity(role: string): role is Quantity {
+  return Object.hasOwn(QUANTITY_RULES, role);
+}
+
 /** Whether values of a quantity can be in a unit; needles also come in percent of full scale. */
 export function unitFits(unit: Unit, quantity: Quantity): boolean {
   const { dimension } = QUANTITY_RULES[quantity];

@@ -2,8 +2,7 @@ import { BESIDE, COLUMN_MEANINGS, NOT_USED } from './column-words.ts';
 import type { Meaning } from './column-words.ts';
 import { headerReadings } from './header-tokens.ts';
 import type { HeaderTokens } from './header-tokens.ts';
-import type { Quantity } from './log.ts';
-import { QUANTITY_RULES, unitFits } from './quantity-rules.ts';
+import { isQuantity, unitFits } from './quantity-rules.ts';
 import type { Unit } from './unit-words.ts';
 
 /** What the words of a header say, before the values are looked at and before columns compete. */
@@ -63,10 +62,6 @@ function fits(meaning: Meaning, sure: number, unit: Unit | null): boolean {
   if (unit.name === 'DDM' && (meaning === 'latDeg' || meaning === 'lonDeg')) return true;
   if (!isQuantity(meaning)) return unit.dimension === 'time';
   return unitFits(unit, meaning);
-}
-
-export function isQuantity(role: string): role is Quantity {
-  return Object.hasOwn(QUANTITY_RULES, role);
 }
 
 function notUsed(terms: readonly string[]): { meaning: null; confidence: number; why: string } {

@@ -1,6 +1,6 @@
 import type { CsvColumn } from './choose-columns.ts';
 import type { ColumnRole, TimeRole } from './log.ts';
-import { isQuantity } from './recognise-column.ts';
+import { isQuantity } from './quantity-rules.ts';
 
 /** How the time of a row is put together, each with its column. */
 export type TimePlan =

@@ -1,5 +1,5 @@
 import type { ColumnRole, LogColumn, LogSettings } from '../../core/log/log.ts';
-import { unitInWords, unitSuits } from '../../core/log/stated-units.ts';
+import { unitsOffered } from '../../core/log/offered-units.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
 
 /** What the user says of a log's columns, by header text: what they are taken for, and what they are in. */
@@ -24,7 +24,7 @@ export function withRole(
 ): Mapping {
   const roles = columns.map((column) => [column.header, roleNow(said, column)] as const);
   const suits = ([name, unit]: [string, string]) =>
-    name !== header || (role !== null && unitSuits(unitInWords(unit)!, role));
+    name !== header || (role !== null && unitsOffered(role).includes(unit));
   return {
     columns: { ...Object.fromEntries(roles), [header]: role },
     ...(said.units && { units: Object.fromEntries(Object.entries(said.units).filter(suits)) }),

@@ -1,5 +1,5 @@
 import { QUANTITIES, TIME_ROLES, type ColumnRole, type LogColumn } from '../../core/log/log.ts';
-import { unitsOffered } from '../../core/log/stated-units.ts';
+import { unitsOffered } from '../../core/log/offered-units.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
 import { ROLE_WORDS } from '../../core/report/quantity-words.ts';
 import { unitReadWords } from '../../core/report/unit-words.ts';

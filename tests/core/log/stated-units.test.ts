@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { QUANTITIES, TIME_ROLES } from '../../../core/log/log.ts';
-import { UNIT_NAMES, unitInWords, unitsOffered, unitSuits } from '../../../core/log/stated-units.ts';
+import { unitsOffered, unitSuits } from '../../../core/log/offered-units.ts';
+import { UNIT_NAMES, unitInWords } from '../../../core/log/stated-units.ts';
 import { FT_PER_M } from './one-flight.ts';
 import { codes, issueOf, readRefused, readUsable } from './reading.ts';
 
