@@ -49,6 +49,7 @@ function heightsOf({ flown, standard, approach }: Case, { events }: ApproachDebr
     gate1000Ft: datumFt + 1000,
     gate500Ft: datumFt + 500,
     decisionFt: facility.decisionAltitudeFt,
+    source: flown.track.altitudeSource,
     judgedBy: events[0]?.altitudeSource ?? altitudeSource,
     halfWidthFt: medianHeightError(flown, approach),
   };

@@ -1,6 +1,7 @@
 import type { EventKind, SegmentKind } from '../approach/flown-approach.ts';
 import type { DebriefExcursion } from '../debrief/debrief.ts';
 import type { Span } from '../numeric/polyline.ts';
+import type { AltitudeSource } from '../track/track.ts';
 
 /**
  * One approach as it is drawn: plain columns and marks, without a word of how. Times are seconds since
@@ -123,6 +124,8 @@ export interface SheetHeights {
   readonly gate1000Ft: number;
   readonly gate500Ft: number;
   readonly decisionFt: number | null;
+  /** Where the height that is drawn comes from. */
+  readonly source: AltitudeSource;
   /** Whether gates and decision altitude are judged by the altimeter; else by the height that is drawn. */
   readonly judgedBy: 'indicated' | 'geometric';
   /** Of a geometric height, 95 %, on this approach. */

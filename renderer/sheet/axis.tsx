@@ -15,7 +15,7 @@ export function MilesAxis({ frame }: { readonly frame: Frame }) {
   const { x, left, right, height, view, sheet } = frame;
   const isTime = view.axis === 'time';
   const ticks = isTime ? timeTicks(view.range) : x.ticks(Math.max(4, Math.floor((right - left) / 70)));
-  const words = (tick: number) => (isTime ? clockOf(tick, sheet.zone) : String(tick).replace('-', '−'));
+  const words = (tick: number) => (isTime ? clockOf(tick) : String(tick).replace('-', '−'));
   return (
     <g className="axis">
       <text x={left} y={12} className="caption">

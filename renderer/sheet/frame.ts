@@ -11,6 +11,8 @@ export interface SheetView {
   /** From the left edge to the right one: NM before the threshold, falling, or seconds, rising. */
   readonly range: readonly [number, number];
   readonly widthPx: number;
+  /** As tall as the sheet is to be, where its panels stay readable; null for their usual height. */
+  readonly heightPx: number | null;
   readonly scale: ScaleWords;
   /** Strips of what else was logged. */
   readonly extras: boolean;
@@ -60,6 +62,9 @@ const PLAN = 104;
 const STRIP = 66;
 const EXTRA_STRIP = 42;
 const FOOT = 6;
+/** Panels shrink and grow no farther than this. */
+const SHORTEST = 0.6;
+const TALLEST = 1.7;
 
 /** Puts the panels of a sheet under one another. */
 export function frameOf(sheet: Sheet, view: SheetView): Frame {
@@ -68,8 +73,11 @@ export function frameOf(sheet: Sheet, view: SheetView): Frame {
   const column = view.axis === 'distance' ? sheet.columns.distanceNm : sheet.columns.timeS;
   const xOfRow = (row: Row) => x(valueAtRow(column, row));
   const seen = seenSpan(sheet, view);
+  const strips = stripsOf(sheet, view, seen);
+  const times = stretch(view, [PROFILE, PLAN, ...strips.map(usualHeight)]);
   let top = HEAD;
-  const panel = (height: number, domain: readonly [number, number]): Panel => {
+  const panel = (usual: number, domain: readonly [number, number]): Panel => {
+    const height = usual * times;
     const placed = { top, height, y: scaleLinear(domain, [top + height, top]) };
     top += height + SPACE;
     return placed;
@@ -78,10 +86,7 @@ export function frameOf(sheet: Sheet, view: SheetView): Frame {
   // Right of course is drawn below, as it lies for who flies from left to right.
   const [leftFt, rightFt] = offsetDomain(sheet, seen);
   const plan = panel(PLAN, [rightFt, leftFt]);
-  const strips = stripsOf(sheet, view, seen).map((strip) => ({
-    strip,
-    ...panel(strip.isExtra ? EXTRA_STRIP : STRIP, strip.domain),
-  }));
+  const stripPanels = strips.map((strip) => ({ strip, ...panel(usualHeight(strip), strip.domain) }));
   return {
     sheet,
     view,
@@ -95,8 +100,20 @@ export function frameOf(sheet: Sheet, view: SheetView): Frame {
     seen,
     profile,
     plan,
-    strips,
+    strips: stripPanels,
   };
+}
+
+function usualHeight({ isExtra }: Strip): number {
+  return isExtra ? EXTRA_STRIP : STRIP;
+}
+
+/** How much taller than usual the panels are, so that all of them have the height that is wanted. */
+function stretch({ heightPx }: SheetView, usual: readonly number[]): number {
+  if (heightPx === null) return 1;
+  const fixed = HEAD + SPACE * (usual.length - 1) + FOOT;
+  const panels = usual.reduce((sum, height) => sum + height, 0);
+  return Math.min(Math.max((heightPx - fixed) / panels, SHORTEST), TALLEST);
 }
 
 /** The first and the last moment at which the aircraft was within the range. */

@@ -29,7 +29,7 @@ export function ProfilePanel({ frame, others, clip }: Props) {
         <ScaleTubes frame={frame} />
         <HeightLines frame={frame} />
         <Ground frame={frame} />
-        {indicatedFt ? (
+        {indicatedFt && sheet.heights.source !== 'indicated' ? (
           <path
             className="indicated"
             d={linePath(
@@ -52,13 +52,17 @@ export function ProfilePanel({ frame, others, clip }: Props) {
         frame={frame}
         panel={profile}
         title="Profile"
-        unit={`ft${exaggeration(frame, profile.y)}; no terrain or obstacles are shown`}
+        unit={`ft${exaggeration(frame, profile.y)}${dashedWords(sheet)}; no terrain or obstacles are shown`}
       />
       {sheet.fixes.map(({ name, distanceNm }) => (
         <FixMark key={name} frame={frame} name={name} distanceNm={distanceNm} />
       ))}
     </g>
   );
+}
+
+function dashedWords({ columns, heights }: Sheet): string {
+  return columns.indicatedFt && heights.source !== 'indicated' ? '; dashed: altimeter' : '';
 }
 
 /** How much taller than long it is drawn: ", heights × 9". */

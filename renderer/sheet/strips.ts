@@ -3,6 +3,7 @@ import { glidepathFeetAt, localizerFeetAt } from '../../core/sheet/beam-lines.ts
 import type { BandedStrip, ExtraStrip, Sheet } from '../../core/sheet/sheet.ts';
 import { extentOf } from './domains.ts';
 import { valueAtRow, type Row } from './rows.ts';
+import { wholeWords } from './words.ts';
 
 /** How a needle is told: in dots, of which so many make full scale, or in feet. */
 export type ScaleWords = 2 | 5 | 'feet';
@@ -91,7 +92,7 @@ function needleStrip(sheet: Sheet, looked: Looked, seen: Span, axis: 'localizer'
     isExtra: false,
     domain: [-most * names.up, most * names.up],
     ticks: scale === 'feet' ? evenTicks([-most, most]) : [-scale, -scale / 2, 0, scale / 2, scale],
-    tickWords: (tick) => (scale === 'feet' ? whole(Math.abs(tick)) : String(Math.abs(tick))),
+    tickWords: (tick) => (scale === 'feet' ? wholeWords(Math.abs(tick)) : String(Math.abs(tick))),
     sides: names.sides,
     valueOf,
     halfOf: (row) => Math.abs(toUnit(valueAtRow(columns[names.half], row), row)),
@@ -170,7 +171,7 @@ function plain(id: Strip['id'], title: string, unit: string, domain: [number, nu
     isExtra: false,
     domain,
     ticks: evenTicks(domain),
-    tickWords: whole,
+    tickWords: wholeWords,
     sides: null,
     halfOf: () => 0,
     limitOf: (limit: number) => limit,
@@ -205,10 +206,4 @@ function evenTicks([low, high]: readonly [number, number]): number[] {
 function roundStep(least: number): number {
   const power = 10 ** Math.floor(Math.log10(least));
   return power * ([1, 2, 5].find((times) => times * power >= least) ?? 10);
-}
-
-function whole(value: number): string {
-  return String(Math.round(value))
-    .replace('-', '−')
-    .replace(/\B(?=(\d{3})+$)/, ',');
 }

@@ -2,6 +2,7 @@ import type { Debrief } from '../../core/debrief/debrief.ts';
 import type { Issue } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
+import type { Sheet } from '../../core/sheet/sheet.ts';
 import { NOTHING_STATED, type Stated } from '../../core/standard/stated.ts';
 import type { Notes, Output } from '../../electron/bridge/calls.ts';
 import { NO_NOTES } from '../../electron/bridge/no-notes.ts';
@@ -26,6 +27,8 @@ export interface Debriefed {
   readonly debrief: Debrief;
   /** As a page to read aloud. */
   readonly page: string;
+  /** One for each approach. */
+  readonly sheets: readonly Sheet[];
 }
 
 /** One log that is open. */
