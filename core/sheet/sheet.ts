@@ -132,7 +132,7 @@ export interface SheetHeights {
   readonly halfWidthFt: number;
 }
 
-export interface SheetFix {
+interface SheetFix {
   readonly name: string;
   readonly distanceNm: number;
 }

@@ -36,4 +36,4 @@ export function OtherLines({ frame, others, y }: Props) {
 }
 
 /** So many are told apart. */
-export const OTHER_STYLES = 4;
+const OTHER_STYLES = 4;
