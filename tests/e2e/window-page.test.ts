@@ -3,7 +3,6 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { gateTo } from '../../electron/bridge/gate.ts';
 import { GivenFiles } from '../../electron/services/given-files.ts';
-import { NotesFile } from '../../electron/services/notes-file.ts';
 import { Samples } from '../../electron/services/samples.ts';
 import { servicesOf } from '../../electron/services/services.ts';
 import { CALLS_CHANNEL } from '../../electron/window/page-bridge.ts';
@@ -27,7 +26,7 @@ beforeAll(async () => {
   const services = servicesOf('window', {
     samples: new Samples('samples'),
     given,
-    notes: new NotesFile(makeFolder()),
+    userFolder: makeFolder(),
   });
   started = await start({
     gate: gateTo(services),
