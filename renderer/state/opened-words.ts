@@ -1,11 +1,11 @@
-/** When a log was opened, as one says it, in the time of this machine: "today at 14:05". */
+/** When a log was opened, as one says it, in the time of this machine: "opened today at 14:05". */
 export function openedWords(openedUtc: string, now: Date): string {
   const opened = new Date(openedUtc);
   const time = `${two(opened.getHours())}:${two(opened.getMinutes())}`;
   const days = Math.round((midnight(now) - midnight(opened)) / 86_400_000);
-  if (days === 0) return `today at ${time}`;
-  if (days === 1) return `yesterday at ${time}`;
-  return `${opened.getFullYear()}-${two(opened.getMonth() + 1)}-${two(opened.getDate())} at ${time}`;
+  if (days === 0) return `opened today at ${time}`;
+  if (days === 1) return `opened yesterday at ${time}`;
+  return `opened ${opened.getFullYear()}-${two(opened.getMonth() + 1)}-${two(opened.getDate())} at ${time}`;
 }
 
 /** The day alone, as if it were one of UTC: there every day has 24 hours. */

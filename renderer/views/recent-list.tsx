@@ -63,7 +63,7 @@ function Entry({ recent, state, open }: EntryProps) {
   const isThere = state.kept === null || state.kept.includes(recent.sha256);
   const facility = state.facilities.find(({ id }) => id === recent.facilityId)?.reading?.name;
   const opened = recent.openedUtc === undefined ? null : openedWords(recent.openedUtc, new Date());
-  const facts = [facility, opened === null ? null : `opened ${opened}`].filter(Boolean).join(' · ');
+  const facts = [facility, opened].filter(Boolean).join(' · ');
   const words = (
     <>
       <span className="file">{recent.name}</span>
