@@ -1,4 +1,5 @@
-import { resolve } from 'node:path';
+import { readdirSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { gateTo } from '../../electron/bridge/gate.ts';
@@ -19,6 +20,7 @@ let browser: Browser;
 let page: Page;
 let started: Started;
 const complaints: string[] = [];
+const userFolder = makeFolder();
 
 beforeAll(async () => {
   browser = await launch();
@@ -26,7 +28,7 @@ beforeAll(async () => {
   const services = servicesOf('window', {
     samples: new Samples('samples'),
     given,
-    userFolder: makeFolder(),
+    userFolder,
   });
   started = await start({
     gate: gateTo(services),
@@ -89,4 +91,12 @@ it('opens the log that the window was started with, and those that come later, e
       1,
     ]);
   expect(complaints).toEqual([]);
+}, 60_000);
+
+it('keeps a copy of what was opened in the window, as over loopback', async () => {
+  await expect
+    .poll(() => readdirSync(join(userFolder, 'logs')).filter((name) => name.endsWith('.gz')), {
+      timeout: 20_000,
+    })
+    .toHaveLength(2);
 }, 60_000);
