@@ -3,6 +3,7 @@ import { Button } from 'react-aria-components';
 import type { AppState, Flight } from '../state/app-state.ts';
 import type { Session } from '../state/session.ts';
 import { Debriefing, type Shown } from './debriefing.tsx';
+import { LastTime } from './last-time.tsx';
 import { RecognisedView } from './recognised-view.tsx';
 import { StatementForm } from './statement-form.tsx';
 
@@ -31,6 +32,7 @@ export function FlightView(props: Props) {
         <h1>This file cannot be read as a track log</h1>
         <p>{reading.issue.message}</p>
         {reading.issue.tip ? <p>{reading.issue.tip}</p> : null}
+        <LastTime flight={flight} session={session} />
         <Button className="button" onPress={() => session.close(flight.id)}>
           Close it
         </Button>
@@ -39,10 +41,13 @@ export function FlightView(props: Props) {
   return (
     <div className={shown === 'replay' ? 'flight wide' : 'flight'}>
       <aside className="side" aria-label="What it is judged by">
-        <StatementForm {...props} />
+        {/* Its fields hold what was typed: another set of statements needs other fields. */}
+        <StatementForm key={String(flight.lastTime?.isTaken)} {...props} />
       </aside>
       <div className="answer">
+        <LastTime flight={flight} session={session} />
         <Answer {...props} shown={shown} show={show} />
+        {flight.notCopied === null ? null : <p className="aside">{flight.notCopied}</p>}
         <RecognisedView flight={flight} session={session} inspection={reading.inspection} />
       </div>
     </div>
