@@ -5,7 +5,6 @@ export const NO_NOTES: Notes = {
   format: 'halfdot-notes/1',
   facilities: [],
   mappings: {},
-  units: {},
   recents: [],
   settings: { dots: 2, standard: 'instrument-rating', theme: 'system' },
 };

@@ -41,7 +41,7 @@ export function withUnit(said: Mapping, { header }: LogColumn, unit: string | nu
 }
 
 /** What was said of the columns of logs with these headers; null when nothing was. */
-export function remembered({ mappings, units }: Notes, headerKey: string): Mapping | null {
+export function remembered({ mappings, units = {} }: Notes, headerKey: string): Mapping | null {
   const columns = mappings[headerKey] as Mapping['columns'];
   const ofColumns = units[headerKey];
   if (!columns && !ofColumns) return null;
@@ -50,11 +50,12 @@ export function remembered({ mappings, units }: Notes, headerKey: string): Mappi
 
 /** The notes with what is said now of logs with these headers. */
 export function withRemembered(notes: Notes, headerKey: string, { columns, units = {} }: Mapping): Notes {
-  const { [headerKey]: _, ...others } = notes.units;
-  const isSaid = Object.keys(units).length > 0;
+  const { units: before = {}, ...rest } = notes;
+  const { [headerKey]: _, ...others } = before;
+  const all = Object.keys(units).length > 0 ? { ...others, [headerKey]: units } : others;
   return {
-    ...notes,
+    ...rest,
     mappings: columns ? { ...notes.mappings, [headerKey]: columns } : notes.mappings,
-    units: isSaid ? { ...others, [headerKey]: units } : others,
+    ...(Object.keys(all).length > 0 && { units: all }),
   };
 }

@@ -3,10 +3,11 @@ import type { LogSettings } from '../../core/log/log.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
 import type { Stated } from '../../core/standard/stated.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
+import type { Recent } from '../../electron/bridge/recent.ts';
 import type { FacilityText } from '../worker/protocol.ts';
 import { Analyst, type Running } from './analyst.ts';
 import {
-  lastJudged,
+  lastDebriefed,
   lastRead,
   type FacilityEntry,
   type Flight,
@@ -15,15 +16,28 @@ import {
 } from './app-state.ts';
 import { bytesOf, call, HostProblem, onHostEvent } from './host.ts';
 import { remembered, withRemembered, type Mapping } from './mapping.ts';
+import { NotesKeeper } from './notes-keeper.ts';
+import { nothingSaid, settled, statementsOf, takenOver } from './recent-entry.ts';
+import { RecentFlights } from './recent-flights.ts';
 import { settingsOfSample, standardOfSample, statedOfSample } from './sample-statements.ts';
 import { Store } from './store.ts';
 
 /** What a log may be opened with besides its bytes. */
 interface Opening {
+  readonly isSample?: boolean;
+  /** The host has it already. */
+  readonly isCopied?: boolean;
   readonly settings?: LogSettings;
   readonly stated?: Partial<Stated>;
   readonly standardId?: string;
   readonly facilityId?: string;
+}
+
+interface HowToRead {
+  /** With what is remembered for its headers, unless something is said of its columns already. */
+  readonly isAsRemembered?: boolean;
+  /** Settings that it can be read with, where it cannot be with those that are tried. */
+  readonly goBackTo?: LogSettings;
 }
 
 const FAULT = 'This is a fault of Halfdot, not of your file. Nothing of yours was changed.';
@@ -37,22 +51,33 @@ export class Session {
   readonly #running = new Map<string, Running<unknown>>();
   /** The last debrief asked for of each log, so that an older one never overwrites a newer. */
   readonly #asked = new Map<string, number>();
-  #saving: Promise<void> = Promise.resolve();
-  #revision = 0;
+  readonly #notes = new NotesKeeper(
+    this.store,
+    (error) => this.#tell(error),
+    (notes) => void this.#loadFacilities(this.store.state().samples, notes),
+  );
+  readonly #recents = new RecentFlights(this.store, this.#notes);
+  /** Logs that are being fetched from the host, so that a second press does not fetch them twice. */
+  readonly #fetching = new Set<string>();
+  /** Until the facilities are there, none can be found to have been flown to. */
+  #begun: () => void = () => {};
+  readonly #ready = new Promise<void>((resolve) => (this.#begun = resolve));
 
   /** Fetches what the host keeps, and opens what it was started with. */
   async begin(): Promise<void> {
     try {
-      const [samples, { revision, notes }] = await Promise.all([call('samples', {}), call('notes', {})]);
-      this.#revision = revision;
-      this.store.dispatch({ do: 'samples', samples });
-      this.store.dispatch({ do: 'notes', notes });
-      await this.#loadFacilities(samples, notes);
+      await this.#fetchAll().finally(this.#begun);
       onHostEvent(() => void this.#openGiven());
       await this.#openGiven();
     } catch (error) {
       this.#tell(error);
     }
+  }
+
+  async #fetchAll(): Promise<void> {
+    const [samples] = await Promise.all([call('samples', {}), this.#notes.fetch(), this.#recents.fetch()]);
+    this.store.dispatch({ do: 'samples', samples });
+    await this.#loadFacilities(samples, this.store.state().notes);
   }
 
   async openFiles(files: readonly File[]): Promise<void> {
@@ -63,6 +88,7 @@ export class Session {
     try {
       const { base64 } = await call('readSample', { file: sample.file });
       await this.open(sample.file, bytesOf(base64), {
+        isSample: true,
         settings: settingsOfSample(sample),
         stated: statedOfSample(sample),
         standardId: standardOfSample(sample),
@@ -73,17 +99,59 @@ export class Session {
     }
   }
 
+  /** Opens a log of those opened lately, with what was stated about it; one that is open already is shown. */
+  async openRecent({ name, sha256 }: Recent): Promise<void> {
+    const open = this.#recents.open(sha256);
+    if (open) return this.store.dispatch({ do: 'choose', id: open.id });
+    if (this.#fetching.has(sha256)) return;
+    this.#fetching.add(sha256);
+    try {
+      const { base64 } = await call('readKept', { sha256 });
+      void this.open(name, bytesOf(base64), { isCopied: true });
+    } catch (error) {
+      this.#tell(error);
+      await this.#recents.fetch().catch(() => {});
+    } finally {
+      this.#fetching.delete(sha256);
+    }
+  }
+
+  /** Takes logs off the list of those opened lately, and the copies of them away. */
+  async forgetRecents(isForgotten: (recent: Recent) => boolean): Promise<void> {
+    await this.#recents.forget(isForgotten).catch((error: unknown) => this.#tell(error));
+  }
+
   async open(name: string, bytes: ArrayBuffer, opening: Opening = {}): Promise<void> {
+    await this.#ready;
     const id = crypto.randomUUID();
-    const { notes } = this.store.state();
-    const standardId = opening.standardId ?? notes.settings.standard;
-    this.store.dispatch({ do: 'opened', id, name, standardId });
-    const { settings = {}, stated = {} } = opening;
-    this.#change(id, { settings, stated: { ...this.#flight(id)!.stated, ...stated } });
+    const { isSample = false, isCopied = false, stated = {}, ...said } = opening;
+    const fresh = nothingSaid(this.store.state().notes.settings.standard);
+    this.store.dispatch({ do: 'opened', id, name, standardId: fresh.standardId, isSample });
+    this.#change(id, { ...fresh, ...said, stated: { ...fresh.stated, ...stated } });
+    // Before it is read: reading depends on what was stated.
+    if (!isSample) this.#change(id, takenOver(await this.#recents.known(id, bytes), fresh));
+    const flight = this.#flight(id);
+    // Closed while its content was looked up.
+    if (!flight) return;
+    const { settings } = flight;
     const progress = (share: number | null) =>
       this.#change(id, { reading: { kind: 'reading', share, last: null } });
     const running = this.#analyst.start('read', { log: id, name, bytes, settings }, progress);
-    await this.#read(id, running, opening.facilityId ?? null, null);
+    await this.#read(id, running, { isAsRemembered: true });
+    if (!isSample && !isCopied) this.#recents.copy(id, name, bytes);
+  }
+
+  /** Changes between what was stated last time and a fresh start; neither is lost while the log is open. */
+  async swapLastTime(id: string): Promise<void> {
+    const flight = this.#flight(id);
+    if (!flight?.lastTime) return;
+    const { isTaken, other } = flight.lastTime;
+    const facilityId = other.facilityId ?? flight.fits?.[0] ?? null;
+    const lastTime = { isTaken: !isTaken, other: statementsOf(flight) };
+    // In one change with the reading: what it is read with is remembered once it could be.
+    const reading = { kind: 'reading', share: null, last: lastRead(flight.reading) } as const;
+    this.#change(id, { ...other, facilityId, lastTime, reading });
+    await this.#reread(id, other.settings, { isAsRemembered: true, goBackTo: flight.settings });
   }
 
   /** Stops what is being done with a log; one that was being read is closed. */
@@ -102,12 +170,13 @@ export class Session {
     const flight = this.#flight(id);
     const inspection = flight ? lastRead(flight.reading) : null;
     if (!flight || !inspection) return;
-    const wasRead = await this.#reread(id, { ...flight.settings, ...mapping }, flight.settings);
+    const wasRead = await this.#reread(id, { ...flight.settings, ...mapping }, { goBackTo: flight.settings });
     if (wasRead) void this.saveNotes(withRemembered(this.store.state().notes, inspection.headerKey, mapping));
   }
 
   async setSettings(id: string, settings: LogSettings): Promise<void> {
-    await this.#reread(id, settings, this.#flight(id)?.settings ?? null);
+    const flight = this.#flight(id);
+    if (flight) await this.#reread(id, settings, { goBackTo: flight.settings });
   }
 
   /** What is said of the heights is not read but judged by. */
@@ -143,7 +212,7 @@ export class Session {
     const mine = (this.#asked.get(id) ?? 0) + 1;
     this.#asked.set(id, mine);
     const isLast = () => this.#asked.get(id) === mine;
-    const last = lastJudged(flight.judged);
+    const last = lastDebriefed(flight.judged);
     this.#change(id, { judged: { kind: 'working', share: null, last } });
     const { standardId, stated, heights, antennaHeightFt } = flight;
     const running = this.#analyst.start(
@@ -162,21 +231,8 @@ export class Session {
   }
 
   /** Keeps notes: the newest last, one after the other. */
-  saveNotes(notes: Notes): Promise<void> {
-    this.store.dispatch({ do: 'notes', notes });
-    this.#saving = this.#saving.then(() => this.#saveNow());
-    return this.#saving;
-  }
-
-  async #saveNow(): Promise<void> {
-    try {
-      const { notes } = this.store.state();
-      const answer = await call('saveNotes', { revision: this.#revision, notes });
-      if (answer.saved) this.#revision = answer.revision;
-      else this.store.dispatch({ do: 'notice', message: `This was not kept: ${answer.why}` });
-    } catch (error) {
-      this.#tell(error);
-    }
+  async saveNotes(notes: Notes): Promise<void> {
+    await this.#notes.save(notes);
   }
 
   /** Adds or changes a facility of the user's own. */
@@ -252,22 +308,16 @@ export class Session {
     this.store.dispatch({ do: 'facilities', facilities: entries });
   }
 
-  /** False when the log cannot be read so: then it is read as before, with the settings to go back to. */
-  async #reread(id: string, settings: LogSettings, goBackTo: LogSettings | null): Promise<boolean> {
+  /** False when the log cannot be read so. */
+  async #reread(id: string, settings: LogSettings, how: HowToRead): Promise<boolean> {
     const flight = this.#flight(id);
     if (!flight) return false;
     const last = lastRead(flight.reading);
     this.#change(id, { settings, reading: { kind: 'reading', share: null, last } });
-    const running = this.#analyst.start('reread', { log: id, settings });
-    return this.#read(id, running, flight.facilityId, goBackTo);
+    return this.#read(id, this.#analyst.start('reread', { log: id, settings }), how);
   }
 
-  async #read(
-    id: string,
-    running: Running<Inspection>,
-    facilityId: string | null,
-    goBackTo: LogSettings | null,
-  ): Promise<boolean> {
+  async #read(id: string, running: Running<Inspection>, how: HowToRead): Promise<boolean> {
     this.#running.set(id, running);
     const done = await running.done;
     const flight = this.#flight(id);
@@ -275,24 +325,20 @@ export class Session {
     if (!flight || this.#running.get(id) !== running) return false;
     if (done.kind !== 'done') {
       const issue = done.kind === 'refused' ? done.issue : { message: FAULT, tip: null };
-      if (goBackTo === null) this.#change(id, { reading: { kind: 'failed', issue } });
-      else await this.#goBack(id, issue, goBackTo);
+      if (how.goBackTo) await this.#goBack(id, issue, how.goBackTo);
+      else this.#change(id, { reading: { kind: 'failed', issue } });
       return false;
     }
     const inspection = done.value;
-    const { notes, facilities } = this.store.state();
-    const mapping = lastRead(flight.reading) === null ? remembered(notes, inspection.headerKey) : null;
-    if (mapping) {
-      this.#change(id, { reading: { kind: 'read', inspection } });
-      return this.#reread(id, { ...flight.settings, ...mapping }, flight.settings);
-    }
+    const { settings } = flight;
+    const isOpen = settings.columns === undefined && settings.units === undefined;
+    const mapping = remembered(this.store.state().notes, inspection.headerKey);
+    if (how.isAsRemembered && isOpen && mapping)
+      return this.#reread(id, { ...settings, ...mapping }, { goBackTo: settings });
     this.#change(id, { reading: { kind: 'read', inspection } });
-    this.#remember(inspection.file, inspection.sha256);
-    const texts = facilities.map(({ id: own, text }) => ({ id: own, text }));
+    const texts = this.store.state().facilities.map(({ id: own, text }) => ({ id: own, text }));
     const fits = await this.#analyst.start('fit', { log: id, facilities: texts }).done;
-    const fitting = fits.kind === 'done' ? fits.value : [];
-    const chosen = this.#flight(id)?.facilityId ?? facilityId ?? fitting[0] ?? null;
-    this.#change(id, { fits: fitting, facilityId: chosen });
+    this.#settle(id, fits.kind === 'done' ? fits.value : []);
     await this.judge(id);
     return true;
   }
@@ -304,16 +350,20 @@ export class Session {
   ): Promise<void> {
     const sentences = [message, tip, 'The log is read as before.'].filter((sentence) => sentence !== null);
     this.store.dispatch({ do: 'notice', message: sentences.join(' ') });
-    await this.#reread(id, to, null);
+    await this.#reread(id, to, {});
   }
 
-  #remember(name: string, sha256: string): void {
-    const { notes } = this.store.state();
-    const recents = [{ name, sha256 }, ...notes.recents.filter((recent) => recent.sha256 !== sha256)].slice(
-      0,
-      20,
-    );
-    void this.saveNotes({ ...notes, recents });
+  /** At the facility that was chosen, or else the one that fits best. */
+  #settle(id: string, fits: readonly string[]): void {
+    const flight = this.#flight(id);
+    if (!flight) return;
+    const isGone = flight.facilityId !== null && this.#facility(flight.facilityId) === null;
+    if (isGone)
+      this.store.dispatch({
+        do: 'notice',
+        message: `The facility at which ${flight.name} was debriefed is not there any more: look at the one chosen now.`,
+      });
+    this.#change(id, settled(isGone ? { ...flight, facilityId: null } : flight, fits));
   }
 
   #flight(id: string): Flight | undefined {

@@ -1,7 +1,9 @@
+import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { lastJudged, lastRead, type AppState, type Flight } from '../state/app-state.ts';
+import { lastDebriefed, lastRead, type AppState, type Flight } from '../state/app-state.ts';
 import type { Session } from '../state/session.ts';
-import { DebriefView } from './debrief-view.tsx';
+import { Debriefing, type Shown } from './debriefing.tsx';
+import { LastTime } from './last-time.tsx';
 import { RecognisedView } from './recognised-view.tsx';
 import { StatementForm } from './statement-form.tsx';
 
@@ -15,12 +17,14 @@ interface Props {
 export function FlightView(props: Props) {
   const { flight, session } = props;
   const { reading } = flight;
+  const [shown, show] = useState<Shown>('debrief');
   if (reading.kind === 'failed')
     return (
       <section className="failed" role="alert">
         <h1>This file cannot be read as a track log</h1>
         <p>{reading.issue.message}</p>
         {reading.issue.tip ? <p>{reading.issue.tip}</p> : null}
+        <LastTime flight={flight} session={session} />
         <Button className="button" onPress={() => session.close(flight.id)}>
           Close it
         </Button>
@@ -33,12 +37,15 @@ export function FlightView(props: Props) {
   ) : null;
   if (inspection === null) return working;
   return (
-    <div className="flight">
+    <div className={shown === 'replay' ? 'flight wide' : 'flight'}>
       <aside className="side" aria-label="What it is judged by">
-        <StatementForm {...props} />
+        {/* Its fields hold what was typed: another set of statements needs other fields. */}
+        <StatementForm key={String(flight.lastTime?.isTaken)} {...props} />
       </aside>
       <div className="answer">
-        <Answer {...props} isStale={isReading} />
+        <LastTime flight={flight} session={session} />
+        <Answer {...props} shown={shown} show={show} isStale={isReading} />
+        {flight.notCopied === null ? null : <p className="aside">{flight.notCopied}</p>}
         <RecognisedView flight={flight} session={session} inspection={inspection} />
         {working}
       </div>
@@ -46,7 +53,14 @@ export function FlightView(props: Props) {
   );
 }
 
-function Answer({ flight, state, session, isStale }: Props & { readonly isStale: boolean }) {
+interface AnswerProps extends Props {
+  readonly shown: Shown;
+  readonly show: (shown: Shown) => void;
+  /** The log is being read anew. */
+  readonly isStale: boolean;
+}
+
+function Answer({ flight, state, session, shown, show, isStale }: AnswerProps) {
   const { judged, facilityId, fits } = flight;
   if (fits === null)
     return <Working words="Looking which facility it was flown to" share={null} stop={null} />;
@@ -71,15 +85,9 @@ function Answer({ flight, state, session, isStale }: Props & { readonly isStale:
         {judged.issue.tip ? <p>{judged.issue.tip}</p> : null}
       </section>
     );
-  const last = lastJudged(judged);
-  if (last)
-    return (
-      <DebriefView
-        {...last}
-        dots={state.notes.settings.dots}
-        isStale={isStale || judged.kind === 'working'}
-      />
-    );
+  const last = lastDebriefed(judged);
+  const seen = { flight, state, shown, show };
+  if (last) return <Debriefing debriefed={last} {...seen} isStale={isStale || judged.kind === 'working'} />;
   const share = judged.kind === 'working' ? judged.share : null;
   return <Working words="Judging" share={share} stop={() => session.cancel(flight.id)} />;
 }

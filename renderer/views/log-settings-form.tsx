@@ -4,7 +4,7 @@ import type { LogSettings } from '../../core/log/log.ts';
 import { zoneOffset } from '../../core/log/time-zone.ts';
 import { isBySatellite } from '../../core/track/position-error.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
-import { lastJudged } from '../state/app-state.ts';
+import { lastDebriefed } from '../state/app-state.ts';
 import type { Flight } from '../state/app-state.ts';
 import type { Session } from '../state/session.ts';
 import { startFrom, startProblem, startWords } from '../state/start-text.ts';
@@ -100,7 +100,7 @@ function RolloutSettings({ flight, session }: Pick<Props, 'flight' | 'session'>)
 
 /** Heights by an altimeter are never corrected by a roll, and where none was recorded nothing can be. */
 function hasRoll({ judged }: Flight): boolean {
-  const debrief = lastJudged(judged)?.debrief;
+  const debrief = lastDebriefed(judged)?.debrief;
   if (!debrief || !isBySatellite({ altitudeSource: debrief.log.altitudeReference })) return false;
   return debrief.approaches.some(({ measures }) => (measures.rollout?.heightBiasFt ?? null) !== null);
 }

@@ -20,7 +20,13 @@ export function RecognisedView({ flight, session, inspection }: Props) {
       <pre className="page">{inspectionText(inspection)}</pre>
       <ColumnTable flight={flight} session={session} inspection={inspection} />
       <KindOfAltitude flight={flight} session={session} inspection={inspection} />
-      <LogSettingsForm flight={flight} session={session} inspection={inspection} />
+      {/* Its fields hold what was typed: another set of statements needs other fields. */}
+      <LogSettingsForm
+        key={String(flight.lastTime?.isTaken)}
+        flight={flight}
+        session={session}
+        inspection={inspection}
+      />
     </details>
   );
 }

@@ -56,7 +56,7 @@ const rowOf = (header: string) =>
 const notes = () =>
   JSON.parse(readFileSync(join(served.userFolder, 'notes.json'), 'utf8')) as {
     mappings: object;
-    units: Record<string, Record<string, string>>;
+    units?: Record<string, Record<string, string>>;
   };
 
 describe('the unit of a column', () => {
@@ -82,16 +82,17 @@ describe('the unit of a column', () => {
     // Reading anew neither shuts the table nor takes the keyboard's place away.
     expect(await unit.evaluate((element) => element === element.ownerDocument.activeElement)).toBe(true);
 
-    await open('metres-again.csv', METRES);
+    // Another log, by its content: of the same one its own statements would be remembered.
+    await open('metres-again.csv', METRES.split('\n').slice(0, -9).join('\n'));
     await page.locator('h1.summary').waitFor();
     expect(await page.getByLabel('Unit of GNSS Altitude').inputValue()).toBe('m');
     expect(await page.locator('h1.summary').textContent()).toContain('Stable at 1,000 ft');
-    expect(Object.values(notes().units)).toEqual([{ 'GNSS Altitude': 'm' }]);
+    expect(Object.values(notes().units ?? {})).toEqual([{ 'GNSS Altitude': 'm' }]);
     expect(notes().mappings).toEqual({});
 
     await page.getByLabel('Unit of GNSS Altitude').selectOption('');
     await expect.poll(() => rowOf('GNSS Altitude').textContent(), PATIENCE).toContain('Assumed: ft');
-    await expect.poll(() => notes().units, PATIENCE).toEqual({});
+    await expect.poll(() => notes().units, PATIENCE).toBeUndefined();
   }, 240_000);
 
   it('has nothing that axe finds wrong, assumed or said', async () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Inspection } from '../../core/report/inspection.ts';
 import {
   AT_START,
-  lastJudged,
+  lastDebriefed,
   lastRead,
   reduce,
   type Action,
@@ -11,7 +11,13 @@ import {
 } from '../../renderer/state/app-state.ts';
 
 const after = (...actions: readonly Action[]): AppState => actions.reduce(reduce, AT_START);
-const opened = (id: string): Action => ({ do: 'opened', id, name: `${id}.csv`, standardId: 'skill-test' });
+const opened = (id: string): Action => ({
+  do: 'opened',
+  id,
+  name: `${id}.csv`,
+  standardId: 'skill-test',
+  isSample: false,
+});
 
 describe('the state of the page', () => {
   it('shows a log as soon as it is opened, being read, with nothing stated', () => {
@@ -66,15 +72,22 @@ describe('the state of the page', () => {
     expect(lastRead({ kind: 'reading', share: null, last: inspection })).toBe(inspection);
     expect(lastRead({ kind: 'reading', share: null, last: null })).toBeNull();
     expect(lastRead({ kind: 'failed', issue: { message: '', tip: null } })).toBeNull();
-    expect(lastJudged({ kind: 'done', debriefed })).toBe(debriefed);
-    expect(lastJudged({ kind: 'working', share: null, last: debriefed })).toBe(debriefed);
-    expect(lastJudged({ kind: 'nothing' })).toBeNull();
-    expect(lastJudged({ kind: 'failed', issue: { message: '', tip: null } })).toBeNull();
+    expect(lastDebriefed({ kind: 'done', debriefed })).toBe(debriefed);
+    expect(lastDebriefed({ kind: 'working', share: null, last: debriefed })).toBe(debriefed);
+    expect(lastDebriefed({ kind: 'nothing' })).toBeNull();
+    expect(lastDebriefed({ kind: 'failed', issue: { message: '', tip: null } })).toBeNull();
   });
 
   it('keeps every notice until it is put away', () => {
     const told = after({ do: 'notice', message: 'one' }, { do: 'notice', message: 'two' });
     expect(told.notices).toEqual(['one', 'two']);
     expect(reduce(told, { do: 'put-away', index: 0 }).notices).toEqual(['two']);
+  });
+
+  it('says the same once, until it was put away', () => {
+    const twice = after({ do: 'notice', message: 'one' }, { do: 'notice', message: 'one' });
+    expect(twice.notices).toEqual(['one']);
+    const away = reduce(twice, { do: 'put-away', index: 0 });
+    expect(reduce(away, { do: 'notice', message: 'one' }).notices).toEqual(['one']);
   });
 });
