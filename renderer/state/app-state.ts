@@ -58,6 +58,8 @@ export interface AppState {
   readonly facilities: readonly FacilityEntry[];
   readonly flights: readonly Flight[];
   readonly flightId: string | null;
+  /** The facility that is looked at. */
+  readonly facilityId: string | null;
   readonly notes: Notes;
   /** Sentences that the user has not yet put away. */
   readonly notices: readonly string[];
@@ -69,6 +71,7 @@ export const AT_START: AppState = {
   facilities: [],
   flights: [],
   flightId: null,
+  facilityId: null,
   notes: NO_NOTES,
   notices: [],
 };
@@ -78,6 +81,7 @@ export type Action =
   | { readonly do: 'samples'; readonly samples: readonly Sample[] }
   | { readonly do: 'notes'; readonly notes: Notes }
   | { readonly do: 'facilities'; readonly facilities: readonly FacilityEntry[] }
+  | { readonly do: 'look-at'; readonly facilityId: string }
   | { readonly do: 'notice'; readonly message: string }
   | { readonly do: 'put-away'; readonly index: number }
   | { readonly do: 'opened'; readonly id: string; readonly name: string; readonly standardId: string }
@@ -96,7 +100,11 @@ export function reduce(state: AppState, action: Action): AppState {
       return { ...state, notes: action.notes };
     case 'facilities':
       return { ...state, facilities: action.facilities };
+    case 'look-at':
+      return { ...state, facilityId: action.facilityId };
     case 'notice':
+      // What is told already is not told again: a host that cannot save says so at every try.
+      if (state.notices.includes(action.message)) return state;
       return { ...state, notices: [...state.notices, action.message] };
     case 'put-away':
       return { ...state, notices: state.notices.filter((_, i) => i !== action.index) };
