@@ -87,6 +87,8 @@ export interface AppState {
   readonly facilities: readonly FacilityEntry[];
   readonly flights: readonly Flight[];
   readonly flightId: string | null;
+  /** The facility that is looked at. */
+  readonly facilityId: string | null;
   readonly notes: Notes;
   /** Logs of which the host keeps a copy; null until it was asked. */
   readonly kept: readonly string[] | null;
@@ -100,6 +102,7 @@ export const AT_START: AppState = {
   facilities: [],
   flights: [],
   flightId: null,
+  facilityId: null,
   notes: NO_NOTES,
   kept: null,
   notices: [],
@@ -111,6 +114,7 @@ export type Action =
   | { readonly do: 'notes'; readonly notes: Notes }
   | { readonly do: 'kept'; readonly sha256s: readonly string[] }
   | { readonly do: 'facilities'; readonly facilities: readonly FacilityEntry[] }
+  | { readonly do: 'look-at'; readonly facilityId: string }
   | { readonly do: 'notice'; readonly message: string }
   | { readonly do: 'put-away'; readonly index: number }
   | {
@@ -137,6 +141,8 @@ export function reduce(state: AppState, action: Action): AppState {
       return { ...state, kept: action.sha256s };
     case 'facilities':
       return { ...state, facilities: action.facilities };
+    case 'look-at':
+      return { ...state, facilityId: action.facilityId };
     case 'notice':
       // The same reason again, as at every change while the disk is full, says nothing new.
       return state.notices.includes(action.message)

@@ -6,15 +6,9 @@ import type { Notes } from '../../electron/bridge/calls.ts';
 import type { Recent } from '../../electron/bridge/recent.ts';
 import type { FacilityText } from '../worker/protocol.ts';
 import { Analyst, type Running } from './analyst.ts';
-import {
-  lastDebriefed,
-  lastRead,
-  type FacilityEntry,
-  type Flight,
-  type Judged,
-  type Sample,
-} from './app-state.ts';
+import { lastDebriefed, lastRead, type Flight, type Judged, type Sample } from './app-state.ts';
 import { bytesOf, call, HostProblem, onHostEvent } from './host.ts';
+import { loadFacilities } from './load-facilities.ts';
 import { remembered, withRemembered, type Mapping } from './mapping.ts';
 import { NotesKeeper } from './notes-keeper.ts';
 import { nothingSaid, settled, statementsOf, takenOver } from './recent-entry.ts';
@@ -41,7 +35,8 @@ interface HowToRead {
 }
 
 const FAULT = 'This is a fault of Halfdot, not of your file. Nothing of yours was changed.';
-const utf8 = new TextDecoder();
+/** Long enough that a word is not written to the disk letter by letter. */
+const DRAFT_WAIT_MS = 300;
 
 /** Everything that the user can do, in one place: it changes the state, and asks the worker and the host. */
 export class Session {
@@ -62,6 +57,7 @@ export class Session {
   /** Until the facilities are there, none can be found to have been flown to. */
   #begun: () => void = () => {};
   readonly #ready = new Promise<void>((resolve) => (this.#begun = resolve));
+  #draftTimer = 0;
 
   /** Fetches what the host keeps, and opens what it was started with. */
   async begin(): Promise<void> {
@@ -235,11 +231,14 @@ export class Session {
     await this.#notes.save(notes);
   }
 
-  /** Adds or changes a facility of the user's own. */
+  /** Adds or changes a facility of the user's own, at its place; what was typed into it is kept with that. */
   async keepFacility(id: string, text: string): Promise<void> {
     const { notes, samples } = this.store.state();
-    const others = notes.facilities.filter((facility) => facility.id !== id);
-    const kept = { ...notes, facilities: [...others, { id, text }] };
+    const isNew = !notes.facilities.some((facility) => facility.id === id);
+    const facilities = isNew
+      ? [...notes.facilities, { id, text }]
+      : notes.facilities.map((facility) => (facility.id === id ? { id, text } : facility));
+    const kept = { ...notes, facilities, drafts: withDraft(notes, id, null) };
     await this.saveNotes(kept);
     await this.#loadFacilities(samples, kept);
     await this.#judgeAll(id);
@@ -247,9 +246,20 @@ export class Session {
 
   async removeFacility(id: string): Promise<void> {
     const { notes, samples } = this.store.state();
-    const kept = { ...notes, facilities: notes.facilities.filter((facility) => facility.id !== id) };
+    const facilities = notes.facilities.filter((facility) => facility.id !== id);
+    const kept = { ...notes, facilities, drafts: withDraft(notes, id, null) };
     await this.saveNotes(kept);
     await this.#loadFacilities(samples, kept);
+  }
+
+  /** Takes over what is typed into a facility, without changing it yet; null takes it back. */
+  draftFacility(id: string, text: string | null): void {
+    const { notes } = this.store.state();
+    this.store.dispatch({ do: 'notes', notes: { ...notes, drafts: withDraft(notes, id, text) } });
+    clearTimeout(this.#draftTimer);
+    this.#draftTimer = window.setTimeout(() => {
+      void this.saveNotes(this.store.state().notes);
+    }, DRAFT_WAIT_MS);
   }
 
   async readFacility(facility: FacilityText) {
@@ -288,24 +298,8 @@ export class Session {
   readonly #opened = new Set<string>();
 
   async #loadFacilities(samples: readonly Sample[], notes: Notes): Promise<void> {
-    const files = [...new Set(samples.map(({ facility }) => facility))];
-    const shipped = await Promise.all(
-      files.map(async (id) => {
-        const { base64 } = await call('readSample', { file: id });
-        return { id, text: utf8.decode(bytesOf(base64)), isSample: true };
-      }),
-    );
-    const own = notes.facilities.map((facility) => ({ ...facility, isSample: false }));
-    const all = [...own, ...shipped];
-    const done = await this.#analyst.start('facilities', {
-      facilities: all.map(({ id, text }) => ({ id, text })),
-    }).done;
-    const readings = done.kind === 'done' ? done.value : [];
-    const entries: FacilityEntry[] = all.map((facility) => ({
-      ...facility,
-      reading: readings.find(({ id }) => id === facility.id) ?? null,
-    }));
-    this.store.dispatch({ do: 'facilities', facilities: entries });
+    const facilities = await loadFacilities(this.#analyst, samples, notes);
+    this.store.dispatch({ do: 'facilities', facilities });
   }
 
   /** False when the log cannot be read so. */
@@ -383,4 +377,9 @@ export class Session {
     const message = error instanceof HostProblem ? error.message : FAULT;
     this.store.dispatch({ do: 'notice', message });
   }
+}
+
+function withDraft({ drafts = {} }: Notes, id: string, text: string | null): NonNullable<Notes['drafts']> {
+  const { [id]: _, ...others } = drafts;
+  return text === null ? others : { ...others, [id]: text };
 }

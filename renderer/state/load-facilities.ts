@@ -1,0 +1,31 @@
+import type { Notes } from '../../electron/bridge/calls.ts';
+import type { Analyst } from './analyst.ts';
+import type { FacilityEntry, Sample } from './app-state.ts';
+import { bytesOf, call } from './host.ts';
+
+const utf8 = new TextDecoder();
+
+/** The user's own facilities and those of the samples, each with what its file says of itself. */
+export async function loadFacilities(
+  analyst: Analyst,
+  samples: readonly Sample[],
+  notes: Notes,
+): Promise<FacilityEntry[]> {
+  const files = [...new Set(samples.map(({ facility }) => facility))];
+  const shipped = await Promise.all(
+    files.map(async (id) => {
+      const { base64 } = await call('readSample', { file: id });
+      return { id, text: utf8.decode(bytesOf(base64)), isSample: true };
+    }),
+  );
+  const own = notes.facilities.map((facility) => ({ ...facility, isSample: false }));
+  const all = [...own, ...shipped];
+  const done = await analyst.start('facilities', {
+    facilities: all.map(({ id, text }) => ({ id, text })),
+  }).done;
+  const readings = done.kind === 'done' ? done.value : [];
+  return all.map((facility) => ({
+    ...facility,
+    reading: readings.find(({ id }) => id === facility.id) ?? null,
+  }));
+}
