@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { OWN_STANDARDS } from './own-standards-bounds.ts';
 
 const NOTHING = z.strictObject({});
 const TOKEN = z.string().min(1).max(64);
@@ -25,6 +26,16 @@ export const NOTES = z.strictObject({
   facilities: z
     .array(z.strictObject({ id: z.string().min(1).max(64), text: z.string().max(100_000) }))
     .max(500),
+  /** Files of standards of the user's own, likewise. Notes from before there were any have none. */
+  standards: z
+    .array(
+      z.strictObject({
+        id: z.string().min(1).max(64),
+        text: z.string().max(OWN_STANDARDS.characters),
+      }),
+    )
+    .max(OWN_STANDARDS.count)
+    .default([]),
   /** Roles by header text, for logs with these headers; null leaves the column out. */
   mappings: z.record(z.string(), z.record(z.string(), z.string().nullable())),
   /** Logs opened lately: names only, newest first. */

@@ -5,7 +5,7 @@ import type { Inspection } from '../../core/report/inspection.ts';
 import { NOTHING_STATED, type Stated } from '../../core/standard/stated.ts';
 import type { Notes, Output } from '../../electron/bridge/calls.ts';
 import { NO_NOTES } from '../../electron/bridge/no-notes.ts';
-import type { FacilityReading } from '../worker/protocol.ts';
+import type { FacilityReading, StandardReading, StandardText } from '../worker/protocol.ts';
 
 export type Sample = Output<'samples'>[number];
 
@@ -50,12 +50,20 @@ export interface FacilityEntry {
   readonly reading: FacilityReading | null;
 }
 
-export type View = 'start' | 'flight' | 'facilities';
+/** A standard of the user's own. */
+export interface StandardEntry extends StandardText {
+  /** What is being typed at it and not kept yet; null when nothing is. */
+  readonly draft: string | null;
+  readonly reading: StandardReading | null;
+}
+
+export type View = 'start' | 'flight' | 'facilities' | 'standards';
 
 export interface AppState {
   readonly view: View;
   readonly samples: readonly Sample[];
   readonly facilities: readonly FacilityEntry[];
+  readonly standards: readonly StandardEntry[];
   readonly flights: readonly Flight[];
   readonly flightId: string | null;
   readonly notes: Notes;
@@ -67,6 +75,7 @@ export const AT_START: AppState = {
   view: 'start',
   samples: [],
   facilities: [],
+  standards: [],
   flights: [],
   flightId: null,
   notes: NO_NOTES,
@@ -78,6 +87,7 @@ export type Action =
   | { readonly do: 'samples'; readonly samples: readonly Sample[] }
   | { readonly do: 'notes'; readonly notes: Notes }
   | { readonly do: 'facilities'; readonly facilities: readonly FacilityEntry[] }
+  | { readonly do: 'standards'; readonly standards: readonly StandardEntry[] }
   | { readonly do: 'notice'; readonly message: string }
   | { readonly do: 'put-away'; readonly index: number }
   | { readonly do: 'opened'; readonly id: string; readonly name: string; readonly standardId: string }
@@ -96,6 +106,8 @@ export function reduce(state: AppState, action: Action): AppState {
       return { ...state, notes: action.notes };
     case 'facilities':
       return { ...state, facilities: action.facilities };
+    case 'standards':
+      return { ...state, standards: action.standards };
     case 'notice':
       return { ...state, notices: [...state.notices, action.message] };
     case 'put-away':

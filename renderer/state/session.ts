@@ -6,6 +6,8 @@ import type { FacilityText } from '../worker/protocol.ts';
 import { Analyst, type Running } from './analyst.ts';
 import type { FacilityEntry, Flight, Judged, Sample } from './app-state.ts';
 import { bytesOf, call, HostProblem, onHostEvent } from './host.ts';
+import { lastOf } from './last-of.ts';
+import { askedStandard, OwnStandards } from './own-standards.ts';
 import { settingsOfSample, standardOfSample, statedOfSample } from './sample-statements.ts';
 import { Store } from './store.ts';
 
@@ -28,6 +30,12 @@ export class Session {
   readonly #running = new Map<string, Running<unknown>>();
   /** The last debrief asked for of each log, so that an older one never overwrites a newer. */
   readonly #asked = new Map<string, number>();
+  readonly standards = new OwnStandards({
+    store: this.store,
+    analyst: this.#analyst,
+    saveNotes: (notes) => this.saveNotes(notes),
+    judge: (id) => this.judge(id),
+  });
   #saving: Promise<void> = Promise.resolve();
   #revision = 0;
 
@@ -38,6 +46,7 @@ export class Session {
       this.#revision = revision;
       this.store.dispatch({ do: 'samples', samples });
       this.store.dispatch({ do: 'notes', notes });
+      await this.standards.load(notes);
       await this.#loadFacilities(samples, notes);
       onHostEvent(() => void this.#openGiven());
       await this.#openGiven();
@@ -67,7 +76,7 @@ export class Session {
   async open(name: string, bytes: ArrayBuffer, opening: Opening = {}): Promise<void> {
     const id = crypto.randomUUID();
     const { notes } = this.store.state();
-    const standardId = opening.standardId ?? notes.settings.standard;
+    const standardId = this.standards.known(opening.standardId ?? notes.settings.standard);
     this.store.dispatch({ do: 'opened', id, name, standardId });
     const { settings = {}, stated = {} } = opening;
     this.#change(id, { settings, stated: { ...this.#flight(id)!.stated, ...stated } });
@@ -130,10 +139,11 @@ export class Session {
     const isLast = () => this.#asked.get(id) === mine;
     const last = lastOf(flight.judged);
     this.#change(id, { judged: { kind: 'working', share: null, last } });
-    const { standardId, stated } = flight;
+    const { stated } = flight;
+    const standard = askedStandard(this.store.state(), flight.standardId);
     const running = this.#analyst.start(
       'debrief',
-      { log: id, facility, asked: { standardId, stated, heights: null } },
+      { log: id, facility, asked: { standard, stated, heights: null } },
       (share) => isLast() && this.#change(id, { judged: { kind: 'working', share, last } }),
     );
     this.#running.set(id, running);
@@ -298,9 +308,4 @@ export class Session {
     const message = error instanceof HostProblem ? error.message : FAULT;
     this.store.dispatch({ do: 'notice', message });
   }
-}
-
-function lastOf(judged: Judged) {
-  if (judged.kind === 'done') return judged.debriefed;
-  return judged.kind === 'working' ? judged.last : null;
 }

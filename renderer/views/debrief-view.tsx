@@ -4,6 +4,7 @@ import type { ApproachDebrief, Debrief } from '../../core/debrief/debrief.ts';
 import { approachHeading, sentencesToCheck, sourceSentence } from '../../core/report/debrief-text.ts';
 import { gradeHeadline } from '../../core/report/grade-lines.ts';
 import { positionSentence } from '../../core/report/position-line.ts';
+import { statedSentence } from '../../core/report/stated-lines.ts';
 import type { Debriefed } from '../state/app-state.ts';
 import { CriteriaTable } from './criteria-table.tsx';
 import { EventTable } from './event-table.tsx';
@@ -68,12 +69,19 @@ function Approach({ approach, debrief, dots }: { approach: ApproachDebrief; debr
           <strong>Check the facility first.</strong> {message} {tip}
         </p>
       ))}
+      <StatedLine approach={approach} />
       <CriteriaTable approach={approach} dots={dots} />
       <StabilityTable gates={approach.stability} />
       <EventTable approach={approach} log={debrief.log} dots={dots} />
       <Grade approach={approach} />
     </>
   );
+}
+
+/** What was stated stands by the sentence: who flew, and by how much more room, changes how the answer is read. */
+function StatedLine({ approach }: { approach: ApproachDebrief }) {
+  const sentence = statedSentence(approach);
+  return sentence === null ? null : <p className="aside stated">{sentence}</p>;
 }
 
 /** Level and score in small type, with their working. */

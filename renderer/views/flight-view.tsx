@@ -37,7 +37,7 @@ export function FlightView(props: Props) {
   return (
     <div className="flight">
       <aside className="side" aria-label="What it is judged by">
-        <StatementForm {...props} />
+        <StatementForm {...props} inspection={reading.inspection} />
       </aside>
       <div className="answer">
         <Answer {...props} />

@@ -8,12 +8,12 @@ import { checkFacility } from '../../core/facility/contradictions.ts';
 import type { FacilityGeometry } from '../../core/facility/derive-geometry.ts';
 import { planShapes } from '../../core/facility/plan-shapes.ts';
 import { facilityText } from '../../core/report/facility-text.ts';
-import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
+import { usable, type Outcome } from '../../core/issue/issue.ts';
 import type { Job as Progress } from '../../core/log/log.ts';
 import { debriefText } from '../../core/report/debrief-text.ts';
 import { inspection } from '../../core/report/inspection.ts';
-import { standardById } from '../../core/standard/standards.ts';
 import { KeptLogs } from './kept-logs.ts';
+import { standardOf, standardReading } from './read-standard.ts';
 import type {
   FacilityReading,
   FacilityText,
@@ -50,15 +50,20 @@ const DOING: Doing = {
     return usable(counted.toSorted((a, b) => b.count - a.count).map(({ id }) => id));
   },
   async debrief({ log, facility, asked }, job) {
-    const standard = standardById(asked.standardId);
-    if (!standard) return refused('standard-unknown', `There is no standard "${asked.standardId}".`);
+    const standard = standardOf(asked.standard);
+    if (!standard.ok) return standard;
     const material = await logs.material(log, facility, job);
     if (!material.ok) return material;
     const { stated, heights } = asked;
-    const debrief = composeDebrief(material.value, { standard, stated, ...(heights && { heights }) });
+    const debrief = composeDebrief(material.value, {
+      standard: standard.value,
+      stated,
+      ...(heights && { heights }),
+    });
     return usable({ debrief, page: debriefText(debrief) });
   },
   facilities: async ({ facilities }) => usable(facilities.map(readingOf)),
+  standards: async ({ standards }) => usable(standards.map(standardReading)),
   async forget({ log }) {
     logs.forget(log);
     return usable(null);

@@ -14,6 +14,8 @@ const services = (but: Partial<Services> = {}): Services => ({
   ...but,
 });
 
+const withStandards = (standards: readonly unknown[]) => ({ ...NO_NOTES, standards });
+
 describe('the gate', () => {
   it('calls what the contract names, with a value that it allows', async () => {
     expect(await gateTo(services())('readSample', { file: 'a.csv' })).toEqual({
@@ -38,6 +40,9 @@ describe('the gate', () => {
     ['readGiven', { token: '' }],
     ['saveNotes', { revision: 0, notes: { ...NO_NOTES, format: 'another' } }],
     ['saveNotes', { revision: 0.5, notes: NO_NOTES }],
+    ['saveNotes', { revision: 0, notes: withStandards([{ id: 's', text: 'x'.repeat(50_001) }]) }],
+    ['saveNotes', { revision: 0, notes: withStandards([{ id: '', text: '' }]) }],
+    ['saveNotes', { revision: 0, notes: withStandards(Array(101).fill({ id: 's', text: '' })) }],
   ])('refuses a value that the contract does not allow: %s %j', async (name, value) => {
     let wasCalled = false;
     const spy = new Proxy(services(), {

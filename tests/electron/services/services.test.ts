@@ -59,6 +59,23 @@ describe('notes', () => {
     expect(readFileSync(join(folder, 'notes.json.unreadable-2'), 'utf8')).toBe('second');
   });
 
+  it('from before there were standards of one’s own are read without loss', () => {
+    const before = {
+      format: 'halfdot-notes/1',
+      facilities: [{ id: 'f', text: '{ "name": "mine" }' }],
+      mappings: { 'a,b': { a: 'latDeg', b: null } },
+      recents: [{ name: 'one.csv', sha256: 'ab' }],
+      settings: { dots: 5, standard: 'skill-test', theme: 'dark' },
+    };
+    writeFileSync(join(folder, 'notes.json'), JSON.stringify(before));
+    const notes = new NotesFile(folder);
+    expect(notes.read().notes).toEqual({ ...before, standards: [] });
+    const standards = [{ id: 's', text: 'not even JSON' }];
+    expect(notes.save(0, { ...notes.read().notes, standards })).toEqual({ saved: true, revision: 1 });
+    expect(new NotesFile(folder).read().notes).toEqual({ ...before, standards });
+    expect(readdirSync(folder)).toEqual(['notes.json']);
+  });
+
   it('whose folder is none say so', () => {
     writeFileSync(join(folder, 'file'), '');
     expect(() => new NotesFile(join(folder, 'file', 'below')).save(0, NO_NOTES)).toThrow(
