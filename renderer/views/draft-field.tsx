@@ -29,7 +29,10 @@ export function DraftField({ words, value, change, wrong, enter, list, isFirst =
         aria-describedby={wrong === null ? undefined : `${id}-wrong`}
         onChange={({ target }) => change(target.value)}
         onKeyDown={(event) => {
-          if (event.key === 'Enter') enter();
+          if (event.key !== 'Enter') return;
+          // The field may be gone afterwards: whatever has the keyboard then is not pressed by the same stroke.
+          event.preventDefault();
+          enter();
         }}
       />
       {wrong === null ? null : (

@@ -42,7 +42,10 @@ describe('the gate', () => {
     ['saveNotes', { revision: 0.5, notes: NO_NOTES }],
     ['saveNotes', { revision: 0, notes: withStandards([{ id: 's', text: 'x'.repeat(50_001) }]) }],
     ['saveNotes', { revision: 0, notes: withStandards([{ id: '', text: '' }]) }],
-    ['saveNotes', { revision: 0, notes: withStandards(Array(101).fill({ id: 's', text: '' })) }],
+    [
+      'saveNotes',
+      { revision: 0, notes: withStandards(Array.from({ length: 101 }, () => ({ id: 's', text: '' }))) },
+    ],
   ])('refuses a value that the contract does not allow: %s %j', async (name, value) => {
     let wasCalled = false;
     const spy = new Proxy(services(), {
