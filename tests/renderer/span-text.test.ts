@@ -29,6 +29,14 @@ describe('a span as it is typed', () => {
     expect(spanFrom('00:05:00', '00:06:00', OVERNIGHT).span!.startS).toBe(s('2026-03-15T00:05:00Z'));
   });
 
+  it('in a log of more than a day ends at the next such time after it begins', () => {
+    const long = { startUtc: '2026-03-14T09:00:00Z', endUtc: '2026-03-15T12:00:00Z' };
+    expect(spanFrom('22:00:00', '09:30:00', long).span).toEqual({
+      startS: s('2026-03-14T22:00:00Z'),
+      endS: s('2026-03-15T09:30:00Z'),
+    });
+  });
+
   it.each(['', 'noon', '9:10', '09:60:00', '09:10:60', '24:00:00', '09.10.00', '-09:10:00'])(
     '"%s" is no time, and that is said beside the field',
     (text) => {
