@@ -52,6 +52,12 @@ function windowFile(name: 'main' | 'preload'): EnvironmentOptions {
   };
 }
 
+/** The same, with a package that stays outside of it: it is only there where the project is worked on. */
+function withOutside(made: EnvironmentOptions, name: string): EnvironmentOptions {
+  const { resolve } = made;
+  return { ...made, resolve: { ...resolve, external: [...(resolve!.external as string[]), name] } };
+}
+
 /** What the runtime reads first: which file to run, and what to call itself. */
 const windowPackage: Plugin = {
   name: 'window-package',
@@ -122,14 +128,17 @@ export default defineConfig({
     app: bundle({ app: 'electron/loopback/main.ts' }, 'es'),
     window: windowFile('main'),
     preload: windowFile('preload'),
-    tools: bundle(
-      {
-        bench: 'tests/bench/bench.ts',
-        samples: 'tests/support/make-samples.ts',
-        simulate: 'tests/support/simulate/simulate.ts',
-        'make-code-cache': 'electron/cli/make-code-cache.ts',
-      },
-      'es',
+    tools: withOutside(
+      bundle(
+        {
+          bench: 'tests/bench/bench.ts',
+          samples: 'tests/support/make-samples.ts',
+          simulate: 'tests/support/simulate/simulate.ts',
+          'make-code-cache': 'electron/cli/make-code-cache.ts',
+        },
+        'es',
+      ),
+      'playwright-core',
     ),
   },
   builder: {

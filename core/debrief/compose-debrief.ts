@@ -5,6 +5,7 @@ import type { Facility } from '../facility/facility-schema.ts';
 import { magneticVariation } from '../facility/variation.ts';
 import type { Issue } from '../issue/issue.ts';
 import type { Log } from '../log/log.ts';
+import type { Case } from '../standard/case.ts';
 import { gateDatumFt } from '../standard/gate-datum.ts';
 import { DEFAULT_STANDARD } from '../standard/standards.ts';
 import type { Standard } from '../standard/standard.ts';
@@ -43,8 +44,19 @@ export interface Judging {
 
 const BY_DEFAULT: Judging = { standard: DEFAULT_STANDARD, stated: NOTHING_STATED };
 
+/** A debrief, and what each of its approaches was judged from: what a sheet is drawn of. */
+export interface Composed {
+  readonly debrief: Debrief;
+  readonly sittings: readonly Case[];
+}
+
 /** The debrief of one log at one facility. A log with no approach is an answer too: `approaches` is empty. */
 export function composeDebrief(material: Material, judging: Judging = BY_DEFAULT): Debrief {
+  return compose(material, judging).debrief;
+}
+
+/** The same, with what it was judged from. */
+export function compose(material: Material, judging: Judging = BY_DEFAULT): Composed {
   const { standard, stated, heights = null, antennaHeightFt = USUAL_ANTENNA_FT } = judging;
   const { log, track, facility, geometry, deviations, error } = material;
   const datumFt = gateDatumFt(standard, geometry);
@@ -54,7 +66,8 @@ export function composeDebrief(material: Material, judging: Judging = BY_DEFAULT
   // The facility's own first: the magnetic model takes longer to load than an approach to judge.
   const variationDeg =
     facility.magneticVariationDeg ?? magneticVariation(facility, geometry, flightYear(log, track)).usedDeg;
-  return {
+  const sittings = approaches.map((approach) => ({ flown, approach, standard, stated }));
+  const debrief: Debrief = {
     format: 'halfdot-debrief/1',
     engineVersion: ENGINE_VERSION,
     cautions: CAUTIONS,
@@ -93,9 +106,8 @@ export function composeDebrief(material: Material, judging: Judging = BY_DEFAULT
       source: standard.source,
       tasks: standard.tasks,
     },
-    approaches: approaches.map((approach, i) =>
-      approachDebrief({ flown, approach, standard, stated }, variationDeg, i + 1),
-    ),
+    approaches: sittings.map((sitting, i) => approachDebrief(sitting, variationDeg, i + 1)),
     issues: notes,
   };
+  return { debrief, sittings };
 }

@@ -7,3 +7,8 @@ export function utcText(timeS: number): string | null {
 
 /** The last second that a date of the language can hold (ECMA-262, 21.4.1.1). */
 const LAST_DATE_S = 8.64e12;
+
+/** Seconds since 1970 of what `utcText` wrote. */
+export function secondsOf(utc: string): number {
+  return Date.parse(utc) / 1000;
+}

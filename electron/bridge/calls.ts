@@ -1,5 +1,7 @@
 import { z } from 'zod';
+import { LARGEST_KEPT_BYTES, MOST_RECENTS } from './kept-limits.ts';
 import { OWN_STANDARDS } from './own-standards-bounds.ts';
+import { RECENT, SHA256 } from './recent.ts';
 
 const NOTHING = z.strictObject({});
 const TOKEN = z.string().min(1).max(64);
@@ -8,6 +10,7 @@ const TOKEN = z.string().min(1).max(64);
 const GIVEN_FILE = z.strictObject({ token: TOKEN, name: z.string(), bytes: z.number().int().nonnegative() });
 /** Bytes as base64, since both ways to the page carry JSON. */
 const CONTENT = z.strictObject({ name: z.string(), base64: z.string() });
+const LARGEST_BASE64 = Math.ceil(LARGEST_KEPT_BYTES / 3) * 4;
 
 /** One of the shipped flights, with what its people stated. */
 const SAMPLE = z.strictObject({
@@ -38,8 +41,8 @@ export const NOTES = z.strictObject({
     .default([]),
   /** Roles by header text, for logs with these headers; null leaves the column out. */
   mappings: z.record(z.string(), z.record(z.string(), z.string().nullable())),
-  /** Logs opened lately: names only, newest first. */
-  recents: z.array(z.strictObject({ name: z.string(), sha256: z.string() })).max(20),
+  /** Logs opened lately, newest first. */
+  recents: z.array(RECENT).max(MOST_RECENTS),
   settings: z.strictObject({
     dots: z.union([z.literal(2), z.literal(5)]),
     standard: z.string(),
@@ -68,9 +71,21 @@ export const CALLS = {
     input: z.strictObject({ revision: z.number().int(), notes: NOTES }),
     output: z.discriminatedUnion('saved', [
       z.strictObject({ saved: z.literal(true), revision: z.number().int() }),
-      z.strictObject({ saved: z.literal(false), why: z.string() }),
+      /** `isStale`: another has saved since; whoever fetches the notes anew can put his own change to them. */
+      z.strictObject({ saved: z.literal(false), isStale: z.boolean(), why: z.string() }),
     ]),
   },
+  /** Keeps a copy of a log that the saved notes name among those opened lately. */
+  keepLog: {
+    input: z.strictObject({ name: z.string(), base64: z.string().max(LARGEST_BASE64) }),
+    output: z.discriminatedUnion('kept', [
+      z.strictObject({ kept: z.literal(true), sha256: SHA256 }),
+      z.strictObject({ kept: z.literal(false), why: z.string() }),
+    ]),
+  },
+  /** Which logs a copy is kept of. */
+  keptLogs: { input: NOTHING, output: z.array(SHA256) },
+  readKept: { input: z.strictObject({ sha256: SHA256 }), output: CONTENT },
 } as const;
 
 export type CallName = keyof typeof CALLS;

@@ -3,10 +3,10 @@ import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
 import { systemReason } from './file-problems.ts';
 
 /** Writes a file whole or not at all: beside its place first, then moved there. */
-export function writeAtomically(path: string, text: string): Outcome<string> {
+export function writeAtomically(path: string, content: string | Uint8Array): Outcome<string> {
   const beside = `${path}.${process.pid}.part`;
   try {
-    writeFileSync(beside, text, { flag: 'wx' });
+    writeFileSync(beside, content, { flag: 'wx' });
     renameSync(beside, path);
     return usable(path);
   } catch (error) {

@@ -4,7 +4,6 @@ import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gateTo } from '../bridge/gate.ts';
 import { GivenFiles } from '../services/given-files.ts';
-import { NotesFile } from '../services/notes-file.ts';
 import { Samples } from '../services/samples.ts';
 import { servicesOf } from '../services/services.ts';
 import { userFolder } from '../services/user-folder.ts';
@@ -23,7 +22,7 @@ given.add(
 const services = servicesOf('browser', {
   samples: new Samples(join(dist, '..', 'samples')),
   given,
-  notes: new NotesFile(userFolder(process.env, process.platform)),
+  userFolder: userFolder(process.env, process.platform),
 });
 const loopback = await serveLoopback({
   gate: gateTo(services),

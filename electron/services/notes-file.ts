@@ -22,29 +22,35 @@ export class NotesFile {
   }
 
   read(): Output<'notes'> {
-    this.#notes ??= this.#fromDisk();
+    if (this.#notes === null) this.#notes = this.#fromDisk() ?? NO_NOTES;
+    else if (this.#onDisk() !== this.#text) {
+      // A second host, in a process of its own, counts for itself: only the file tells what it did.
+      const theirs = this.#fromDisk();
+      // A file that has gone, or is no notes any more, does not take away what is known here.
+      if (theirs !== null) this.#revision++;
+      this.#notes = theirs ?? this.#notes;
+    }
     return { revision: this.#revision, notes: this.#notes };
   }
 
   save(revision: number, notes: Notes): Output<'saveNotes'> {
-    this.read();
-    // A second host, in a process of its own, counts for itself: only the file tells what it did.
-    if (revision !== this.#revision || this.#onDisk() !== this.#text)
-      return { saved: false, why: 'Another window has saved since: open this one again to see it.' };
+    if (revision !== this.read().revision)
+      return { saved: false, isStale: true, why: 'Another window has saved since: open this one again.' };
     const folder = makeFolder(dirname(this.#path));
-    if (!folder.ok) return { saved: false, why: folder.refusal.message };
+    if (!folder.ok) return { saved: false, isStale: false, why: folder.refusal.message };
     const text = `${JSON.stringify(notes, null, 1)}\n`;
     const written = writeAtomically(this.#path, text);
-    if (!written.ok) return { saved: false, why: written.refusal.message };
+    if (!written.ok) return { saved: false, isStale: false, why: written.refusal.message };
     this.#notes = notes;
     this.#text = text;
     this.#revision++;
     return { saved: true, revision: this.#revision };
   }
 
-  #fromDisk(): Notes {
+  /** Null where there are none, also when what is there is none and was moved aside. */
+  #fromDisk(): Notes | null {
     this.#text = this.#onDisk();
-    if (this.#text === null) return NO_NOTES;
+    if (this.#text === null) return null;
     const notes = NOTES.safeParse(parsed(this.#text));
     if (notes.success) return notes.data;
     try {
@@ -53,7 +59,7 @@ export class NotesFile {
       throw new Unusable(`${this.#path} cannot be read as notes, nor moved aside: ${systemReason(error)}.`);
     }
     this.#text = null;
-    return NO_NOTES;
+    return null;
   }
 
   #onDisk(): string | null {

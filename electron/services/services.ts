@@ -1,7 +1,9 @@
 import { ENGINE_VERSION } from '../../core/debrief/engine-version.ts';
 import type { Services } from '../bridge/calls.ts';
 import type { GivenFiles } from './given-files.ts';
-import type { NotesFile } from './notes-file.ts';
+import { LogCopies } from './log-copies.ts';
+import { NotesFile } from './notes-file.ts';
+import { RecentLogs } from './recent-logs.ts';
 import type { Samples } from './samples.ts';
 
 /** What both hosts do for the page. */
@@ -10,9 +12,12 @@ export function servicesOf(
   {
     samples,
     given,
-    notes,
-  }: { readonly samples: Samples; readonly given: GivenFiles; readonly notes: NotesFile },
+    userFolder,
+  }: { readonly samples: Samples; readonly given: GivenFiles; readonly userFolder: string },
 ): Services {
+  const notes = new NotesFile(userFolder);
+  const copies = new LogCopies(userFolder);
+  const recents = new RecentLogs(notes, copies);
   return {
     about: async () => ({ version: ENGINE_VERSION, host }),
     samples: async () => samples.list(),
@@ -20,6 +25,9 @@ export function servicesOf(
     given: async () => given.list(),
     readGiven: async ({ token }) => given.read(token),
     notes: async () => notes.read(),
-    saveNotes: async ({ revision, notes: saved }) => notes.save(revision, saved),
+    saveNotes: async (input) => recents.save(input),
+    keepLog: (input) => recents.keep(input),
+    keptLogs: async () => copies.list(),
+    readKept: (input) => recents.read(input),
   };
 }

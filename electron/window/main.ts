@@ -2,7 +2,6 @@ import { join } from 'node:path';
 import { app, BrowserWindow, dialog, ipcMain, Menu, protocol, screen, session, shell } from 'electron';
 import { gateTo } from '../bridge/gate.ts';
 import { GivenFiles } from '../services/given-files.ts';
-import { NotesFile } from '../services/notes-file.ts';
 import { Samples } from '../services/samples.ts';
 import { servicesOf } from '../services/services.ts';
 import { userFolder } from '../services/user-folder.ts';
@@ -27,7 +26,7 @@ const given = new GivenFiles();
 const services = servicesOf('window', {
   samples: new Samples(join(dist, '..', 'samples')),
   given,
-  notes: new NotesFile(folder),
+  userFolder: folder,
 });
 runWindow(electron, {
   gate: gateTo(services),

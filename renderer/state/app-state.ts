@@ -2,6 +2,7 @@ import type { Debrief } from '../../core/debrief/debrief.ts';
 import type { Issue } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
+import type { Sheet } from '../../core/sheet/sheet.ts';
 import { NOTHING_STATED, type Stated } from '../../core/standard/stated.ts';
 import type { Notes, Output } from '../../electron/bridge/calls.ts';
 import { NO_NOTES } from '../../electron/bridge/no-notes.ts';
@@ -26,20 +27,32 @@ export interface Debriefed {
   readonly debrief: Debrief;
   /** As a page to read aloud. */
   readonly page: string;
+  /** One for each approach. */
+  readonly sheets: readonly Sheet[];
 }
 
-/** One log that is open. */
-export interface Flight {
-  readonly id: string;
-  readonly name: string;
-  readonly reading: Reading;
+/** What the user says about a flight: all that a debrief depends on besides the log. */
+export interface Statements {
   readonly settings: LogSettings;
-  /** Facilities towards which it was flown; null until they were tried. */
-  readonly fits: readonly string[] | null;
   readonly facilityId: string | null;
   readonly standardId: string;
   readonly stated: Stated;
+}
+
+/** One log that is open. */
+export interface Flight extends Statements {
+  readonly id: string;
+  readonly name: string;
+  /** Shipped: it is always there, and not remembered among the logs opened lately. */
+  readonly isSample: boolean;
+  readonly reading: Reading;
+  /** Facilities towards which it was flown; null until they were tried. */
+  readonly fits: readonly string[] | null;
   readonly judged: Judged;
+  /** Whether what was stated last time was taken over, and what it would be otherwise; null where nothing was. */
+  readonly lastTime: { readonly isTaken: boolean; readonly other: Statements } | null;
+  /** Why no copy of it could be kept; null where one was, or none was tried. */
+  readonly notCopied: string | null;
 }
 
 export interface FacilityEntry {
@@ -67,6 +80,8 @@ export interface AppState {
   readonly flights: readonly Flight[];
   readonly flightId: string | null;
   readonly notes: Notes;
+  /** Logs of which the host keeps a copy; null until it was asked. */
+  readonly kept: readonly string[] | null;
   /** Sentences that the user has not yet put away. */
   readonly notices: readonly string[];
 }
@@ -79,6 +94,7 @@ export const AT_START: AppState = {
   flights: [],
   flightId: null,
   notes: NO_NOTES,
+  kept: null,
   notices: [],
 };
 
@@ -86,11 +102,18 @@ export type Action =
   | { readonly do: 'show'; readonly view: View }
   | { readonly do: 'samples'; readonly samples: readonly Sample[] }
   | { readonly do: 'notes'; readonly notes: Notes }
+  | { readonly do: 'kept'; readonly sha256s: readonly string[] }
   | { readonly do: 'facilities'; readonly facilities: readonly FacilityEntry[] }
   | { readonly do: 'standards'; readonly standards: readonly StandardEntry[] }
   | { readonly do: 'notice'; readonly message: string }
   | { readonly do: 'put-away'; readonly index: number }
-  | { readonly do: 'opened'; readonly id: string; readonly name: string; readonly standardId: string }
+  | {
+      readonly do: 'opened';
+      readonly id: string;
+      readonly name: string;
+      readonly standardId: string;
+      readonly isSample: boolean;
+    }
   | { readonly do: 'choose'; readonly id: string }
   | { readonly do: 'close'; readonly id: string }
   | { readonly do: 'change'; readonly id: string; readonly change: Partial<Omit<Flight, 'id' | 'name'>> };
@@ -104,12 +127,17 @@ export function reduce(state: AppState, action: Action): AppState {
       return { ...state, samples: action.samples };
     case 'notes':
       return { ...state, notes: action.notes };
+    case 'kept':
+      return { ...state, kept: action.sha256s };
     case 'facilities':
       return { ...state, facilities: action.facilities };
     case 'standards':
       return { ...state, standards: action.standards };
     case 'notice':
-      return { ...state, notices: [...state.notices, action.message] };
+      // The same reason again, as at every change while the disk is full, says nothing new.
+      return state.notices.includes(action.message)
+        ? state
+        : { ...state, notices: [...state.notices, action.message] };
     case 'put-away':
       return { ...state, notices: state.notices.filter((_, i) => i !== action.index) };
     case 'opened':
@@ -117,7 +145,7 @@ export function reduce(state: AppState, action: Action): AppState {
         ...state,
         view: 'flight',
         flightId: action.id,
-        flights: [...state.flights, newFlight(action.id, action.name, action.standardId)],
+        flights: [...state.flights, newFlight(action)],
       };
     case 'choose':
       return { ...state, view: 'flight', flightId: action.id };
@@ -133,10 +161,11 @@ export function reduce(state: AppState, action: Action): AppState {
   }
 }
 
-function newFlight(id: string, name: string, standardId: string): Flight {
+function newFlight({ id, name, standardId, isSample }: Action & { readonly do: 'opened' }): Flight {
   return {
     id,
     name,
+    isSample,
     reading: { kind: 'reading', share: null },
     settings: {},
     fits: null,
@@ -144,7 +173,15 @@ function newFlight(id: string, name: string, standardId: string): Flight {
     standardId,
     stated: NOTHING_STATED,
     judged: { kind: 'nothing' },
+    lastTime: null,
+    notCopied: null,
   };
+}
+
+/** The newest debrief there is, also while a newer one is made; null where there is none. */
+export function lastDebriefed(judged: Judged): Debriefed | null {
+  if (judged.kind === 'done') return judged.debriefed;
+  return judged.kind === 'working' ? judged.last : null;
 }
 
 function closed(state: AppState, id: string): AppState {

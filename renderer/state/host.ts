@@ -31,14 +31,20 @@ export function onHostEvent(listener: (event: HostEvent) => void): void {
 /** The token stands behind the `#` of the address, where no request carries it. */
 const authorization = (): HeadersInit => ({ authorization: `Bearer ${location.hash.slice(1)}` });
 
+/** A browser sends so much for a page that is closed, 64 KiB less some room for other calls. */
+const LARGEST_KEEPALIVE = 60_000;
+
 const overHttp: Bridge = {
   async call(name, value) {
     let response: Response;
+    const body = JSON.stringify(value);
     try {
       response = await fetch(`/call/${name}`, {
         method: 'POST',
         headers: { ...authorization(), 'content-type': 'application/json' },
-        body: JSON.stringify(value),
+        body,
+        // What was changed last is kept also when the page is closed in the same moment.
+        keepalive: name === 'saveNotes' && new Blob([body]).size < LARGEST_KEEPALIVE,
       });
     } catch {
       return {
@@ -82,4 +88,19 @@ export function bytesOf(base64: string): ArrayBuffer {
   const bytes = new Uint8Array(text.length);
   for (let i = 0; i < text.length; i++) bytes[i] = text.charCodeAt(i);
   return bytes.buffer;
+}
+
+/** The other way, without standing still for a large file. */
+export function base64Of(bytes: ArrayBuffer): Promise<string> {
+  return new Promise((resolve, reject) => {
+    const reader = new FileReader();
+    reader.addEventListener('load', () => resolve(base64In(reader.result as string)));
+    reader.addEventListener('error', () => reject(new HostProblem('There is too little memory to copy it.')));
+    reader.readAsDataURL(new Blob([bytes]));
+  });
+}
+
+/** Of an address that holds its data, what stands behind the comma. */
+function base64In(address: string): string {
+  return address.slice(address.indexOf(',') + 1);
 }

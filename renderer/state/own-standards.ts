@@ -8,7 +8,7 @@ import { TextDecoding } from '../../electron/bridge/text-decoding.ts';
 import type { StandardAsked, StandardReading } from '../worker/protocol.ts';
 import { UTF8 } from '../worker/utf8.ts';
 import type { Analyst } from './analyst.ts';
-import type { AppState, StandardEntry } from './app-state.ts';
+import type { AppState, Flight, StandardEntry } from './app-state.ts';
 import type { Store } from './store.ts';
 
 interface Parts {
@@ -77,7 +77,8 @@ export class OwnStandards {
     if (why !== null) return this.#refuse(why) !== null;
     const kept = withStandard(store.state().notes, id, text);
     await saveNotes(kept);
-    await this.load(kept);
+    // Not what was saved here alone: another window may have kept its own meanwhile.
+    await this.load(store.state().notes);
     for (const flight of store.state().flights) if (flight.standardId === id) await judge(flight.id);
     return true;
   }
@@ -93,17 +94,20 @@ export class OwnStandards {
     if (removed && held.length > 0) store.dispatch({ do: 'notice', message: removedWords(removed, held) });
     const kept = withoutStandard(store.state().notes, id);
     await saveNotes(kept);
-    await this.load(kept);
+    await this.load(store.state().notes);
     for (const flight of held) await judge(flight.id);
   }
 
-  /** That standard where it is there, else the default one, with a notice. */
-  known(id: string): string {
+  /**
+   * Holds a log to the default standard where the one that was chosen is not there any more, and says so: it may have
+   * been removed since the log was opened last, or in another window.
+   */
+  settle({ id, name, standardId }: Pick<Flight, 'id' | 'name' | 'standardId'>): void {
     const { store } = this.#parts;
-    if (isKnown(store.state(), id)) return id;
-    const message = `The standard that was chosen is not here any more: this log is judged by "${DEFAULT_STANDARD.title}".`;
+    if (isKnown(store.state(), standardId)) return;
+    const message = `The standard that was chosen for ${name} is not here any more: it is judged by "${DEFAULT_STANDARD.title}".`;
+    store.dispatch({ do: 'change', id, change: { standardId: DEFAULT_STANDARD.id } });
     store.dispatch({ do: 'notice', message });
-    return DEFAULT_STANDARD.id;
   }
 
   async #add(text: string, name: string): Promise<string | null> {

@@ -2,17 +2,23 @@ import type { LogSettings } from '../../core/log/log.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
 import type { Stated } from '../../core/standard/stated.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
+import type { Recent } from '../../electron/bridge/recent.ts';
 import type { FacilityText } from '../worker/protocol.ts';
 import { Analyst, type Running } from './analyst.ts';
-import type { FacilityEntry, Flight, Judged, Sample } from './app-state.ts';
+import { lastDebriefed, type FacilityEntry, type Flight, type Judged, type Sample } from './app-state.ts';
 import { bytesOf, call, HostProblem, onHostEvent } from './host.ts';
-import { lastOf } from './last-of.ts';
+import { NotesKeeper } from './notes-keeper.ts';
 import { askedStandard, OwnStandards } from './own-standards.ts';
+import { nothingSaid, settled, statementsOf, takenOver } from './recent-entry.ts';
+import { RecentFlights } from './recent-flights.ts';
 import { settingsOfSample, standardOfSample, statedOfSample } from './sample-statements.ts';
 import { Store } from './store.ts';
 
 /** What a log may be opened with besides its bytes. */
 interface Opening {
+  readonly isSample?: boolean;
+  /** The host has it already. */
+  readonly isCopied?: boolean;
   readonly settings?: LogSettings;
   readonly stated?: Partial<Stated>;
   readonly standardId?: string;
@@ -36,23 +42,37 @@ export class Session {
     saveNotes: (notes) => this.saveNotes(notes),
     judge: (id) => this.judge(id),
   });
-  #saving: Promise<void> = Promise.resolve();
-  #revision = 0;
+  readonly #notes = new NotesKeeper(
+    this.store,
+    (error) => this.#tell(error),
+    (notes) => {
+      void this.#loadFacilities(this.store.state().samples, notes);
+      void this.standards.load(notes);
+    },
+  );
+  readonly #recents = new RecentFlights(this.store, this.#notes);
+  /** Logs that are being fetched from the host, so that a second press does not fetch them twice. */
+  readonly #fetching = new Set<string>();
+  /** Until the facilities are there, none can be found to have been flown to. */
+  #begun: () => void = () => {};
+  readonly #ready = new Promise<void>((resolve) => (this.#begun = resolve));
 
   /** Fetches what the host keeps, and opens what it was started with. */
   async begin(): Promise<void> {
     try {
-      const [samples, { revision, notes }] = await Promise.all([call('samples', {}), call('notes', {})]);
-      this.#revision = revision;
-      this.store.dispatch({ do: 'samples', samples });
-      this.store.dispatch({ do: 'notes', notes });
-      await this.standards.load(notes);
-      await this.#loadFacilities(samples, notes);
+      await this.#fetchAll().finally(this.#begun);
       onHostEvent(() => void this.#openGiven());
       await this.#openGiven();
     } catch (error) {
       this.#tell(error);
     }
+  }
+
+  async #fetchAll(): Promise<void> {
+    const [samples] = await Promise.all([call('samples', {}), this.#notes.fetch(), this.#recents.fetch()]);
+    this.store.dispatch({ do: 'samples', samples });
+    await this.standards.load(this.store.state().notes);
+    await this.#loadFacilities(samples, this.store.state().notes);
   }
 
   async openFiles(files: readonly File[]): Promise<void> {
@@ -63,6 +83,7 @@ export class Session {
     try {
       const { base64 } = await call('readSample', { file: sample.file });
       await this.open(sample.file, bytesOf(base64), {
+        isSample: true,
         settings: settingsOfSample(sample),
         stated: statedOfSample(sample),
         standardId: standardOfSample(sample),
@@ -73,16 +94,56 @@ export class Session {
     }
   }
 
+  /** Opens a log of those opened lately, with what was stated about it; one that is open already is shown. */
+  async openRecent({ name, sha256 }: Recent): Promise<void> {
+    const open = this.#recents.open(sha256);
+    if (open) return this.store.dispatch({ do: 'choose', id: open.id });
+    if (this.#fetching.has(sha256)) return;
+    this.#fetching.add(sha256);
+    try {
+      const { base64 } = await call('readKept', { sha256 });
+      void this.open(name, bytesOf(base64), { isCopied: true });
+    } catch (error) {
+      this.#tell(error);
+      await this.#recents.fetch().catch(() => {});
+    } finally {
+      this.#fetching.delete(sha256);
+    }
+  }
+
+  /** Takes logs off the list of those opened lately, and the copies of them away. */
+  async forgetRecents(isForgotten: (recent: Recent) => boolean): Promise<void> {
+    await this.#recents.forget(isForgotten).catch((error: unknown) => this.#tell(error));
+  }
+
   async open(name: string, bytes: ArrayBuffer, opening: Opening = {}): Promise<void> {
+    await this.#ready;
     const id = crypto.randomUUID();
-    const { notes } = this.store.state();
-    const standardId = this.standards.known(opening.standardId ?? notes.settings.standard);
-    this.store.dispatch({ do: 'opened', id, name, standardId });
-    const { settings = {}, stated = {} } = opening;
-    this.#change(id, { settings, stated: { ...this.#flight(id)!.stated, ...stated } });
+    const { isSample = false, isCopied = false, stated = {}, ...said } = opening;
+    const fresh = nothingSaid(this.store.state().notes.settings.standard);
+    this.store.dispatch({ do: 'opened', id, name, standardId: fresh.standardId, isSample });
+    this.#change(id, { ...fresh, ...said, stated: { ...fresh.stated, ...stated } });
+    // Before it is read: reading depends on what was stated.
+    if (!isSample) this.#change(id, takenOver(await this.#recents.known(id, bytes), fresh));
+    const flight = this.#flight(id);
+    // Closed while its content was looked up.
+    if (!flight) return;
+    const { settings } = flight;
     const progress = (share: number | null) => this.#change(id, { reading: { kind: 'reading', share } });
-    const running = this.#analyst.start('read', { log: id, name, bytes, settings }, progress);
-    await this.#read(id, running, opening.facilityId ?? null);
+    await this.#read(id, this.#analyst.start('read', { log: id, name, bytes, settings }, progress));
+    if (!isSample && !isCopied) this.#recents.copy(id, name, bytes);
+  }
+
+  /** Changes between what was stated last time and a fresh start; neither is lost while the log is open. */
+  async swapLastTime(id: string): Promise<void> {
+    const flight = this.#flight(id);
+    if (!flight?.lastTime) return;
+    const { isTaken, other } = flight.lastTime;
+    const facilityId = other.facilityId ?? flight.fits?.[0] ?? null;
+    const lastTime = { isTaken: !isTaken, other: statementsOf(flight) };
+    // In one change with the reading: what it is read with is remembered once it could be.
+    this.#change(id, { ...other, facilityId, lastTime, reading: { kind: 'reading', share: null } });
+    await this.#reread(id, other.settings);
   }
 
   /** Stops what is being done with a log; one that was being read is closed. */
@@ -131,13 +192,15 @@ export class Session {
 
   /** Debriefs a log at its facility; what was said meanwhile is what counts. */
   async judge(id: string): Promise<void> {
+    const opened = this.#flight(id);
+    if (opened) this.standards.settle(opened);
     const flight = this.#flight(id);
     const facility = this.#facility(flight?.facilityId ?? null);
     if (!flight || flight.reading.kind !== 'read' || !facility) return;
     const mine = (this.#asked.get(id) ?? 0) + 1;
     this.#asked.set(id, mine);
     const isLast = () => this.#asked.get(id) === mine;
-    const last = lastOf(flight.judged);
+    const last = lastDebriefed(flight.judged);
     this.#change(id, { judged: { kind: 'working', share: null, last } });
     const { stated } = flight;
     const standard = askedStandard(this.store.state(), flight.standardId);
@@ -157,21 +220,8 @@ export class Session {
   }
 
   /** Keeps notes: the newest last, one after the other. */
-  saveNotes(notes: Notes): Promise<void> {
-    this.store.dispatch({ do: 'notes', notes });
-    this.#saving = this.#saving.then(() => this.#saveNow());
-    return this.#saving;
-  }
-
-  async #saveNow(): Promise<void> {
-    try {
-      const { notes } = this.store.state();
-      const answer = await call('saveNotes', { revision: this.#revision, notes });
-      if (answer.saved) this.#revision = answer.revision;
-      else this.store.dispatch({ do: 'notice', message: `This was not kept: ${answer.why}` });
-    } catch (error) {
-      this.#tell(error);
-    }
+  async saveNotes(notes: Notes): Promise<void> {
+    await this.#notes.save(notes);
   }
 
   /** Adds or changes a facility of the user's own. */
@@ -249,14 +299,10 @@ export class Session {
 
   async #reread(id: string, settings: LogSettings): Promise<void> {
     this.#change(id, { settings, reading: { kind: 'reading', share: null } });
-    await this.#read(
-      id,
-      this.#analyst.start('reread', { log: id, settings }),
-      this.#flight(id)?.facilityId ?? null,
-    );
+    await this.#read(id, this.#analyst.start('reread', { log: id, settings }));
   }
 
-  async #read(id: string, running: Running<Inspection>, facilityId: string | null): Promise<void> {
+  async #read(id: string, running: Running<Inspection>): Promise<void> {
     this.#running.set(id, running);
     const done = await running.done;
     const flight = this.#flight(id);
@@ -267,28 +313,30 @@ export class Session {
       return;
     }
     const inspection = done.value;
-    const { notes, facilities } = this.store.state();
+    const { notes } = this.store.state();
     const remembered = notes.mappings[inspection.headerKey] as LogSettings['columns'];
     if (remembered && flight.settings.columns === undefined) {
       await this.#reread(id, { ...flight.settings, columns: remembered });
       return;
     }
     this.#change(id, { reading: { kind: 'read', inspection } });
-    this.#remember(inspection.file, inspection.sha256);
-    const texts = facilities.map(({ id: own, text }) => ({ id: own, text }));
+    const texts = this.store.state().facilities.map(({ id: own, text }) => ({ id: own, text }));
     const fits = await this.#analyst.start('fit', { log: id, facilities: texts }).done;
-    const fitting = fits.kind === 'done' ? fits.value : [];
-    this.#change(id, { fits: fitting, facilityId: facilityId ?? fitting[0] ?? null });
+    this.#settle(id, fits.kind === 'done' ? fits.value : []);
     await this.judge(id);
   }
 
-  #remember(name: string, sha256: string): void {
-    const { notes } = this.store.state();
-    const recents = [{ name, sha256 }, ...notes.recents.filter((recent) => recent.sha256 !== sha256)].slice(
-      0,
-      20,
-    );
-    void this.saveNotes({ ...notes, recents });
+  /** At the facility that was chosen, or else the one that fits best. */
+  #settle(id: string, fits: readonly string[]): void {
+    const flight = this.#flight(id);
+    if (!flight) return;
+    const isGone = flight.facilityId !== null && this.#facility(flight.facilityId) === null;
+    if (isGone)
+      this.store.dispatch({
+        do: 'notice',
+        message: `The facility at which ${flight.name} was debriefed is not there any more: look at the one chosen now.`,
+      });
+    this.#change(id, settled(isGone ? { ...flight, facilityId: null } : flight, fits));
   }
 
   #flight(id: string): Flight | undefined {

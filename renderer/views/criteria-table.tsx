@@ -1,3 +1,4 @@
+import { Button } from 'react-aria-components';
 import type { ApproachDebrief, DebriefCriterion } from '../../core/debrief/debrief.ts';
 import { whole } from '../../core/units/whole.ts';
 import { allowedWords, whyWords } from '../../core/report/criterion-lines.ts';
@@ -7,10 +8,12 @@ import { VERDICTS } from '../../core/report/verdict-words.ts';
 interface Props {
   readonly approach: ApproachDebrief;
   readonly dots: 2 | 5;
+  /** Goes to a moment in the replay; nothing can be pressed without. */
+  readonly jump?: (utc: string) => void;
 }
 
 /** Every tolerance of the standard: what came of it, by how much, and why; what was not assessed stands last. */
-export function CriteriaTable({ approach: { criteria, segments }, dots }: Props) {
+export function CriteriaTable({ approach: { criteria, segments }, dots, jump }: Props) {
   const finalUtc = segments.find(({ kind }) => kind === 'final')?.startUtc ?? null;
   const isOpen = ({ verdict }: DebriefCriterion) => verdict === 'not-assessed';
   const rows = [...criteria.filter((one) => !isOpen(one)), ...criteria.filter(isOpen)];
@@ -39,7 +42,9 @@ export function CriteriaTable({ approach: { criteria, segments }, dots }: Props)
               {VERDICTS[criterion.verdict].word}
             </td>
             <th scope="row">{criterion.title}</th>
-            <td className="number">{farthest(criterion, dots)}</td>
+            <td className="number">
+              <Farthest criterion={criterion} dots={dots} jump={jump} />
+            </td>
             <td>
               {whyWords(criterion, finalUtc)}
               {criterion.allowed ? `; ${allowedWords(criterion)}` : ''}
@@ -53,6 +58,30 @@ export function CriteriaTable({ approach: { criteria, segments }, dots }: Props)
         ))}
       </tbody>
     </table>
+  );
+}
+
+/** How far off it was at most; pressed, it goes to the worst moment outside. */
+function Farthest({
+  criterion,
+  dots,
+  jump,
+}: {
+  criterion: DebriefCriterion;
+  dots: 2 | 5;
+  jump: Props['jump'] | undefined;
+}) {
+  const words = farthest(criterion, dots);
+  const worst = criterion.excursions.toSorted((a, b) => Math.abs(b.peak) - Math.abs(a.peak))[0];
+  if (!jump || !worst) return words;
+  return (
+    <Button
+      className="jump"
+      aria-label={`${words}: show it in the replay`}
+      onPress={() => jump(worst.peakUtc)}
+    >
+      {words}
+    </Button>
   );
 }
 

@@ -1,44 +1,33 @@
-import { useState } from 'react';
-import { Button } from 'react-aria-components';
 import type { ApproachDebrief, Debrief } from '../../core/debrief/debrief.ts';
-import { approachHeading, sentencesToCheck, sourceSentence } from '../../core/report/debrief-text.ts';
+import { sentencesToCheck, sourceSentence } from '../../core/report/debrief-text.ts';
 import { gradeHeadline } from '../../core/report/grade-lines.ts';
 import { positionSentence } from '../../core/report/position-line.ts';
+import type { Sheet } from '../../core/sheet/sheet.ts';
 import { statedSentence } from '../../core/report/stated-lines.ts';
 import type { Debriefed } from '../state/app-state.ts';
 import { CriteriaTable } from './criteria-table.tsx';
 import { EventTable } from './event-table.tsx';
+import { SheetPreview } from './sheet-preview.tsx';
 import { StabilityTable } from './stability-table.tsx';
 
 interface Props extends Debriefed {
+  /** Place of the approach that is shown. */
+  readonly at: number;
   readonly dots: 2 | 5;
   /** A newer one is being made. */
-  readonly isStale?: boolean;
+  readonly isStale: boolean;
+  /** Goes to a moment in the replay; null where there is none. */
+  readonly jump: ((utc: string) => void) | null;
 }
 
-/** The debrief of a log: one approach at a time, first a sentence, then what it stands on. */
-export function DebriefView({ debrief, page, dots, isStale = false }: Props) {
-  const { approaches } = debrief;
-  const [chosen, choose] = useState(0);
-  const approach = approaches[Math.min(chosen, approaches.length - 1)];
+/** The debrief of one approach: first a sentence, then what it stands on. */
+export function DebriefView({ debrief, page, sheets, at, dots, isStale, jump }: Props) {
+  const approach = debrief.approaches[at];
+  const sheet = sheets[at];
   return (
     <article className="debrief" aria-busy={isStale}>
-      {approaches.length > 1 ? (
-        <nav aria-label="Approaches" className="approaches">
-          {approaches.map((one, i) => (
-            <Button
-              key={one.index}
-              className="place"
-              {...(i === chosen ? { 'aria-current': 'page' as const } : {})}
-              onPress={() => choose(i)}
-            >
-              {approachHeading(one, debrief.log)}
-            </Button>
-          ))}
-        </nav>
-      ) : null}
-      {approach ? (
-        <Approach approach={approach} debrief={debrief} dots={dots} />
+      {approach && sheet && jump ? (
+        <Approach approach={approach} sheet={sheet} debrief={debrief} dots={dots} jump={jump} />
       ) : (
         <NoApproach debrief={debrief} />
       )}
@@ -60,7 +49,15 @@ function NoApproach({ debrief }: { debrief: Debrief }) {
   );
 }
 
-function Approach({ approach, debrief, dots }: { approach: ApproachDebrief; debrief: Debrief; dots: 2 | 5 }) {
+interface ApproachProps {
+  readonly approach: ApproachDebrief;
+  readonly sheet: Sheet;
+  readonly debrief: Debrief;
+  readonly dots: 2 | 5;
+  readonly jump: (utc: string) => void;
+}
+
+function Approach({ approach, sheet, debrief, dots, jump }: ApproachProps) {
   return (
     <>
       <h1 className="summary">{approach.summary}</h1>
@@ -70,9 +67,10 @@ function Approach({ approach, debrief, dots }: { approach: ApproachDebrief; debr
         </p>
       ))}
       <StatedLine approach={approach} />
-      <CriteriaTable approach={approach} dots={dots} />
+      <CriteriaTable approach={approach} dots={dots} jump={jump} />
+      <SheetPreview sheet={sheet} dots={dots} jump={jump} />
       <StabilityTable gates={approach.stability} />
-      <EventTable approach={approach} log={debrief.log} dots={dots} />
+      <EventTable approach={approach} log={debrief.log} dots={dots} jump={jump} />
       <Grade approach={approach} />
     </>
   );

@@ -1,3 +1,4 @@
+import { Button } from 'react-aria-components';
 import type { ApproachDebrief, Debrief } from '../../core/debrief/debrief.ts';
 import { altitudeWords, zoneOf } from '../../core/report/debrief-text.ts';
 import { eventWords, tenths } from '../../core/report/event-lines.ts';
@@ -8,12 +9,14 @@ interface Props {
   readonly approach: ApproachDebrief;
   readonly log: Debrief['log'];
   readonly dots: 2 | 5;
+  /** Goes to a moment in the replay; nothing can be pressed without. */
+  readonly jump?: (utc: string) => void;
 }
 
 const NUMBERS = ['Miles to go', 'Altitude, ft', 'Localizer, dots', 'Glidepath, dots', 'Airspeed, kt'];
 
 /** The moments of an approach, one a row. */
-export function EventTable({ approach, log, dots }: Props) {
+export function EventTable({ approach, log, dots, jump }: Props) {
   return (
     <table className="events">
       <caption>
@@ -36,7 +39,9 @@ export function EventTable({ approach, log, dots }: Props) {
       <tbody>
         {approach.events.map((event) => (
           <tr key={`${event.kind} ${event.utc}`}>
-            <td>{event.utc.slice(11, 19)}</td>
+            <td>
+              <Time utc={event.utc} jump={jump} />
+            </td>
             <th scope="row">{eventWords(event)}</th>
             <td className="number">
               {event.distanceToThresholdNm === null ? '' : tenths(event.distanceToThresholdNm)}
@@ -49,5 +54,16 @@ export function EventTable({ approach, log, dots }: Props) {
         ))}
       </tbody>
     </table>
+  );
+}
+
+/** The clock time of a moment; pressed, it goes there. */
+function Time({ utc, jump }: { readonly utc: string; readonly jump: Props['jump'] | undefined }) {
+  const clock = utc.slice(11, 19);
+  if (!jump) return clock;
+  return (
+    <Button className="jump" aria-label={`Show ${clock} in the replay`} onPress={() => jump(utc)}>
+      {clock}
+    </Button>
   );
 }

@@ -1,7 +1,9 @@
+import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { AppState, Flight } from '../state/app-state.ts';
 import type { Session } from '../state/session.ts';
-import { DebriefView } from './debrief-view.tsx';
+import { Debriefing, type Shown } from './debriefing.tsx';
+import { LastTime } from './last-time.tsx';
 import { RecognisedView } from './recognised-view.tsx';
 import { StatementForm } from './statement-form.tsx';
 
@@ -15,6 +17,7 @@ interface Props {
 export function FlightView(props: Props) {
   const { flight, session } = props;
   const { reading } = flight;
+  const [shown, show] = useState<Shown>('debrief');
   if (reading.kind === 'reading')
     return (
       <Working
@@ -29,25 +32,34 @@ export function FlightView(props: Props) {
         <h1>This file cannot be read as a track log</h1>
         <p>{reading.issue.message}</p>
         {reading.issue.tip ? <p>{reading.issue.tip}</p> : null}
+        <LastTime flight={flight} session={session} />
         <Button className="button" onPress={() => session.close(flight.id)}>
           Close it
         </Button>
       </section>
     );
   return (
-    <div className="flight">
+    <div className={shown === 'replay' ? 'flight wide' : 'flight'}>
       <aside className="side" aria-label="What it is judged by">
-        <StatementForm {...props} inspection={reading.inspection} />
+        {/* Its fields hold what was typed: another set of statements needs other fields. */}
+        <StatementForm key={String(flight.lastTime?.isTaken)} {...props} inspection={reading.inspection} />
       </aside>
       <div className="answer">
-        <Answer {...props} />
+        <LastTime flight={flight} session={session} />
+        <Answer {...props} shown={shown} show={show} />
+        {flight.notCopied === null ? null : <p className="aside">{flight.notCopied}</p>}
         <RecognisedView flight={flight} session={session} inspection={reading.inspection} />
       </div>
     </div>
   );
 }
 
-function Answer({ flight, state, session }: Props) {
+interface AnswerProps extends Props {
+  readonly shown: Shown;
+  readonly show: (shown: Shown) => void;
+}
+
+function Answer({ flight, state, session, shown, show }: AnswerProps) {
   const { judged, facilityId, fits } = flight;
   if (fits === null)
     return <Working words="Looking which facility it was flown to" share={null} stop={null} />;
@@ -72,9 +84,10 @@ function Answer({ flight, state, session }: Props) {
         {judged.issue.tip ? <p>{judged.issue.tip}</p> : null}
       </section>
     );
-  if (judged.kind === 'done') return <DebriefView {...judged.debriefed} dots={state.notes.settings.dots} />;
+  const seen = { flight, state, shown, show };
+  if (judged.kind === 'done') return <Debriefing debriefed={judged.debriefed} {...seen} />;
   if (judged.kind === 'working' && judged.last)
-    return <DebriefView {...judged.last} dots={state.notes.settings.dots} isStale />;
+    return <Debriefing debriefed={judged.last} {...seen} isStale />;
   const share = judged.kind === 'working' ? judged.share : null;
   return <Working words="Judging" share={share} stop={() => session.cancel(flight.id)} />;
 }

@@ -1,8 +1,9 @@
 import { Button, FileTrigger } from 'react-aria-components';
 import type { AppState } from '../state/app-state.ts';
 import type { Session } from '../state/session.ts';
+import { RecentList } from './recent-list.tsx';
 
-/** What can be done first: open a log, or try a sample. */
+/** What can be done first: open a log, go on with one opened lately, or try a sample. */
 export function StartView({ state, session }: { readonly state: AppState; readonly session: Session }) {
   return (
     <div className="start">
@@ -19,22 +20,25 @@ export function StartView({ state, session }: { readonly state: AppState; readon
           <Button className="button">Choose a folder…</Button>
         </FileTrigger>
       </section>
-      <section aria-labelledby="samples-heading">
-        <h2 id="samples-heading">Or try a sample</h2>
-        <p>Invented flights by invented people at invented aerodromes.</p>
-        <ul className="samples">
-          {state.samples.map((sample) => (
-            <li key={sample.file}>
-              <Button className="sample" onPress={() => void session.openSample(sample)}>
-                <span className="shows">{sample.shows}</span>
-                <span className="aside">
-                  {sample.flown} · {sample.file}
-                </span>
-              </Button>
-            </li>
-          ))}
-        </ul>
-      </section>
+      <div>
+        <RecentList state={state} session={session} />
+        <section aria-labelledby="samples-heading">
+          <h2 id="samples-heading">Or try a sample</h2>
+          <p>Invented flights by invented people at invented aerodromes.</p>
+          <ul className="samples">
+            {state.samples.map((sample) => (
+              <li key={sample.file}>
+                <Button className="sample" onPress={() => void session.openSample(sample)}>
+                  <span className="shows">{sample.shows}</span>
+                  <span className="aside">
+                    {sample.flown} · {sample.file}
+                  </span>
+                </Button>
+              </li>
+            ))}
+          </ul>
+        </section>
+      </div>
     </div>
   );
 }

@@ -1,9 +1,8 @@
 import type { Stated } from '../../core/standard/stated.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
-import type { AppState, FacilityEntry, Flight } from '../state/app-state.ts';
+import { lastDebriefed, type AppState, type FacilityEntry, type Flight } from '../state/app-state.ts';
 import type { Session } from '../state/session.ts';
 import { windFrom, windProblem, windWords } from '../state/wind-text.ts';
-import { lastOf } from '../state/last-of.ts';
 import { standardNamed } from '../state/own-standards.ts';
 import { Allowances } from './allowances.tsx';
 import { Choice, NumberBox, TextBox, Tick } from './fields.tsx';
@@ -46,7 +45,7 @@ export function StatementForm({ flight, state, session, inspection }: Props) {
       <InstructorSpans
         spans={stated.instructorFlew}
         log={inspection}
-        debriefed={lastOf(flight.judged)}
+        debriefed={lastDebriefed(flight.judged)}
         say={(instructorFlew) => say({ instructorFlew })}
       />
       <Allowances

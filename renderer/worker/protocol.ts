@@ -4,6 +4,7 @@ import type { PlanProperties } from '../../core/facility/plan-shapes.ts';
 import type { Issue } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
+import type { Sheet } from '../../core/sheet/sheet.ts';
 import type { Standard } from '../../core/standard/standard.ts';
 import type { Stated } from '../../core/standard/stated.ts';
 
@@ -67,7 +68,8 @@ interface Work {
   fit: { in: { log: string; facilities: readonly FacilityText[] }; out: readonly string[] };
   debrief: {
     in: { log: string; facility: FacilityText; asked: Asked };
-    out: { debrief: Debrief; page: string };
+    /** With a sheet for each approach, in the order of the debrief. */
+    out: { debrief: Debrief; page: string; sheets: readonly Sheet[] };
   };
   facilities: { in: { facilities: readonly FacilityText[] }; out: readonly FacilityReading[] };
   standards: { in: { standards: readonly StandardText[] }; out: readonly StandardReading[] };

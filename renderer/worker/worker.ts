@@ -1,7 +1,7 @@
 import { defineFacility } from '../../core/analyze.ts';
 import { findApproaches } from '../../core/approach/find-approaches.ts';
 import { flownAt } from '../../core/approach/flown.ts';
-import { composeDebrief } from '../../core/debrief/compose-debrief.ts';
+import { compose } from '../../core/debrief/compose-debrief.ts';
 import { projectTrack } from '../../core/deviation/project-track.ts';
 import { decimalYear } from '../../core/earth/magnetic.ts';
 import { checkFacility } from '../../core/facility/contradictions.ts';
@@ -12,6 +12,7 @@ import { usable, type Outcome } from '../../core/issue/issue.ts';
 import type { Job as Progress } from '../../core/log/log.ts';
 import { debriefText } from '../../core/report/debrief-text.ts';
 import { inspection } from '../../core/report/inspection.ts';
+import { sheetsOf } from '../../core/sheet/sheet-of.ts';
 import { KeptLogs } from './kept-logs.ts';
 import { standardOf, standardReading } from './read-standard.ts';
 import type {
@@ -55,12 +56,13 @@ const DOING: Doing = {
     const material = await logs.material(log, facility, job);
     if (!material.ok) return material;
     const { stated, heights } = asked;
-    const debrief = composeDebrief(material.value, {
+    const composed = compose(material.value, {
       standard: standard.value,
       stated,
       ...(heights && { heights }),
     });
-    return usable({ debrief, page: debriefText(debrief) });
+    const { debrief } = composed;
+    return usable({ debrief, page: debriefText(debrief), sheets: sheetsOf(composed) });
   },
   facilities: async ({ facilities }) => usable(facilities.map(readingOf)),
   standards: async ({ standards }) => usable(standards.map(standardReading)),

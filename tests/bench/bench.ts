@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { processOutput } from '../../electron/cli/output.ts';
 import { run } from '../../electron/cli/run.ts';
+import { cursorMoves, droppedToDrawn, firstView } from './page-rows.ts';
 import {
   commandOverNothing,
   memoryOverText,
@@ -24,6 +25,9 @@ async function bench(only: number | null): Promise<number> {
       () => numbersOverSines(),
       () => commandOverNothing(folder, command),
       () => memoryOverText(folder, self),
+      () => droppedToDrawn(folder),
+      () => cursorMoves(folder),
+      () => firstView(join(self, '..', 'page')),
     ].filter((_, i) => only === null || i + 1 === only);
     for (const measure of measured) {
       const result = await measure();

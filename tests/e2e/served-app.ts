@@ -14,6 +14,16 @@ export interface ServedApp {
 
 export async function serveApp(...files: string[]): Promise<ServedApp> {
   const userFolder = mkdtempSync(join(tmpdir(), 'halfdot-user-'));
+  const served = await serveAppIn(userFolder, ...files);
+  const stop = async () => {
+    await served.stop();
+    rmSync(userFolder, { recursive: true, force: true });
+  };
+  return { ...served, stop };
+}
+
+/** The same with a folder that is there already, and stays. */
+export async function serveAppIn(userFolder: string, ...files: string[]): Promise<ServedApp> {
   const child = spawn(process.execPath, ['dist/halfdot.js', 'app', '--browser', 'no', ...files], {
     env: { ...process.env, HALFDOT_USER_FOLDER: userFolder },
     stdio: ['ignore', 'pipe', 'inherit'],
@@ -28,7 +38,6 @@ export async function serveApp(...files: string[]): Promise<ServedApp> {
     stop: async () => {
       if (child.exitCode === null) process.kill(-child.pid!, 'SIGINT');
       await ended;
-      rmSync(userFolder, { recursive: true, force: true });
     },
   };
 }

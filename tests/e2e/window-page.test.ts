@@ -1,9 +1,9 @@
-import { resolve } from 'node:path';
+import { readdirSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { gateTo } from '../../electron/bridge/gate.ts';
 import { GivenFiles } from '../../electron/services/given-files.ts';
-import { NotesFile } from '../../electron/services/notes-file.ts';
 import { Samples } from '../../electron/services/samples.ts';
 import { servicesOf } from '../../electron/services/services.ts';
 import { CALLS_CHANNEL } from '../../electron/window/page-bridge.ts';
@@ -20,6 +20,7 @@ let browser: Browser;
 let page: Page;
 let started: Started;
 const complaints: string[] = [];
+const userFolder = makeFolder();
 
 beforeAll(async () => {
   browser = await launch();
@@ -27,7 +28,7 @@ beforeAll(async () => {
   const services = servicesOf('window', {
     samples: new Samples('samples'),
     given,
-    notes: new NotesFile(makeFolder()),
+    userFolder,
   });
   started = await start({
     gate: gateTo(services),
@@ -90,4 +91,12 @@ it('opens the log that the window was started with, and those that come later, e
       1,
     ]);
   expect(complaints).toEqual([]);
+}, 60_000);
+
+it('keeps a copy of what was opened in the window, as over loopback', async () => {
+  await expect
+    .poll(() => readdirSync(join(userFolder, 'logs')).filter((name) => name.endsWith('.gz')), {
+      timeout: 20_000,
+    })
+    .toHaveLength(2);
 }, 60_000);

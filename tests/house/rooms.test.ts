@@ -12,6 +12,7 @@ const ROOMS = [
   'grade',
   'debrief',
   'report',
+  'sheet',
   'progress',
 ];
 const FOUNDATIONS = ['units', 'issue', 'json', 'numeric', 'earth'];

@@ -2,7 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { AT_START, reduce, type Action, type AppState } from '../../renderer/state/app-state.ts';
 
 const after = (...actions: readonly Action[]): AppState => actions.reduce(reduce, AT_START);
-const opened = (id: string): Action => ({ do: 'opened', id, name: `${id}.csv`, standardId: 'skill-test' });
+const opened = (id: string): Action => ({
+  do: 'opened',
+  id,
+  name: `${id}.csv`,
+  standardId: 'skill-test',
+  isSample: false,
+});
 
 describe('the state of the page', () => {
   it('shows a log as soon as it is opened, being read, with nothing stated', () => {
@@ -52,5 +58,12 @@ describe('the state of the page', () => {
     const told = after({ do: 'notice', message: 'one' }, { do: 'notice', message: 'two' });
     expect(told.notices).toEqual(['one', 'two']);
     expect(reduce(told, { do: 'put-away', index: 0 }).notices).toEqual(['two']);
+  });
+
+  it('says the same once, until it was put away', () => {
+    const twice = after({ do: 'notice', message: 'one' }, { do: 'notice', message: 'one' });
+    expect(twice.notices).toEqual(['one']);
+    const away = reduce(twice, { do: 'put-away', index: 0 });
+    expect(reduce(away, { do: 'notice', message: 'one' }).notices).toEqual(['one']);
   });
 });

@@ -106,8 +106,8 @@ describe('standards of the user’s own', () => {
   it('that change or go judge anew what was held to them; gone, by the default, and that is said', async () => {
     const { store, standards, judge } = begun();
     const id = (await standards.makeFrom(RATING))!;
-    store.dispatch({ do: 'opened', id: 'a', name: 'a.csv', standardId: id });
-    store.dispatch({ do: 'opened', id: 'b', name: 'b.csv', standardId: 'skill-test' });
+    store.dispatch({ do: 'opened', id: 'a', name: 'a.csv', standardId: id, isSample: false });
+    store.dispatch({ do: 'opened', id: 'b', name: 'b.csv', standardId: 'skill-test', isSample: false });
     store.dispatch({
       do: 'notes',
       notes: { ...store.state().notes, settings: { ...NO_NOTES.settings, standard: id } },
@@ -127,10 +127,20 @@ describe('standards of the user’s own', () => {
   it('that are not there any more are the default, with a notice', async () => {
     const { store, standards } = begun();
     const id = (await standards.makeFrom(RATING))!;
-    expect([standards.known(id), standards.known('skill-test')]).toEqual([id, 'skill-test']);
-    expect(store.state().notices).toEqual([]);
-    expect(standards.known('gone')).toBe(DEFAULT_STANDARD.id);
-    expect(store.state().notices).toHaveLength(1);
+    for (const standardId of [id, 'skill-test', 'gone'])
+      store.dispatch({
+        do: 'opened',
+        id: standardId,
+        name: `${standardId}.csv`,
+        standardId,
+        isSample: false,
+      });
+    for (const flight of store.state().flights) standards.settle(flight);
+    const { flights, notices } = store.state();
+    expect(flights.map(({ standardId }) => standardId)).toEqual([id, 'skill-test', DEFAULT_STANDARD.id]);
+    expect(notices).toEqual([
+      'The standard that was chosen for gone.csv is not here any more: it is judged by "Instrument rating, precision approach".',
+    ]);
   });
 });
 

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Services } from '../../../electron/bridge/calls.ts';
 import { gateTo, Unusable } from '../../../electron/bridge/gate.ts';
+import { LARGEST_KEPT_BYTES } from '../../../electron/bridge/kept-limits.ts';
 import { NO_NOTES } from '../../../electron/bridge/no-notes.ts';
 
+const HASH = 'a'.repeat(64);
 const services = (but: Partial<Services> = {}): Services => ({
   about: async () => ({ version: '1', host: 'browser' }),
   samples: async () => [],
@@ -11,6 +13,9 @@ const services = (but: Partial<Services> = {}): Services => ({
   readGiven: async () => ({ name: '', base64: '' }),
   notes: async () => ({ revision: 0, notes: NO_NOTES }),
   saveNotes: async () => ({ saved: true, revision: 1 }),
+  keepLog: async () => ({ kept: true, sha256: HASH }),
+  keptLogs: async () => [HASH],
+  readKept: async () => ({ name: '', base64: '' }),
   ...but,
 });
 
@@ -46,6 +51,13 @@ describe('the gate', () => {
       'saveNotes',
       { revision: 0, notes: withStandards(Array.from({ length: 101 }, () => ({ id: 's', text: '' }))) },
     ],
+    ['readKept', { sha256: '../notes.json' }],
+    ['readKept', { sha256: `${'a'.repeat(61)}/..` }],
+    ['readKept', { sha256: 'A'.repeat(64) }],
+    ['readKept', { sha256: `${HASH}\n` }],
+    ['readKept', { sha256: `${HASH}0` }],
+    ['keepLog', { name: 'a.csv', base64: '', sha256: HASH }],
+    ['saveNotes', { revision: 0, notes: { ...NO_NOTES, recents: [{ name: 'a', sha256: '..' }] } }],
   ])('refuses a value that the contract does not allow: %s %j', async (name, value) => {
     let wasCalled = false;
     const spy = new Proxy(services(), {
@@ -56,6 +68,13 @@ describe('the gate', () => {
     });
     expect(await gateTo(spy)(name, value)).toMatchObject({ ok: false, code: 'bad-value' });
     expect(wasCalled).toBe(false);
+  });
+
+  it('takes the largest log that is kept, and none that is larger', async () => {
+    const sized = (bytes: number) => ({ name: 'a.csv', base64: 'A'.repeat(Math.ceil(bytes / 3) * 4) });
+    const gate = gateTo(services());
+    expect(await gate('keepLog', sized(LARGEST_KEPT_BYTES))).toMatchObject({ ok: true });
+    expect(await gate('keepLog', sized(LARGEST_KEPT_BYTES + 3))).toMatchObject({ code: 'bad-value' });
   });
 
   it('tells a sentence that is meant for the user, and none of what is not', async () => {

@@ -3,6 +3,7 @@ import { request, type IncomingHttpHeaders } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { LARGEST_KEPT_BYTES } from '../../../electron/bridge/kept-limits.ts';
 import { POLICY_HEADERS } from '../../../electron/loopback/policy.ts';
 import { serveLoopback, type Loopback } from '../../../electron/loopback/server.ts';
 
@@ -120,6 +121,13 @@ describe('the loopback host', () => {
     const headers = { ...allowed(), 'content-length': String((64 << 20) + 1) };
     expect((await ask('POST', '/call/notes', headers)).status).toBe(413);
     expect(calls).toEqual([]);
+  });
+
+  it('takes the largest log that is kept', async () => {
+    const base64 = 'A'.repeat(Math.ceil(LARGEST_KEPT_BYTES / 3) * 4);
+    const body = JSON.stringify({ name: 'n'.repeat(1000), base64 });
+    expect((await ask('POST', '/call/keepLog', allowed(), body)).status).toBe(200);
+    expect(calls).toHaveLength(1);
   });
 
   it('sends its policy with every answer, also with those that refuse', async () => {

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { NO_NOTES } from '../../../electron/bridge/no-notes.ts';
+import type { Recent } from '../../../electron/bridge/recent.ts';
 import { GivenFiles } from '../../../electron/services/given-files.ts';
 import { NotesFile } from '../../../electron/services/notes-file.ts';
 import { Samples } from '../../../electron/services/samples.ts';
@@ -14,7 +15,7 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
-const named = (name: string) => ({ ...NO_NOTES, recents: [{ name, sha256: '' }] });
+const named = (name: string) => ({ ...NO_NOTES, recents: [{ name, sha256: 'a'.repeat(64) }] });
 
 describe('notes', () => {
   it('are none at first, and what was kept afterwards, also in another run', () => {
@@ -46,8 +47,73 @@ describe('notes', () => {
     expect(here.read().revision).toBe(0);
     const there = new NotesFile(folder);
     expect(there.save(0, named('there'))).toMatchObject({ saved: true });
-    expect(here.save(0, named('here'))).toMatchObject({ saved: false });
+    expect(here.save(0, named('here'))).toMatchObject({ saved: false, isStale: true });
     expect(new NotesFile(folder).read().notes).toEqual(named('there'));
+    // Fetched anew, they can be changed.
+    const { revision, notes } = here.read();
+    expect(notes).toEqual(named('there'));
+    expect(here.save(revision, named('here'))).toMatchObject({ saved: true });
+    expect(new NotesFile(folder).read().notes).toEqual(named('here'));
+  });
+
+  it.each(['none', 'no notes'])('stay known while the app runs when their file is %s any more', (file) => {
+    const notes = new NotesFile(folder);
+    notes.save(0, named('a'));
+    if (file === 'none') rmSync(join(folder, 'notes.json'));
+    else writeFileSync(join(folder, 'notes.json'), 'spoilt');
+    expect(notes.read()).toEqual({ revision: 1, notes: named('a') });
+    expect(notes.save(1, named('b'))).toMatchObject({ saved: true });
+    expect(new NotesFile(folder).read().notes).toEqual(named('b'));
+  });
+
+  it('of the version that remembered names alone are read without loss', () => {
+    const text = readFileSync('tests/electron/services/notes-of-names-alone.json', 'utf8');
+    writeFileSync(join(folder, 'notes.json'), text);
+    const { notes } = new NotesFile(folder).read();
+    expect(notes).toEqual({ ...(JSON.parse(text) as object), standards: [] });
+    expect(readdirSync(folder)).toEqual(['notes.json']);
+    expect(notes.recents).toHaveLength(2);
+  });
+
+  it('keep everything that can be stated about a flight', () => {
+    const recent: Recent = {
+      name: 'a.csv',
+      sha256: 'b'.repeat(64),
+      openedUtc: '2026-11-26T14:05:00.000Z',
+      settings: {
+        columns: { Alt: 'altitudeIndicatedFt', Note: null, Time: 'timeOfDay' },
+        units: { Alt: 'm' },
+        altitudeKind: 'indicated',
+        dateOrder: 'dmy',
+        timeZone: '+02:00',
+        startS: 1,
+        altimeterSettingHpa: 1003.5,
+        receiver: 'plain',
+        temperatureC: -12,
+      },
+      facilityId: null,
+      standardId: 'skill-test',
+      stated: {
+        conditions: 'imc',
+        visualReferenceAtMinimums: 'not-seen',
+        targetAirspeedKt: 90,
+        interceptAirspeedKt: 110,
+        vrefKt: 70,
+        assignedAltitudeFt: 3000,
+        wind: { fromTrueDeg: 250, speedKt: 18 },
+        hood: true,
+        flown: 'coupled',
+        vectoredInsideFix: true,
+        engineOut: true,
+        turbulence: 'moderate',
+        instructorFlew: [{ startS: 1, endS: 2 }],
+        allowances: [{ criterion: 'glidepath-final', by: 0.25, reason: 'first lesson' }],
+      },
+      summary: 'Stable at 1,000 ft; landed.',
+    };
+    const all = { ...NO_NOTES, recents: [recent] };
+    expect(new NotesFile(folder).save(0, all)).toMatchObject({ saved: true });
+    expect(new NotesFile(folder).read().notes).toEqual(all);
   });
 
   it('that cannot be read a second time do not replace those moved aside first', () => {
@@ -64,7 +130,7 @@ describe('notes', () => {
       format: 'halfdot-notes/1',
       facilities: [{ id: 'f', text: '{ "name": "mine" }' }],
       mappings: { 'a,b': { a: 'latDeg', b: null } },
-      recents: [{ name: 'one.csv', sha256: 'ab' }],
+      recents: [{ name: 'one.csv', sha256: 'ab'.repeat(32) }],
       settings: { dots: 5, standard: 'skill-test', theme: 'dark' },
     };
     writeFileSync(join(folder, 'notes.json'), JSON.stringify(before));

@@ -1,0 +1,168 @@
+import type { Sheet, SheetBand } from '../../core/sheet/sheet.ts';
+import { PanelAxis, PanelTitle } from './axis.tsx';
+import { ExcursionTints } from './excursions.tsx';
+import type { Frame, StripPanel } from './frame.ts';
+import { areaPath, linePath } from './lines.ts';
+import { OtherLines } from './other-lines.tsx';
+import { partsWhere, runsIn, withCrossings, type Row } from './rows.ts';
+import { stripsOf } from './strips.ts';
+
+interface Props {
+  readonly frame: Frame;
+  readonly panel: StripPanel;
+  readonly others: readonly Sheet[];
+  readonly patternId: string;
+  readonly clip: string;
+}
+
+/** One value over the axis: what was tolerated as a tint, the line with its 95 % band, outside filled, unclear hatched. */
+export function StripChart({ frame, panel, others, patternId, clip }: Props) {
+  const { sheet, seen, xOfRow } = frame;
+  const { strip, y: scale } = panel;
+  const y = (row: Row) => scale(strip.valueOf(row));
+  const bands = sheet.bands.filter((band) => band.strip === strip.id);
+  const runs = runsIn(sheet.columns, seen, strip.valueOf);
+  const axes = sheet.excursions.some(({ axis }) => axis === strip.id) ? [strip.id as SheetBand['strip']] : [];
+  return (
+    <g className={`strip ${strip.id}`}>
+      <g clipPath={`url(#${clip})`}>
+        {bands.map((band) => (
+          <Band key={band.startS} frame={frame} panel={panel} band={band} />
+        ))}
+        <ExcursionTints frame={frame} panel={panel} axes={axes} />
+        <path
+          className="ninety-five"
+          d={areaPath(
+            runs,
+            xOfRow,
+            (row) => scale(strip.valueOf(row) - strip.halfOf(row)),
+            (row) => scale(strip.valueOf(row) + strip.halfOf(row)),
+          )}
+        />
+        {bands.map((band) => (
+          <BeyondBand key={band.startS} frame={frame} panel={panel} band={band} patternId={patternId} />
+        ))}
+      </g>
+      <PanelAxis frame={frame} panel={panel} ticks={strip.ticks} words={strip.tickWords} />
+      <g clipPath={`url(#${clip})`}>
+        {strip.reference ? (
+          <path
+            className="reference"
+            d={linePath(runsIn(sheet.columns, seen, strip.reference.valueOf), xOfRow, (row) =>
+              scale(strip.reference!.valueOf(row)),
+            )}
+          />
+        ) : null}
+        <OtherLines frame={frame} others={others} y={(other) => otherY(other, frame, panel)} />
+        <path className={`flown ${strip.id}`} d={linePath(runs, xOfRow, y)} />
+        <Visual frame={frame} panel={panel} />
+      </g>
+      <PanelTitle frame={frame} panel={panel} title={strip.title} unit={unitWords(strip)} />
+      <Sides frame={frame} panel={panel} />
+    </g>
+  );
+}
+
+function unitWords({ unit, reference }: StripPanel['strip']): string {
+  return reference ? `${unit}; dashed: ${reference.words}` : unit;
+}
+
+function otherY(other: Sheet, { view, seen }: Frame, { strip, y }: StripPanel): (row: Row) => number {
+  const same = stripsOf(other, view, seen).find(({ id }) => id === strip.id);
+  return same ? (row) => y(same.valueOf(row)) : () => NaN;
+}
+
+interface BandProps {
+  readonly frame: Frame;
+  readonly panel: StripPanel;
+  readonly band: SheetBand;
+}
+
+function Band({ frame, panel, band }: BandProps) {
+  const { xOfRow, sheet } = frame;
+  const { strip, y } = panel;
+  const [bottom, top] = y.domain() as [number, number];
+  const beyond = (sign: number) => (Math.sign(top - bottom) === sign ? top : bottom);
+  const edge = (limit: number | null, sign: number) => (row: Row) =>
+    y(limit === null ? beyond(sign) : strip.limitOf(limit, row));
+  const runs = runsIn(sheet.columns, band, strip.valueOf);
+  return <path className="band" d={areaPath(runs, xOfRow, edge(band.lower, -1), edge(band.upper, 1))} />;
+}
+
+/** What of the line was beyond a limit, filled from the limit; and where the 95 % band leaves that open, hatched. */
+function BeyondBand({ frame, panel, band, patternId }: BandProps & { readonly patternId: string }) {
+  const { sheet, xOfRow } = frame;
+  const { strip, y } = panel;
+  const limits = [band.lower, band.upper].flatMap((limit, i) =>
+    limit === null ? [] : [{ limit, sign: i === 0 ? -1 : 1 }],
+  );
+  const runs = runsIn(sheet.columns, band, strip.valueOf);
+  return limits.map(({ limit, sign }) => {
+    const limitAt = (row: Row) => strip.limitOf(limit, row);
+    const offAt = (row: Row) => sign * (strip.valueOf(row) - limitAt(row));
+    const crossed = runs.map((run) => withCrossings(run, offAt));
+    const outside = crossed.flatMap((run) => partsWhere(run, (row) => offAt(row) >= -TOUCHING));
+    const open = runs.flatMap((run) => partsWhere(run, (row) => Math.abs(offAt(row)) < strip.halfOf(row)));
+    return (
+      <g key={sign}>
+        <path
+          className="outside"
+          d={areaPath(
+            outside,
+            xOfRow,
+            (row) => y(limitAt(row)),
+            (row) => y(strip.valueOf(row)),
+          )}
+        />
+        <path
+          style={{ fill: `url(#${patternId})` }}
+          d={areaPath(
+            open,
+            xOfRow,
+            (row) => y(strip.valueOf(row) - strip.halfOf(row)),
+            (row) => y(strip.valueOf(row) + strip.halfOf(row)),
+          )}
+        />
+      </g>
+    );
+  });
+}
+
+/** A crossing that was reckoned stands on the limit, but for rounding. */
+const TOUCHING = 1e-9;
+
+/** Below decision altitude a needle means a few feet: it fades. */
+function Visual({ frame, panel }: { readonly frame: Frame; readonly panel: StripPanel }) {
+  const { sheet, xOfTime } = frame;
+  if (panel.strip.id !== 'localizer' && panel.strip.id !== 'glidepath') return null;
+  return sheet.segments
+    .filter(({ kind }) => kind === 'visual' || kind === 'missed')
+    .map(({ kind, startS, endS }) => {
+      const [a, b] = [xOfTime(startS), xOfTime(endS)];
+      const [from, to] = a < b ? [a, b] : [b, a];
+      return (
+        <rect key={kind} className="faded" x={from} y={panel.top} width={to - from} height={panel.height} />
+      );
+    });
+}
+
+function Sides({
+  frame,
+  panel: { strip, top, height },
+}: {
+  readonly frame: Frame;
+  readonly panel: StripPanel;
+}) {
+  if (!strip.sides) return null;
+  const x = frame.right - 6;
+  return (
+    <>
+      <text className="side" x={x} y={top + 14} textAnchor="end">
+        {strip.sides[0]}
+      </text>
+      <text className="side" x={x} y={top + height - 6} textAnchor="end">
+        {strip.sides[1]}
+      </text>
+    </>
+  );
+}

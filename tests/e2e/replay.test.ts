@@ -1,0 +1,184 @@
+import { mkdirSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { launch } from './browser.ts';
+import { serveApp, type ServedApp } from './served-app.ts';
+
+/** Outside the repository, to be looked at after a run. */
+const PICTURES = join(tmpdir(), 'halfdot-pictures');
+
+let browser: Browser;
+let served: ServedApp;
+let context: BrowserContext;
+let page: Page;
+let complaints: string[];
+beforeAll(async () => {
+  mkdirSync(PICTURES, { recursive: true });
+  browser = await launch();
+}, 300_000);
+afterAll(() => browser?.close());
+beforeEach(async () => {
+  served = await serveApp();
+  context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  page = await context.newPage();
+  complaints = [];
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  await page.goto(served.address);
+  await page.getByRole('button', { name: /Turned late/ }).waitFor();
+}, 60_000);
+afterEach(async () => {
+  await context.close();
+  await served.stop();
+  expect(complaints).toEqual([]);
+}, 60_000);
+
+const picture = (name: string) => page.screenshot({ path: join(PICTURES, `${name}.png`) });
+const clock = () => page.locator('.now .clock span').first().textContent();
+const nowOf = (words: string) =>
+  page.locator('.now .values > div', { hasText: words }).locator('dd').textContent();
+
+async function openSample(file: string): Promise<void> {
+  await page.getByRole('button', { name: 'Flights', exact: true }).click();
+  await page.getByRole('button', { name: new RegExp(file.replace('.', '\\.')) }).click();
+  await page.locator('h1.summary').waitFor();
+}
+const replay = () => page.getByRole('button', { name: 'Replay', exact: true }).click();
+
+describe('a student is debriefed', () => {
+  it('from the debrief to the worst moment, and on from there by keys alone', async () => {
+    await openSample('unstable-and-continued.csv');
+    await page.locator('table.criteria tr', { hasText: 'Glidepath on final' }).getByRole('button').click();
+    await page.locator('.replay').waitFor();
+    // The worst moment outside stands under the cursor, and is told as the debrief told it.
+    const told = await page.locator('.now .deviations dd').nth(1).textContent();
+    expect(told).toMatch(/^high 2\.\d · \d+ ft$/);
+    await picture('worst-moment');
+
+    await page.locator('.sheet-holder').focus();
+    await page.keyboard.press('Home');
+    expect(await clock()).toBe('14:29:12');
+    await page.keyboard.press('Shift+ArrowRight');
+    expect(await clock()).toBe('14:29:22');
+    await page.keyboard.press('ArrowLeft');
+    expect(await clock()).toBe('14:29:21');
+    await page.keyboard.press('ArrowDown');
+    expect(await clock()).toBe('14:30:08');
+    await page.keyboard.press('End');
+    expect(await page.locator('.now').textContent()).toContain('Below minimums: visual');
+    await page.keyboard.press('Home');
+    await page.keyboard.press(' ');
+    await expect.poll(clock, { timeout: 10_000 }).not.toBe('14:29:12');
+    await page.keyboard.press(' ');
+    const stopped = await clock();
+    await page.waitForTimeout(400);
+    expect(await clock()).toBe(stopped);
+  });
+
+  it('by what is outside, by an event, and by a press on the sheet', async () => {
+    await openSample('unstable-and-continued.csv');
+    await replay();
+    await page.getByRole('button', { name: /Airspeed 28 kt fast, 135 s/ }).click();
+    expect(await nowOf('Airspeed')).toBe('118 kt');
+    await page.getByRole('button', { name: /500 ft gate/ }).click();
+    expect(await nowOf('Altimeter')).toBe('540 ft');
+    const before = await nowOf('Miles to go');
+    const box = (await page.locator('.sheet-holder').boundingBox())!;
+    await page.mouse.move(box.x + box.width * 0.3, box.y + 200);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width * 0.4, box.y + 200);
+    await page.mouse.up();
+    expect(await nowOf('Miles to go')).not.toBe(before);
+    const line = (await page.locator('.cursor line').boundingBox())!;
+    expect(Math.abs(line.x - (box.x + box.width * 0.4))).toBeLessThan(2);
+  });
+
+  it('sees needles, feet, time and the last miles, and what the log lacks is not offered', async () => {
+    await openSample('unstable-and-continued.csv');
+    await replay();
+    expect(await page.getByLabel('Recorded needles').count()).toBe(0);
+    await page.getByLabel('As needles').check();
+    await page.locator('.needles').waitFor();
+    await page.getByLabel('Needles in').selectOption('feet');
+    await page.getByText('Localizer ft').waitFor();
+    await page.getByLabel('Over', { exact: true }).selectOption('time');
+    await page.getByText('time, UTC').waitFor();
+    await page.getByLabel('Other values').check();
+    await page.getByText('Pitch', { exact: false }).first().waitFor();
+    await picture('time-feet-needles');
+    await page.getByLabel('Over', { exact: true }).selectOption('distance');
+    await page.getByRole('button', { name: 'Last 3 miles' }).click();
+    expect(await page.locator('svg.sheet').textContent()).not.toContain('Localizer alive');
+    await page.getByRole('button', { name: 'Whole approach' }).click();
+    expect(await page.locator('svg.sheet').textContent()).toContain('Localizer alive');
+  });
+});
+
+describe('practice approaches are assessed', () => {
+  it('one after the other, and laid over one another', async () => {
+    await openSample('touch-and-go-then-again.csv');
+    await replay();
+    const first = await page.locator('h1.summary').textContent();
+    await page.getByRole('navigation', { name: 'Approaches' }).getByRole('button').nth(1).click();
+    expect(await page.locator('h1.summary').textContent()).not.toBe(first);
+    await page.getByLabel(/Approach 1,/).check();
+    expect(await page.locator('.sheet .other').count()).toBeGreaterThan(3);
+    await picture('laid-over');
+  });
+
+  it('against an earlier log at the same facility', async () => {
+    await openSample('went-around.csv');
+    await openSample('steep-and-high.csv');
+    await openSample('first-approach.csv');
+    await replay();
+    await page.getByLabel(/went-around\.csv: Approach 1/).check();
+    expect(await page.locator('.sheet .other text').first().textContent()).toBe('A');
+    // Flown elsewhere: it has nothing to do with these miles.
+    expect(await page.getByRole('checkbox', { name: /steep-and-high\.csv/ }).count()).toBe(0);
+  });
+
+  it('with the cursor where it was when a statement made the debrief anew', async () => {
+    await openSample('first-approach.csv');
+    await replay();
+    await page.getByRole('button', { name: /1,000 ft gate/ }).click();
+    const at = await clock();
+    await page.getByRole('button', { name: 'Debrief', exact: true }).click();
+    await page.getByLabel('Target airspeed on final').fill('70');
+    await page.getByLabel('Target airspeed on final').press('Enter');
+    await page.locator('tr.not-met', { hasText: 'Airspeed on final' }).waitFor();
+    await replay();
+    expect(await clock()).toBe(at);
+    await page
+      .getByRole('button', { name: /Airspeed \d+ kt fast/ })
+      .first()
+      .waitFor();
+  });
+});
+
+describe('the replay', () => {
+  it.each(['light', 'dark'] as const)(
+    'has nothing that axe finds, %s, and is read at 1920 × 1080 too',
+    async (scheme) => {
+      await page.emulateMedia({ colorScheme: scheme });
+      await openSample('unstable-and-continued.csv');
+      await replay();
+      await page.getByLabel('As needles').check();
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html.slice(0, 200))])).toEqual(
+        [],
+      );
+      await page.setViewportSize({ width: 1920, height: 1080 });
+      await page.waitForTimeout(200);
+      await picture(`replay-1920-${scheme}`);
+      const sheet = (await page.locator('svg.sheet').boundingBox())!;
+      const player = (await page.locator('.player').boundingBox())!;
+      // All of the sheet stands above the player, without scrolling.
+      expect(sheet.y + sheet.height).toBeLessThan(player.y + 4);
+    },
+  );
+});
