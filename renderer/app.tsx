@@ -3,7 +3,7 @@ import { Button, DropZone, FileTrigger, type FileDropItem } from 'react-aria-com
 import { CAUTIONS } from '../core/debrief/cautions.ts';
 import type { AppState, View } from './state/app-state.ts';
 import type { Session } from './state/session.ts';
-import { FacilitiesView } from './views/facilities-view.tsx';
+import { FacilitiesView } from './views/facility/facilities-view.tsx';
 import { FlightView } from './views/flight-view.tsx';
 import { StandardsView } from './views/standards/standards-view.tsx';
 import { StartView } from './views/start-view.tsx';

@@ -4,8 +4,8 @@ import type { FacilityGeometry } from './derive-geometry.ts';
 import type { Facility } from './facility-schema.ts';
 import { OFFSET_LOCALIZER_DEG } from './impossible-values.ts';
 import { placeOnAxis } from './runway-axis.ts';
-import { trueFromMagnetic, variationWords, type MagneticVariation } from './variation.ts';
-import { bearingWords, decimal } from './wording.ts';
+import { trueFromMagnetic, type MagneticVariation } from './variation.ts';
+import { bearingWords, decimal, variationWords } from './wording.ts';
 import { whole } from '../units/whole.ts';
 
 /** Charts give whole degrees. */

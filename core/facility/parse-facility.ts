@@ -1,6 +1,7 @@
 import type { Outcome } from '../issue/issue.ts';
 import type { FileFormat } from '../json/file-format.ts';
-import { parseJsonFile } from '../json/parse-json-file.ts';
+import { jsonFileProblems, parseJsonFile } from '../json/parse-json-file.ts';
+import type { JsonProblem } from '../json/problem.ts';
 import { FACILITY_FORMAT, facilitySchema, type Facility } from './facility-schema.ts';
 import { impossibleValues } from './impossible-values.ts';
 
@@ -18,4 +19,9 @@ const FACILITY_FILE: FileFormat<Facility> = {
  */
 export function parseFacility(text: string, fileName: string): Outcome<Facility> {
   return parseJsonFile(text, fileName, FACILITY_FILE);
+}
+
+/** Why `parseFacility` refuses a text, each reason with its key, for who shows them beside fields; empty for no JSON. */
+export function facilityProblems(text: string): readonly JsonProblem[] {
+  return jsonFileProblems(text, FACILITY_FILE);
 }

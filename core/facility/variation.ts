@@ -3,7 +3,7 @@ import { issue, type Issue } from '../issue/issue.ts';
 import { METRES_PER_FOOT, wrap180, wrap360 } from '../units/units.ts';
 import type { FacilityGeometry } from './derive-geometry.ts';
 import type { Facility } from './facility-schema.ts';
-import { decimal } from './wording.ts';
+import { variationWords } from './wording.ts';
 
 /** East positive, degrees; null where not known. */
 export interface MagneticVariation {
@@ -51,10 +51,4 @@ export function trueFromMagnetic(bearingMagneticDeg: number, variationDeg: numbe
 
 export function magneticFromTrue(bearingTrueDeg: number, variationDeg: number): number {
   return wrap360(bearingTrueDeg - variationDeg);
-}
-
-/** "8.5 east". */
-export function variationWords(variationDeg: number): string {
-  const rounded = decimal(Math.abs(variationDeg));
-  return rounded === '0' ? '0' : `${rounded} ${variationDeg < 0 ? 'west' : 'east'}`;
 }

@@ -9,3 +9,9 @@ export function bearingWords(bearingDeg: number, decimals = 0): string {
   const shown = (rounded === 0 ? 360 : rounded).toFixed(decimals);
   return shown.padStart(decimals > 0 ? decimals + 4 : 3, '0');
 }
+
+/** "8.5 east". */
+export function variationWords(variationDeg: number): string {
+  const rounded = decimal(Math.abs(variationDeg));
+  return rounded === '0' ? '0' : `${rounded} ${variationDeg < 0 ? 'west' : 'east'}`;
+}

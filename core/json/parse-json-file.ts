@@ -23,16 +23,34 @@ export function parseJsonFile<Value>(
   }
   const json = readJson(text);
   if (!json.ok) return notJson(json, fileName, file.noun);
+  const { value, problems } = checked(json, file);
+  return value === null ? unusable(problems, json.lineOf, fileName) : usable(value);
+}
+
+/**
+ * What keeps a text from being such a file, each with the key that it is about, in the order of `parseJsonFile`;
+ * empty where nothing does, and where the text is no JSON at all and so has no keys.
+ */
+export function jsonFileProblems<Value>(text: string, file: FileFormat<Value>): readonly JsonProblem[] {
+  if (text.length > MAX_CHARACTERS) return [];
+  const json = readJson(text);
+  return json.ok ? checked(json, file).problems : [];
+}
+
+/** The value, or null where there is any problem. */
+function checked<Value>(
+  { value, repeated }: JsonReading & { ok: true },
+  file: FileFormat<Value>,
+): { value: Value | null; problems: readonly JsonProblem[] } {
   const schema = file.schema();
-  const checked = schema.safeParse(json.value, { reportInput: true });
+  const found = schema.safeParse(value, { reportInput: true });
   const problems = [
-    ...json.repeated.map((path) => repeatedKey(path, file.noun)),
-    ...(checked.success
-      ? file.impossible(checked.data)
-      : schemaProblems(checked.error.issues, { ...file, schema })),
+    ...repeated.map((path) => repeatedKey(path, file.noun)),
+    ...(found.success
+      ? file.impossible(found.data)
+      : schemaProblems(found.error.issues, { ...file, schema })),
   ];
-  if (!checked.success || problems.length > 0) return unusable(problems, json.lineOf, fileName);
-  return usable(checked.data);
+  return { value: found.success && problems.length === 0 ? found.data : null, problems };
 }
 
 function notJson(json: JsonReading & { ok: false }, fileName: string, noun: string): Outcome<never> {

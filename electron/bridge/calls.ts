@@ -22,12 +22,15 @@ const SAMPLE = z.strictObject({
   stated: z.record(z.string(), z.string()),
 });
 
+/** Facility files have one or two thousand. */
+const MAX_FACILITY_CHARACTERS = 100_000;
+
 /** What the app remembers until there is a library. Everything is the user's own; nothing of it leaves the machine. */
 export const NOTES = z.strictObject({
   format: z.literal('halfdot-notes/1'),
   /** Facility files as their user wrote them, by an id of the app's. */
   facilities: z
-    .array(z.strictObject({ id: z.string().min(1).max(64), text: z.string().max(100_000) }))
+    .array(z.strictObject({ id: z.string().min(1).max(64), text: z.string().max(MAX_FACILITY_CHARACTERS) }))
     .max(500),
   /** Files of standards of the user's own, likewise. Notes from before there were any have none. */
   standards: z
@@ -39,6 +42,8 @@ export const NOTES = z.strictObject({
     )
     .max(OWN_STANDARDS.count)
     .default([]),
+  /** What was typed into facilities and not kept yet, by their ids; notes of before there were drafts have none. */
+  drafts: z.optional(z.record(z.string().min(1).max(64), z.string().max(MAX_FACILITY_CHARACTERS))),
   /** Roles by header text, for logs with these headers; null leaves the column out. */
   mappings: z.record(z.string(), z.record(z.string(), z.string().nullable())),
   /** Logs opened lately, newest first. */

@@ -79,6 +79,8 @@ export interface AppState {
   readonly standards: readonly StandardEntry[];
   readonly flights: readonly Flight[];
   readonly flightId: string | null;
+  /** The facility that is looked at. */
+  readonly facilityId: string | null;
   readonly notes: Notes;
   /** Logs of which the host keeps a copy; null until it was asked. */
   readonly kept: readonly string[] | null;
@@ -93,6 +95,7 @@ export const AT_START: AppState = {
   standards: [],
   flights: [],
   flightId: null,
+  facilityId: null,
   notes: NO_NOTES,
   kept: null,
   notices: [],
@@ -105,6 +108,7 @@ export type Action =
   | { readonly do: 'kept'; readonly sha256s: readonly string[] }
   | { readonly do: 'facilities'; readonly facilities: readonly FacilityEntry[] }
   | { readonly do: 'standards'; readonly standards: readonly StandardEntry[] }
+  | { readonly do: 'look-at'; readonly facilityId: string }
   | { readonly do: 'notice'; readonly message: string }
   | { readonly do: 'put-away'; readonly index: number }
   | {
@@ -133,6 +137,8 @@ export function reduce(state: AppState, action: Action): AppState {
       return { ...state, facilities: action.facilities };
     case 'standards':
       return { ...state, standards: action.standards };
+    case 'look-at':
+      return { ...state, facilityId: action.facilityId };
     case 'notice':
       // The same reason again, as at every change while the disk is full, says nothing new.
       return state.notices.includes(action.message)

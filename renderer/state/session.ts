@@ -26,6 +26,8 @@ interface Opening {
 }
 
 const FAULT = 'This is a fault of Halfdot, not of your file. Nothing of yours was changed.';
+/** Long enough that a word is not written to the disk letter by letter. */
+const DRAFT_WAIT_MS = 300;
 const utf8 = new TextDecoder();
 
 /** Everything that the user can do, in one place: it changes the state, and asks the worker and the host. */
@@ -56,6 +58,7 @@ export class Session {
   /** Until the facilities are there, none can be found to have been flown to. */
   #begun: () => void = () => {};
   readonly #ready = new Promise<void>((resolve) => (this.#begun = resolve));
+  #draftTimer = 0;
 
   /** Fetches what the host keeps, and opens what it was started with. */
   async begin(): Promise<void> {
@@ -224,11 +227,14 @@ export class Session {
     await this.#notes.save(notes);
   }
 
-  /** Adds or changes a facility of the user's own. */
+  /** Adds or changes a facility of the user's own, at its place; what was typed into it is kept with that. */
   async keepFacility(id: string, text: string): Promise<void> {
     const { notes, samples } = this.store.state();
-    const others = notes.facilities.filter((facility) => facility.id !== id);
-    const kept = { ...notes, facilities: [...others, { id, text }] };
+    const isNew = !notes.facilities.some((facility) => facility.id === id);
+    const facilities = isNew
+      ? [...notes.facilities, { id, text }]
+      : notes.facilities.map((facility) => (facility.id === id ? { id, text } : facility));
+    const kept = { ...notes, facilities, drafts: withDraft(notes, id, null) };
     await this.saveNotes(kept);
     await this.#loadFacilities(samples, kept);
     await this.#judgeAll(id);
@@ -236,9 +242,20 @@ export class Session {
 
   async removeFacility(id: string): Promise<void> {
     const { notes, samples } = this.store.state();
-    const kept = { ...notes, facilities: notes.facilities.filter((facility) => facility.id !== id) };
+    const facilities = notes.facilities.filter((facility) => facility.id !== id);
+    const kept = { ...notes, facilities, drafts: withDraft(notes, id, null) };
     await this.saveNotes(kept);
     await this.#loadFacilities(samples, kept);
+  }
+
+  /** Takes over what is typed into a facility, without changing it yet; null takes it back. */
+  draftFacility(id: string, text: string | null): void {
+    const { notes } = this.store.state();
+    this.store.dispatch({ do: 'notes', notes: { ...notes, drafts: withDraft(notes, id, text) } });
+    clearTimeout(this.#draftTimer);
+    this.#draftTimer = window.setTimeout(() => {
+      void this.saveNotes(this.store.state().notes);
+    }, DRAFT_WAIT_MS);
   }
 
   async readFacility(facility: FacilityText) {
@@ -356,4 +373,9 @@ export class Session {
     const message = error instanceof HostProblem ? error.message : FAULT;
     this.store.dispatch({ do: 'notice', message });
   }
+}
+
+function withDraft({ drafts = {} }: Notes, id: string, text: string | null): NonNullable<Notes['drafts']> {
+  const { [id]: _, ...others } = drafts;
+  return text === null ? others : { ...others, [id]: text };
 }

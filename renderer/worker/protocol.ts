@@ -1,6 +1,7 @@
 import type { Debrief } from '../../core/debrief/debrief.ts';
 import type { Heights } from '../../core/debrief/heights.ts';
 import type { PlanProperties } from '../../core/facility/plan-shapes.ts';
+import type { JsonProblem } from '../../core/json/problem.ts';
 import type { Issue } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
@@ -45,10 +46,21 @@ export interface FacilityReading {
   readonly issues: readonly Issue[];
   /** Why it cannot be used; null when it can. */
   readonly refusal: Issue | null;
+  /** All that keeps it from being used, each with its key; empty when it can be, and when its text is no JSON. */
+  readonly problems: readonly JsonProblem[];
+  /** What follows from it in a few lines; empty when it cannot be used. */
+  readonly facts: readonly FacilityFact[];
   /** What follows from it, as the command prints it; null when it cannot be used. */
   readonly details: string | null;
   /** What it looks like from above; empty when it cannot be used. */
   readonly plan: readonly PlanOutline[];
+}
+
+/** One thing that follows from a facility, and where it comes from; null where that needs no words. */
+export interface FacilityFact {
+  readonly words: string;
+  readonly value: string;
+  readonly from: string | null;
 }
 
 /** One shape of a plan: a line, or an outline that closes, in degrees. */

@@ -4,27 +4,15 @@ import { flownAt } from '../../core/approach/flown.ts';
 import { compose } from '../../core/debrief/compose-debrief.ts';
 import { projectTrack } from '../../core/deviation/project-track.ts';
 import { decimalYear } from '../../core/earth/magnetic.ts';
-import { checkFacility } from '../../core/facility/contradictions.ts';
-import type { FacilityGeometry } from '../../core/facility/derive-geometry.ts';
-import { planShapes } from '../../core/facility/plan-shapes.ts';
-import { facilityText } from '../../core/report/facility-text.ts';
 import { usable, type Outcome } from '../../core/issue/issue.ts';
 import type { Job as Progress } from '../../core/log/log.ts';
 import { debriefText } from '../../core/report/debrief-text.ts';
 import { inspection } from '../../core/report/inspection.ts';
 import { sheetsOf } from '../../core/sheet/sheet-of.ts';
+import { readingOf } from './facility-reading.ts';
 import { KeptLogs } from './kept-logs.ts';
+import type { FacilityText, FromWorker, Job, JobInput, JobOutput, ToWorker } from './protocol.ts';
 import { standardOf, standardReading } from './read-standard.ts';
-import type {
-  FacilityReading,
-  FacilityText,
-  FromWorker,
-  Job,
-  JobInput,
-  JobOutput,
-  PlanOutline,
-  ToWorker,
-} from './protocol.ts';
 
 const logs = new KeptLogs();
 /** Jobs that are to stop. */
@@ -64,7 +52,9 @@ const DOING: Doing = {
     const { debrief } = composed;
     return usable({ debrief, page: debriefText(debrief), sheets: sheetsOf(composed) });
   },
-  facilities: async ({ facilities }) => usable(facilities.map(readingOf)),
+  // The magnetic model wants a year, and a facility alone has none but today's.
+  facilities: async ({ facilities }) =>
+    usable(facilities.map((facility) => readingOf(facility, decimalYear(Date.now() / 1000)))),
   standards: async ({ standards }) => usable(standards.map(standardReading)),
   async forget({ log }) {
     logs.forget(log);
@@ -87,43 +77,6 @@ function approachesAt(
   const { geometry } = defined.value;
   const flown = flownAt(track, projectTrack(track, geometry), geometry);
   return findApproaches(flown, geometry.touchdownZoneElevationFt).approaches.length;
-}
-
-function readingOf({ id, text }: FacilityText): FacilityReading {
-  const defined = defineFacility(text, 'The facility');
-  if (!defined.ok)
-    return {
-      id,
-      name: '',
-      ident: null,
-      runway: '',
-      issues: [],
-      refusal: defined.refusal,
-      details: null,
-      plan: [],
-    };
-  const { facility, geometry } = defined.value;
-  // The magnetic model wants a year, and a facility alone has none but today's.
-  const issues = checkFacility(facility, geometry, decimalYear(Date.now() / 1000));
-  const { name, ident = null, runway } = facility;
-  return {
-    id,
-    name,
-    ident,
-    runway: runway.designator,
-    issues,
-    refusal: null,
-    details: facilityText(facility, geometry, issues),
-    plan: planOf(geometry),
-  };
-}
-
-function planOf(geometry: FacilityGeometry): PlanOutline[] {
-  return planShapes(geometry).features.map(({ geometry: shape, properties }) => ({
-    kind: properties.kind,
-    distanceNm: properties.distanceNm ?? null,
-    points: (shape.type === 'LineString' ? shape.coordinates : shape.coordinates[0]!) as [number, number][],
-  }));
 }
 
 function answer(message: FromWorker): void {

@@ -154,15 +154,16 @@ describe('the app', () => {
       .setInputFiles(
         upload('own.json', text('petrelholm-ils-07.json').replace('Petrelholm ILS 07', 'My own 07')),
       );
-    const file = page.getByLabel('Its file');
+    await page.getByText('Its file', { exact: true }).click();
+    const file = page.getByLabel('Its file, as the JSON text that it is');
     await file.waitFor();
     const before = await file.inputValue();
     await file.fill(before.replace('"angleDeg": 3', '"angleDeg": 33'));
-    await page
-      .getByText(/angleDeg/)
-      .first()
-      .waitFor();
+    await page.getByRole('heading', { name: 'Not complete yet' }).waitFor();
+    await page.getByText('a glidepath angle lies between 1.5 and 10 degrees').first().waitFor();
     await page.getByRole('button', { name: 'Undo it' }).click();
+    await page.getByRole('heading', { name: 'Complete: it can be used' }).waitFor();
+    expect(await file.inputValue()).toBe(before);
     await page.getByRole('button', { name: 'My own 07' }).waitFor();
     await page.reload();
     await page.getByRole('button', { name: 'Facilities', exact: true }).click();
@@ -255,10 +256,12 @@ describe('every view', () => {
       await look('flight');
       await page.getByRole('button', { name: 'Facilities', exact: true }).click();
       await page.getByRole('button', { name: 'Petrelholm ILS 07' }).click();
-      await page.getByLabel(/Its file/).waitFor();
+      await page.locator('.facts').waitFor();
+      await page.getByText('Its file', { exact: true }).click();
+      await page.getByLabel('Its file, as the JSON text that it is').waitFor();
       await look('facilities');
       expect(wrong).toEqual([]);
     },
-    60_000,
+    120_000,
   );
 });

@@ -54,9 +54,19 @@ describe('the state of the page', () => {
     expect([facilities.view, facilities.flightId]).toEqual(['facilities', 'a']);
   });
 
+  it('looks at the same facility when the view is come back to', () => {
+    const state = after(
+      { do: 'look-at', facilityId: 'f' },
+      { do: 'show', view: 'start' },
+      { do: 'show', view: 'facilities' },
+    );
+    expect([state.view, state.facilityId]).toEqual(['facilities', 'f']);
+  });
+
   it('keeps every notice until it is put away', () => {
     const told = after({ do: 'notice', message: 'one' }, { do: 'notice', message: 'two' });
     expect(told.notices).toEqual(['one', 'two']);
+    expect(reduce(told, { do: 'notice', message: 'one' }).notices).toEqual(['one', 'two']);
     expect(reduce(told, { do: 'put-away', index: 0 }).notices).toEqual(['two']);
   });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { parseFacility } from '../../../core/facility/parse-facility.ts';
+import { facilityProblems, parseFacility } from '../../../core/facility/parse-facility.ts';
 import { FULL, LEAST, withValue } from './full-facility.ts';
 
 const parse = (values: unknown) => parseFacility(JSON.stringify(values, null, 2), 'f.json');
@@ -252,5 +252,34 @@ describe('what is no facility file at all is refused in one sentence', () => {
       ok: false,
       refusal: { code: 'facility-repeated-key', message: 'f.json, line 1: name is given twice.' },
     });
+  });
+});
+
+describe('what is wrong with a facility is told by its key as well', () => {
+  it('as many times, and in the order, that it is told in sentences', () => {
+    const text = JSON.stringify({ ...FULL, name: '', notes: 'x', glidepath: { angleDeg: 33 } });
+    const outcome = parseFacility(text, 'f.json');
+    const problems = facilityProblems(text);
+    expect(problems.map(({ path }) => path.join('.'))).toEqual([
+      'notes',
+      'name',
+      'glidepath.angleDeg',
+      'glidepath.thresholdCrossingHeightFt',
+    ]);
+    expect(problems.map(({ code }) => code)).toEqual(outcome.issues.map(({ code }) => code));
+  });
+
+  it('also what only its values together are, and a key given twice', () => {
+    const low = withValue(FULL, 'minimums.decisionAltitudeFt', -100);
+    expect(facilityProblems(JSON.stringify(low))).toMatchObject([
+      { code: 'facility-impossible-value', path: ['minimums', 'decisionAltitudeFt'] },
+    ]);
+    const twice = JSON.stringify(FULL).replace('{', '{"name":"Twice",');
+    expect(facilityProblems(twice)).toMatchObject([{ code: 'facility-repeated-key', path: ['name'] }]);
+  });
+
+  it('not at all where nothing is wrong, or where there are no keys', () => {
+    expect(facilityProblems(JSON.stringify(FULL))).toEqual([]);
+    expect(facilityProblems('{"name": ')).toEqual([]);
   });
 });

@@ -27,6 +27,12 @@ describe('notes', () => {
     expect(readdirSync(join(folder, 'new'))).toEqual(['notes.json']);
   });
 
+  it('keep what was typed into a facility apart from the facility', () => {
+    const typed = { ...NO_NOTES, facilities: [{ id: 'f', text: '{}' }], drafts: { f: '{ "name": ' } };
+    new NotesFile(folder).save(0, typed);
+    expect(new NotesFile(folder).read().notes).toEqual(typed);
+  });
+
   it('are not kept over those of another window', () => {
     const notes = new NotesFile(folder);
     notes.save(0, named('a'));

@@ -1,8 +1,8 @@
-import type { PlanOutline } from '../worker/protocol.ts';
+import type { PlanOutline } from '../../worker/protocol.ts';
 
 const WIDTH = 560;
 const HEIGHT = 420;
-const MARGIN = 14;
+const MARGIN = 24;
 const RADIANS_PER_DEGREE = Math.PI / 180;
 
 interface Props {

@@ -1,0 +1,90 @@
+import { Button, FileTrigger } from 'react-aria-components';
+import type { AppState, FacilityEntry } from '../../state/app-state.ts';
+import { MAX_FACILITY_CHARACTERS, nameIn, NEW_FACILITY } from '../../state/facility-draft.ts';
+import type { Session } from '../../state/session.ts';
+import { FacilityEditor } from './facility-editor.tsx';
+
+interface Props {
+  readonly state: AppState;
+  readonly session: Session;
+}
+
+/** The facilities that can be flown to: what each says of itself, and the user's own to be changed. */
+export function FacilitiesView({ state, session }: Props) {
+  const { facilities, facilityId } = state;
+  const chosen = facilities.find(({ id }) => id === facilityId) ?? null;
+  const lookAt = (id: string) => session.store.dispatch({ do: 'look-at', facilityId: id });
+  const add = (text: string) => {
+    const id = crypto.randomUUID();
+    void session.keepFacility(id, text).then(() => lookAt(id));
+  };
+  const bringIn = async (file: File) => {
+    if (file.size <= MAX_FACILITY_CHARACTERS) return add(await file.text());
+    const message = `${file.name} was not brought in: it is too long to be a facility file. Is it a track log?`;
+    session.store.dispatch({ do: 'notice', message });
+  };
+  return (
+    <div className="facilities">
+      <section className="side" aria-labelledby="facilities-heading">
+        <h1 id="facilities-heading">Facilities</h1>
+        <ul>
+          {facilities.map((facility) => (
+            <li key={facility.id}>
+              <Listed
+                facility={facility}
+                draft={state.notes.drafts?.[facility.id]}
+                isChosen={facility.id === facilityId}
+                choose={() => lookAt(facility.id)}
+              />
+            </li>
+          ))}
+        </ul>
+        <FileTrigger
+          onSelect={(files) => {
+            if (files?.[0]) void bringIn(files[0]);
+          }}
+        >
+          <Button className="button">Bring one in from a file…</Button>
+        </FileTrigger>
+        <Button className="button" onPress={() => add(NEW_FACILITY)}>
+          Enter a new one
+        </Button>
+      </section>
+      {chosen ? (
+        <FacilityEditor
+          key={chosen.id}
+          facility={chosen}
+          draft={state.notes.drafts?.[chosen.id]}
+          session={session}
+          add={add}
+        />
+      ) : (
+        <p className="empty">Choose a facility to see what follows from it, or enter a new one.</p>
+      )}
+    </div>
+  );
+}
+
+interface ListedProps {
+  readonly facility: FacilityEntry;
+  readonly draft: string | undefined;
+  readonly isChosen: boolean;
+  readonly choose: () => void;
+}
+
+function Listed({ facility, draft, isChosen, choose }: ListedProps) {
+  const { text, isSample, reading } = facility;
+  const marks = [
+    ...(isSample ? ['sample'] : []),
+    ...(reading?.refusal ? ['not complete yet'] : []),
+    ...(draft === undefined ? [] : ['changed, not kept']),
+  ];
+  return (
+    <>
+      <Button className="place" {...(isChosen ? { 'aria-current': 'page' as const } : {})} onPress={choose}>
+        {nameIn(draft ?? text) || 'Without a name'}
+      </Button>
+      {marks.length > 0 ? <span className="aside"> {marks.join(', ')}</span> : null}
+    </>
+  );
+}

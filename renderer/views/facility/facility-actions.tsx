@@ -1,0 +1,64 @@
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import { nameIn } from '../../state/facility-draft.ts';
+
+interface Props {
+  readonly isSample: boolean;
+  readonly isChanged: boolean;
+  readonly text: string;
+  readonly keep: () => void;
+  readonly undo: () => void;
+  readonly copy: () => void;
+  readonly remove: () => void;
+}
+
+/** What can be done with a facility; a sample stays as it is. */
+export function FacilityActions({ isSample, isChanged, text, keep, undo, copy, remove }: Props) {
+  return (
+    <div className="row">
+      {isSample ? null : (
+        <>
+          <Button className="button primary" isDisabled={!isChanged} onPress={keep}>
+            Keep the change
+          </Button>
+          <Button className="button" isDisabled={!isChanged} onPress={undo}>
+            Undo it
+          </Button>
+        </>
+      )}
+      <Button className="button" onPress={copy}>
+        Make a copy
+      </Button>
+      <a
+        className="button"
+        download={`${nameIn(text) || 'facility'}.json`}
+        href={`data:application/json,${encodeURIComponent(text)}`}
+      >
+        Save as a file
+      </a>
+      {isSample ? null : <Removal remove={remove} />}
+    </div>
+  );
+}
+
+/** Takes a facility away once that was asked about. */
+function Removal({ remove }: { readonly remove: () => void }) {
+  const [asks, setAsks] = useState(false);
+  if (!asks)
+    return (
+      <Button className="button" onPress={() => setAsks(true)}>
+        Remove…
+      </Button>
+    );
+  return (
+    <>
+      <span>Remove it for good?</span>
+      <Button className="button" onPress={remove}>
+        Remove
+      </Button>
+      <Button className="button" onPress={() => setAsks(false)}>
+        Leave it
+      </Button>
+    </>
+  );
+}

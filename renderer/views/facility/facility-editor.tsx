@@ -1,0 +1,122 @@
+import { useEffect, useState } from 'react';
+import type { FacilityEntry } from '../../state/app-state.ts';
+import { copyOf, draftOf, MAX_FACILITY_CHARACTERS, nameIn } from '../../state/facility-draft.ts';
+import { remarksOf } from '../../state/facility-remarks.ts';
+import type { Session } from '../../state/session.ts';
+import type { FacilityReading } from '../../worker/protocol.ts';
+import { FacilityActions } from './facility-actions.tsx';
+import { FacilityForm } from './facility-form.tsx';
+import { FacilityLive } from './facility-live.tsx';
+
+interface Props {
+  readonly facility: FacilityEntry;
+  /** What was typed into it and not kept yet. */
+  readonly draft: string | undefined;
+  readonly session: Session;
+  /** Keeps a text as a new facility. */
+  readonly add: (text: string) => void;
+}
+
+/**
+ * One facility: a form over its text, what follows from it beside that, and the text itself. The text is the one
+ * truth. What is typed lies in the app's notes until it is kept or undone, so that nothing has to be asked on leaving.
+ */
+export function FacilityEditor({ facility, draft, session, add }: Props) {
+  const text = draft ?? facility.text;
+  const write = (next: string) => {
+    if (next !== text) session.draftFacility(facility.id, next === facility.text ? null : next);
+  };
+  const { reading, isCurrent } = useReading(facility, text, session);
+  const form = draftOf(text);
+  const remarks = form.ok ? remarksOf(form.root, reading?.problems ?? []) : [];
+  return (
+    <section className="editor" aria-label={nameIn(text) || 'Without a name'}>
+      <div className="facility-form">
+        {facility.isSample ? <p className="aside">A sample: make a copy to change it.</p> : null}
+        {form.ok ? (
+          <FacilityForm
+            text={text}
+            root={form.root}
+            remarks={remarks}
+            isFixed={facility.isSample}
+            write={write}
+          />
+        ) : (
+          <div className="failed">
+            <p>The form is shown when its file can be read again. {form.why}</p>
+          </div>
+        )}
+        <FileText text={text} isFixed={facility.isSample} isOpen={!form.ok} write={write} />
+      </div>
+      <div className="live" aria-busy={!isCurrent}>
+        <FacilityLive
+          reading={reading}
+          remarks={remarks}
+          actions={
+            <FacilityActions
+              isSample={facility.isSample}
+              isChanged={draft !== undefined}
+              text={text}
+              keep={() => void session.keepFacility(facility.id, text)}
+              undo={() => session.draftFacility(facility.id, null)}
+              copy={() => add(copyOf(text))}
+              remove={() => void session.removeFacility(facility.id)}
+            />
+          }
+        />
+      </div>
+      {reading?.details ? (
+        <details className="whole-sheet">
+          <summary>All that follows from it</summary>
+          <pre className="page">{reading.details}</pre>
+        </details>
+      ) : null}
+    </section>
+  );
+}
+
+/** What the worker makes of a text; that of the text before is shown, and said to be old, until it has answered. */
+function useReading(facility: FacilityEntry, text: string, session: Session) {
+  const [checked, setChecked] = useState<{ text: string; reading: FacilityReading | null }>({
+    text: facility.text,
+    reading: facility.reading,
+  });
+  useEffect(() => {
+    let isCurrent = true;
+    const { id } = facility;
+    void session.readFacility({ id, text }).then((reading) => isCurrent && setChecked({ text, reading }));
+    return () => {
+      isCurrent = false;
+    };
+  }, [facility, session, text]);
+  return { reading: checked.reading, isCurrent: checked.text === text };
+}
+
+interface FileTextProps {
+  readonly text: string;
+  readonly isFixed: boolean;
+  readonly isOpen: boolean;
+  readonly write: (text: string) => void;
+}
+
+function FileText({ text, isFixed, isOpen, write }: FileTextProps) {
+  // Once it had to be opened it stays so: who mends the text is still in it when it can be read again.
+  const [opens, setOpens] = useState(isOpen);
+  if (isOpen && !opens) setOpens(true);
+  return (
+    <details open={opens}>
+      <summary>Its file</summary>
+      <label className="field">
+        <span>Its file, as the JSON text that it is</span>
+        <textarea
+          spellCheck={false}
+          readOnly={isFixed}
+          maxLength={MAX_FACILITY_CHARACTERS}
+          rows={22}
+          value={text}
+          onChange={({ target }) => write(target.value)}
+        />
+      </label>
+    </details>
+  );
+}

@@ -1,0 +1,75 @@
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import { valueAt, without, withTyped, type Group } from '../../state/facility-draft.ts';
+import { MORE_SECTIONS, NEEDED_SECTIONS, type FacilitySection } from '../../state/facility-fields.ts';
+import type { Remark } from '../../state/facility-remarks.ts';
+import { FacilityBox } from './facility-box.tsx';
+
+interface Props {
+  readonly text: string;
+  /** The same, read. */
+  readonly root: Group;
+  readonly remarks: readonly Remark[];
+  readonly isFixed: boolean;
+  readonly write: (text: string) => void;
+}
+
+/** A facility as fields: what is needed first, the rest of the chart below. Every change is one of its text. */
+export function FacilityForm(props: Props) {
+  const { root } = props;
+  const isFilled = ({ fields }: FacilitySection) =>
+    fields.some(({ path }) => valueAt(root, path) !== undefined);
+  // As it is found: who opens or closes it later decides.
+  const [opens] = useState(() => MORE_SECTIONS.some(isFilled));
+  return (
+    <form autoComplete="off" onSubmit={(event) => event.preventDefault()}>
+      {NEEDED_SECTIONS.map((section) => (
+        <Section key={section.legend} section={section} {...props} />
+      ))}
+      <details open={opens}>
+        <summary>The rest of the chart</summary>
+        <p className="aside">What is left empty is not known, and a usual value stands in for it.</p>
+        {MORE_SECTIONS.map((section) => (
+          <Section key={section.legend} section={section} {...props} />
+        ))}
+      </details>
+    </form>
+  );
+}
+
+function Section({
+  section,
+  text,
+  root,
+  remarks,
+  isFixed,
+  write,
+}: Props & { readonly section: FacilitySection }) {
+  const { legend, note, path, fields } = section;
+  const own = remarks.find(({ at }) => at === section);
+  const canRemove = section.isRemovable && !isFixed && path !== null && valueAt(root, path) !== undefined;
+  return (
+    <fieldset>
+      <legend>{legend}</legend>
+      {note && !own ? <p className="aside">{note}</p> : null}
+      {own ? <p className={own.kind === 'wrong' ? 'wrong' : 'aside'}>{own.sentence}</p> : null}
+      <div className="boxes">
+        {fields.map((field) => (
+          <FacilityBox
+            key={field.path.join('.')}
+            field={field}
+            root={root}
+            remark={remarks.find(({ at }) => at === field) ?? null}
+            isFixed={isFixed}
+            type={(typed) => write(withTyped(text, field, typed))}
+          />
+        ))}
+      </div>
+      {canRemove ? (
+        <Button className="small" onPress={() => write(without(text, path))}>
+          {`Take the ${legend.toLowerCase()} out`}
+        </Button>
+      ) : null}
+    </fieldset>
+  );
+}
