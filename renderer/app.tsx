@@ -5,6 +5,7 @@ import type { AppState, View } from './state/app-state.ts';
 import type { Session } from './state/session.ts';
 import { FacilitiesView } from './views/facility/facilities-view.tsx';
 import { FlightView } from './views/flight-view.tsx';
+import { StandardsView } from './views/standards/standards-view.tsx';
 import { StartView } from './views/start-view.tsx';
 
 /** The whole page: what can be gone to, what is open, and the view that is shown. A log can be dropped anywhere. */
@@ -44,6 +45,7 @@ interface Props {
 function Shown({ state, session }: Props) {
   const flight = state.flights.find(({ id }) => id === state.flightId);
   if (state.view === 'facilities') return <FacilitiesView state={state} session={session} />;
+  if (state.view === 'standards') return <StandardsView state={state} session={session} />;
   if (state.view === 'flight' && flight)
     return <FlightView key={flight.id} flight={flight} state={state} session={session} />;
   return <StartView state={state} session={session} />;
@@ -52,6 +54,7 @@ function Shown({ state, session }: Props) {
 const PLACES: readonly (readonly [View, string])[] = [
   ['start', 'Flights'],
   ['facilities', 'Facilities'],
+  ['standards', 'Standards'],
 ];
 
 function Header({ state, session }: Props) {

@@ -1,7 +1,7 @@
 import type { FlownApproach } from '../approach/flown-approach.ts';
 import { at } from '../approach/flown.ts';
 import { needleExcursions } from '../approach/needle-measures.ts';
-import { finalOf, recordedIn, type Case } from '../standard/case.ts';
+import { finalOf, recordedIn, withoutInstructor, type Case } from '../standard/case.ts';
 import { countingGate } from '../standard/counting-gate.ts';
 import { isVectored } from '../standard/counting.ts';
 import { gateDatumFt } from '../standard/gate-datum.ts';
@@ -109,7 +109,11 @@ function lateClause(sitting: Case, { id, limit, counted }: NeedleJudgement): str
   if (!final || !limit || isGated(sitting) || counted[0]!.startS <= final.startS) return [];
   const { deviations } = sitting.flown;
   const column = id === 'localizer-final' ? deviations.localizerFullScale : deviations.glidepathFullScale;
-  const parts = recordedIn(sitting, column, [{ startS: final.startS, endS: counted[0]!.startS }]);
+  const parts = recordedIn(
+    sitting,
+    column,
+    withoutInstructor(sitting, { startS: final.startS, endS: counted[0]!.startS }),
+  );
   const [first] = needleExcursions(parts, limit);
   if (!first) return [];
   if (id === 'localizer-final' && isVectored(sitting)) return ['vectored onto the localizer inside the fix'];
@@ -121,12 +125,17 @@ function lostClause(sitting: Case, { id, excursions, counted, outsideRangeS }: N
   const more = excursions.length - 1;
   const again = more === 0 ? '' : more === 1 ? ', and once more' : `, and ${more} times more`;
   const fromStart = worst.startS <= counted[0]!.startS;
-  const start = fromStart ? startClause(sitting, id, worst) : lossClause(sitting, id, worst);
+  const start = fromStart
+    ? startClause(sitting, id, worst, counted[0]!.startS)
+    : lossClause(sitting, id, worst);
   const doubt = outsideRangeS?.atLeast === 0 ? ' by no more than its error' : '';
   return `${start}${doubt}, ${backClause(sitting, worst, counted.at(-1)!.endS)}${again}`;
 }
 
-function startClause(sitting: Case, id: NeedleId, worst: JudgedExcursion): string {
+function startClause(sitting: Case, id: NeedleId, worst: JudgedExcursion, fromS: number): string {
+  // The instructor had it until then: how it came to final is no answer of the student's.
+  if (sitting.stated.instructorFlew.some(({ endS }) => endS === fromS))
+    return `took over ${sideOf(id, worst)} ${NEEDLES[id]}`;
   if (id === 'localizer-final' && sitting.approach.joinedInsideFix && !isGated(sitting))
     return 'joined the localizer inside the fix';
   const came = isGated(sitting) ? `passed ${countingGate(sitting).words}` : 'came to final';

@@ -17,10 +17,20 @@ function criterionLines(criterion: DebriefCriterion, finalUtc: string | null): s
   const { title, verdict, allowed, points, pointsPossible } = criterion;
   const worth = points === null || pointsPossible === null ? '' : `${points.toFixed(1)} of ${pointsPossible}`;
   const lead = `${`${VERDICTS[verdict].sign} ${VERDICTS[verdict].word}`.padEnd(14)} ${title.padEnd(23)}${largest(criterion).padEnd(11)}${worth.padEnd(12)}`;
-  const beside = allowed
-    ? `${' '.repeat(15)}with ${allowed.by} more allowed for ${allowed.reason}: ${VERDICTS[allowed.verdict].word}`
-    : null;
-  return [...indentedLines(lead, whyWords(criterion, finalUtc)), ...(beside ? [beside] : [])];
+  const beside = allowed ? indentedLines(' '.repeat(15), allowedWords(criterion)!) : [];
+  return [...indentedLines(lead, whyWords(criterion, finalUtc)), ...beside];
+}
+
+/** What the verdict would be with the room that was allowed, and why it was; null without an allowance. */
+export function allowedWords({ allowed, unit }: Pick<DebriefCriterion, 'allowed' | 'unit'>): string | null {
+  if (allowed === null) return null;
+  const { by, reason, verdict } = allowed;
+  return `with ${roomWords(by, unit)} more allowed for ${reason}: ${VERDICTS[verdict].word}`;
+}
+
+/** So much room: "5 kt", "0.25 of full scale". */
+export function roomWords(by: number, unit: DebriefCriterion['unit']): string {
+  return unit === 'full scale' ? `${by} of full scale` : `${by} ${unit ?? ''}`.trim();
 }
 
 /** Why a criterion has its verdict, with from when it counted where final began earlier. */

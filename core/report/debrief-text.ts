@@ -59,7 +59,7 @@ function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: bo
     measureLines(measures, log),
     gradeLines(approach),
     notAssessedLines(criteria),
-    statedLines(approach.stated),
+    statedLines(approach),
   ];
 }
 
@@ -72,7 +72,7 @@ export function approachHeading({ kind, index, startUtc }: ApproachDebrief, log:
 }
 
 /** By what the times of a debrief are told. */
-export function zoneOf({ timeReference }: Debrief['log']): string {
+export function zoneOf({ timeReference }: Pick<Debrief['log'], 'timeReference'>): string {
   return { utc: 'UTC', local: 'times as written', elapsed: 'from the start of the log' }[timeReference];
 }
 

@@ -2,6 +2,7 @@ import { at } from '../approach/flown.ts';
 import { relativeTo, type Span } from '../numeric/polyline.ts';
 import { whole } from '../units/whole.ts';
 import { halfWidthsIn, recordedIn, withoutInstructor, type Case } from './case.ts';
+import { TIMED_TITLES } from './criterion-ids.ts';
 import { fallsToS } from './falling.ts';
 import type { CriterionJudgement } from './judgement.ts';
 import { noLimit } from './no-limit.ts';
@@ -13,7 +14,7 @@ import { bandWords } from './words.ts';
 /** What is level for less than this is not held. Ours. */
 const SHORTEST_S = 10;
 const ID = 'altitude-before-final';
-const TITLE = 'Altitude before final';
+const TITLE = TIMED_TITLES[ID];
 /** The fix's altitude is held to over the last part before the descent (design, section 9). */
 const LAST_NM = 2;
 /**

@@ -20,6 +20,7 @@ import {
   localizerOnFinal,
   type Counting,
 } from './counting.ts';
+import { TIMED_TITLES } from './criterion-ids.ts';
 import type { CriterionJudgement } from './judgement.ts';
 import { noLimit } from './no-limit.ts';
 import { notAssessed } from './not-assessed.ts';
@@ -45,10 +46,10 @@ const NEAR_KT = 1;
 export function timedCriteria(sitting: Case): CriterionJudgement[] {
   const { standard } = sitting;
   return [
-    needle(sitting, 'localizer-before-final', 'Localizer before final', standard.beforeFinal.localizer),
+    needle(sitting, 'localizer-before-final', standard.beforeFinal.localizer),
     altitudeBeforeFinal(sitting),
-    needle(sitting, 'localizer-final', 'Localizer on final', standard.final.localizer),
-    needle(sitting, 'glidepath-final', 'Glidepath on final', standard.final.glidepath),
+    needle(sitting, 'localizer-final', standard.final.localizer),
+    needle(sitting, 'glidepath-final', standard.final.glidepath),
     airspeedOnFinal(sitting),
     ...ownCriteria(sitting),
   ];
@@ -61,7 +62,8 @@ const COUNTING: Readonly<Record<NeedleId, (sitting: Case) => Counting>> = {
   'glidepath-final': glidepathOnFinal,
 };
 
-function needle(sitting: Case, id: NeedleId, title: string, limit: Limit | null): CriterionJudgement {
+function needle(sitting: Case, id: NeedleId, limit: Limit | null): CriterionJudgement {
+  const title = TIMED_TITLES[id];
   if (limit === null) return notAssessed(id, title, noLimit(sitting.standard, id));
   const counting = COUNTING[id](sitting);
   if ('why' in counting) return notAssessed(id, title, counting.why, limit, 'full scale');
@@ -103,7 +105,7 @@ function joinedToS(sitting: Case, final: Span): number | null {
 
 function airspeedOnFinal(sitting: Case): CriterionJudgement {
   const id = 'airspeed-final';
-  const title = 'Airspeed on final';
+  const title = TIMED_TITLES[id];
   const { standard, stated } = sitting;
   const limit = airspeedLimit(sitting, standard.final.airspeedKt);
   if (limit === null) return notAssessed(id, title, noLimit(standard, id));

@@ -10,3 +10,12 @@ export const CRITERION_IDS = [
 ] as const;
 
 export type CriterionId = (typeof CRITERION_IDS)[number];
+
+/** What those are called that are told in time. */
+export const TIMED_TITLES = {
+  'localizer-before-final': 'Localizer before final',
+  'altitude-before-final': 'Altitude before final',
+  'localizer-final': 'Localizer on final',
+  'glidepath-final': 'Glidepath on final',
+  'airspeed-final': 'Airspeed on final',
+} as const satisfies Partial<Record<CriterionId, string>>;

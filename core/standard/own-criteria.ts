@@ -8,7 +8,8 @@ import type { OwnCriterion, OwnQuantity } from './standard.ts';
 import { withAllowance } from './with-allowance.ts';
 import { bandWords } from './words.ts';
 
-const UNITS: Readonly<Record<OwnQuantity, CriterionUnit & string>> = {
+/** What an own criterion is told in. */
+export const OWN_UNITS: Readonly<Record<OwnQuantity, CriterionUnit & string>> = {
   groundspeedKt: 'kt',
   verticalSpeedFpm: 'ft/min',
   bankDeg: 'deg',
@@ -22,7 +23,7 @@ export function ownCriteria(sitting: Case): CriterionJudgement[] {
 
 function judgeOwn(sitting: Case, { id, title, quantity, limit }: OwnCriterion): CriterionJudgement {
   const { track } = sitting.flown;
-  const unit = UNITS[quantity];
+  const unit = OWN_UNITS[quantity];
   const column =
     quantity === 'groundspeedKt' || quantity === 'verticalSpeedFpm'
       ? track[quantity]

@@ -132,6 +132,8 @@ interface Readings {
 function verdictOf(question: TimedQuestion, readings: Readings): { verdict: Verdict; why: string } {
   const { limitWords, counted, openEnd, endedBy } = question;
   const { least, best, most, hiddenS: hidden, assessedS } = readings;
+  // Only what the instructor flew is taken out of where it counts.
+  if (counted.length === 0) return { verdict: 'not-assessed', why: 'the instructor flew all of it' };
   if (assessedS === 0) return { verdict: 'not-assessed', why: 'nothing of it was recorded' };
   const isBeyond = ({ excursions }: Reading) => excursions.some(({ prompt }) => !prompt);
   const beyond = `beyond ${limitWords} for ${seconds(best.outsideS)}`;

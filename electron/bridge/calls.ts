@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { LARGEST_KEPT_BYTES, MOST_RECENTS } from './kept-limits.ts';
+import { OWN_STANDARDS } from './own-standards-bounds.ts';
 import { RECENT, SHA256 } from './recent.ts';
 
 const NOTHING = z.strictObject({});
@@ -31,6 +32,16 @@ export const NOTES = z.strictObject({
   facilities: z
     .array(z.strictObject({ id: z.string().min(1).max(64), text: z.string().max(MAX_FACILITY_CHARACTERS) }))
     .max(500),
+  /** Files of standards of the user's own, likewise. Notes from before there were any have none. */
+  standards: z
+    .array(
+      z.strictObject({
+        id: z.string().min(1).max(64),
+        text: z.string().max(OWN_STANDARDS.characters),
+      }),
+    )
+    .max(OWN_STANDARDS.count)
+    .default([]),
   /** What was typed into facilities and not kept yet, by their ids; notes of before there were drafts have none. */
   drafts: z.optional(z.record(z.string().min(1).max(64), z.string().max(MAX_FACILITY_CHARACTERS))),
   /** Roles by header text, for logs with these headers; null leaves the column out. */

@@ -4,6 +4,7 @@ import type { Notes } from './calls.ts';
 export const NO_NOTES: Notes = {
   format: 'halfdot-notes/1',
   facilities: [],
+  standards: [],
   mappings: {},
   recents: [],
   settings: { dots: 2, standard: 'instrument-rating', theme: 'system' },

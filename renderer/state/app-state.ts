@@ -7,7 +7,7 @@ import type { Sheet } from '../../core/sheet/sheet.ts';
 import { NOTHING_STATED, type Stated } from '../../core/standard/stated.ts';
 import type { Notes, Output } from '../../electron/bridge/calls.ts';
 import { NO_NOTES } from '../../electron/bridge/no-notes.ts';
-import type { FacilityReading } from '../worker/protocol.ts';
+import type { FacilityReading, StandardReading, StandardText } from '../worker/protocol.ts';
 
 export type Sample = Output<'samples'>[number];
 
@@ -79,12 +79,20 @@ export interface FacilityEntry {
   readonly reading: FacilityReading | null;
 }
 
-export type View = 'start' | 'flight' | 'facilities';
+/** A standard of the user's own. */
+export interface StandardEntry extends StandardText {
+  /** What is being typed at it and not kept yet; null when nothing is. */
+  readonly draft: string | null;
+  readonly reading: StandardReading | null;
+}
+
+export type View = 'start' | 'flight' | 'facilities' | 'standards';
 
 export interface AppState {
   readonly view: View;
   readonly samples: readonly Sample[];
   readonly facilities: readonly FacilityEntry[];
+  readonly standards: readonly StandardEntry[];
   readonly flights: readonly Flight[];
   readonly flightId: string | null;
   /** The facility that is looked at. */
@@ -100,6 +108,7 @@ export const AT_START: AppState = {
   view: 'start',
   samples: [],
   facilities: [],
+  standards: [],
   flights: [],
   flightId: null,
   facilityId: null,
@@ -114,6 +123,7 @@ export type Action =
   | { readonly do: 'notes'; readonly notes: Notes }
   | { readonly do: 'kept'; readonly sha256s: readonly string[] }
   | { readonly do: 'facilities'; readonly facilities: readonly FacilityEntry[] }
+  | { readonly do: 'standards'; readonly standards: readonly StandardEntry[] }
   | { readonly do: 'look-at'; readonly facilityId: string }
   | { readonly do: 'notice'; readonly message: string }
   | { readonly do: 'put-away'; readonly index: number }
@@ -141,6 +151,8 @@ export function reduce(state: AppState, action: Action): AppState {
       return { ...state, kept: action.sha256s };
     case 'facilities':
       return { ...state, facilities: action.facilities };
+    case 'standards':
+      return { ...state, standards: action.standards };
     case 'look-at':
       return { ...state, facilityId: action.facilityId };
     case 'notice':

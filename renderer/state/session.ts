@@ -11,6 +11,7 @@ import { bytesOf, call, HostProblem, onHostEvent } from './host.ts';
 import { loadFacilities } from './load-facilities.ts';
 import { remembered, withRemembered, type Mapping } from './mapping.ts';
 import { NotesKeeper } from './notes-keeper.ts';
+import { askedStandard, OwnStandards } from './own-standards.ts';
 import { nothingSaid, settled, statementsOf, takenOver } from './recent-entry.ts';
 import { RecentFlights } from './recent-flights.ts';
 import { settingsOfSample, standardOfSample, statedOfSample } from './sample-statements.ts';
@@ -46,10 +47,19 @@ export class Session {
   readonly #running = new Map<string, Running<unknown>>();
   /** The last debrief asked for of each log, so that an older one never overwrites a newer. */
   readonly #asked = new Map<string, number>();
+  readonly standards = new OwnStandards({
+    store: this.store,
+    analyst: this.#analyst,
+    saveNotes: (notes) => this.saveNotes(notes),
+    judge: (id) => this.judge(id),
+  });
   readonly #notes = new NotesKeeper(
     this.store,
     (error) => this.#tell(error),
-    (notes) => void this.#loadFacilities(this.store.state().samples, notes),
+    (notes) => {
+      void this.#loadFacilities(this.store.state().samples, notes);
+      void this.standards.load(notes);
+    },
   );
   readonly #recents = new RecentFlights(this.store, this.#notes);
   /** Logs that are being fetched from the host, so that a second press does not fetch them twice. */
@@ -73,6 +83,7 @@ export class Session {
   async #fetchAll(): Promise<void> {
     const [samples] = await Promise.all([call('samples', {}), this.#notes.fetch(), this.#recents.fetch()]);
     this.store.dispatch({ do: 'samples', samples });
+    await this.standards.load(this.store.state().notes);
     await this.#loadFacilities(samples, this.store.state().notes);
   }
 
@@ -202,6 +213,8 @@ export class Session {
 
   /** Debriefs a log at its facility; what was said meanwhile is what counts. */
   async judge(id: string): Promise<void> {
+    const opened = this.#flight(id);
+    if (opened) this.standards.settle(opened);
     const flight = this.#flight(id);
     const facility = this.#facility(flight?.facilityId ?? null);
     if (!flight || flight.reading.kind !== 'read' || !facility) return;
@@ -210,10 +223,11 @@ export class Session {
     const isLast = () => this.#asked.get(id) === mine;
     const last = lastDebriefed(flight.judged);
     this.#change(id, { judged: { kind: 'working', share: null, last } });
-    const { standardId, stated, heights, antennaHeightFt } = flight;
+    const { stated, heights, antennaHeightFt } = flight;
+    const standard = askedStandard(this.store.state(), flight.standardId);
     const running = this.#analyst.start(
       'debrief',
-      { log: id, facility, asked: { standardId, stated, heights, antennaHeightFt } },
+      { log: id, facility, asked: { standard, stated, heights, antennaHeightFt } },
       (share) => isLast() && this.#change(id, { judged: { kind: 'working', share, last } }),
     );
     this.#running.set(id, running);

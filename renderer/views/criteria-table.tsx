@@ -1,7 +1,7 @@
 import { Button } from 'react-aria-components';
 import type { ApproachDebrief, DebriefCriterion } from '../../core/debrief/debrief.ts';
 import { whole } from '../../core/units/whole.ts';
-import { whyWords } from '../../core/report/criterion-lines.ts';
+import { allowedWords, whyWords } from '../../core/report/criterion-lines.ts';
 import { sidedInDots } from '../../core/report/sided.ts';
 import { VERDICTS } from '../../core/report/verdict-words.ts';
 
@@ -47,9 +47,7 @@ export function CriteriaTable({ approach: { criteria, segments }, dots, jump }: 
             </td>
             <td>
               {whyWords(criterion, finalUtc)}
-              {criterion.allowed
-                ? `; with ${criterion.allowed.by} more allowed for ${criterion.allowed.reason}: ${VERDICTS[criterion.allowed.verdict].word}`
-                : ''}
+              {criterion.allowed ? `; ${allowedWords(criterion)}` : ''}
             </td>
             <td className="number">
               {criterion.points === null

@@ -3,6 +3,7 @@ import { sentencesToCheck, sourceSentence } from '../../core/report/debrief-text
 import { gradeHeadline } from '../../core/report/grade-lines.ts';
 import { positionSentence } from '../../core/report/position-line.ts';
 import type { Sheet } from '../../core/sheet/sheet.ts';
+import { statedSentence } from '../../core/report/stated-lines.ts';
 import type { Debriefed } from '../state/app-state.ts';
 import { CriteriaTable } from './criteria-table.tsx';
 import { EventTable } from './event-table.tsx';
@@ -65,6 +66,7 @@ function Approach({ approach, sheet, debrief, dots, jump }: ApproachProps) {
           <strong>Check the facility first.</strong> {message} {tip}
         </p>
       ))}
+      <StatedLine approach={approach} />
       <CriteriaTable approach={approach} dots={dots} jump={jump} />
       <SheetPreview sheet={sheet} dots={dots} jump={jump} />
       <StabilityTable gates={approach.stability} />
@@ -72,6 +74,12 @@ function Approach({ approach, sheet, debrief, dots, jump }: ApproachProps) {
       <Grade approach={approach} />
     </>
   );
+}
+
+/** What was stated stands by the sentence: who flew, and by how much more room, changes how the answer is read. */
+function StatedLine({ approach }: { approach: ApproachDebrief }) {
+  const sentence = statedSentence(approach);
+  return sentence === null ? null : <p className="aside stated">{sentence}</p>;
 }
 
 /** Level and score in small type, with their working. */

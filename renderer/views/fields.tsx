@@ -4,16 +4,18 @@ interface ChoiceProps {
   readonly words: string;
   readonly value: string;
   readonly choose: (value: string) => void;
+  /** The keyboard goes there when it appears. */
+  readonly isFirst?: boolean;
   readonly children: ReactNode;
 }
 
 /** One of a few values, under its words. */
-export function Choice({ words, value, choose, children }: ChoiceProps) {
+export function Choice({ words, value, choose, isFirst = false, children }: ChoiceProps) {
   const id = useId();
   return (
     <div className="field">
       <label htmlFor={id}>{words}</label>
-      <select id={id} value={value} onChange={({ target }) => choose(target.value)}>
+      <select id={id} value={value} autoFocus={isFirst} onChange={({ target }) => choose(target.value)}>
         {children}
       </select>
     </div>

@@ -40,7 +40,7 @@ export function FlightView(props: Props) {
     <div className={shown === 'replay' ? 'flight wide' : 'flight'}>
       <aside className="side" aria-label="What it is judged by">
         {/* Its fields hold what was typed: another set of statements needs other fields. */}
-        <StatementForm key={String(flight.lastTime?.isTaken)} {...props} />
+        <StatementForm key={String(flight.lastTime?.isTaken)} {...props} inspection={inspection} />
       </aside>
       <div className="answer">
         <LastTime flight={flight} session={session} />

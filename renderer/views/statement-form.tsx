@@ -1,18 +1,23 @@
 import type { Stated } from '../../core/standard/stated.ts';
-import { SHIPPED } from '../../core/standard/standards.ts';
-import type { AppState, FacilityEntry, Flight } from '../state/app-state.ts';
+import type { Inspection } from '../../core/report/inspection.ts';
+import { lastDebriefed, type AppState, type FacilityEntry, type Flight } from '../state/app-state.ts';
 import type { Session } from '../state/session.ts';
 import { windFrom, windProblem, windWords } from '../state/wind-text.ts';
+import { standardNamed } from '../state/own-standards.ts';
+import { Allowances } from './allowances.tsx';
 import { Choice, NumberBox, TextBox, Tick } from './fields.tsx';
+import { InstructorSpans } from './instructor-spans.tsx';
+import { StandardOptions } from './standards/standard-options.tsx';
 
 interface Props {
   readonly flight: Flight;
   readonly state: AppState;
   readonly session: Session;
+  readonly inspection: Inspection;
 }
 
 /** Facility, standard, and what only the people on board know. Every change judges anew. */
-export function StatementForm({ flight, state, session }: Props) {
+export function StatementForm({ flight, state, session, inspection }: Props) {
   const { id, stated } = flight;
   const say = (change: Partial<Stated>) => void session.state(id, change);
   return (
@@ -34,13 +39,20 @@ export function StatementForm({ flight, state, session }: Props) {
         value={flight.standardId}
         choose={(standardId) => void session.chooseStandard(id, standardId)}
       >
-        {SHIPPED.map((standard) => (
-          <option key={standard.id} value={standard.id}>
-            {standard.title}
-          </option>
-        ))}
+        <StandardOptions own={state.standards} chosenId={flight.standardId} />
       </Choice>
       <Statements stated={stated} say={say} />
+      <InstructorSpans
+        spans={stated.instructorFlew}
+        log={inspection}
+        debriefed={lastDebriefed(flight.judged)}
+        say={(instructorFlew) => say({ instructorFlew })}
+      />
+      <Allowances
+        allowances={stated.allowances}
+        standard={standardNamed(state, flight.standardId)}
+        say={(allowances) => say({ allowances })}
+      />
       <Choice
         words="Positions come from"
         value={flight.settings.receiver ?? ''}
@@ -129,6 +141,15 @@ function MoreStatements({ stated, say }: StatementsProps) {
         problem={windProblem}
         say={(text) => say({ wind: windFrom(text) })}
       />
+      <Choice
+        words="Hood"
+        value={stated.hood === null ? '' : stated.hood ? 'yes' : 'no'}
+        choose={(hood) => say({ hood: hood === '' ? null : hood === 'yes' })}
+      >
+        <option value="">not stated</option>
+        <option value="yes">worn</option>
+        <option value="no">not worn</option>
+      </Choice>
       <Choice
         words="Flown"
         value={stated.flown ?? ''}

@@ -13,6 +13,7 @@ import type { Job, LogSettings, LogSource } from '../../core/log/log.ts';
 import { TextDecoding } from '../../electron/bridge/text-decoding.ts';
 import type { FacilityText } from './protocol.ts';
 import { turn } from './turn.ts';
+import { UTF8 } from './utf8.ts';
 
 const CHUNK_BYTES = 1 << 20;
 
@@ -87,23 +88,10 @@ function sourceOf({ name, bytes, sha256 }: Kept): LogSource {
 
 /** Text in chunks, as the command reads it; between them the worker hears whether it is to stop. */
 async function* chunksOf(bytes: Uint8Array): AsyncGenerator<string> {
-  const decoding = new TextDecoding({ isUtf8, textOf: (part) => UTF8.decode(part) });
+  const decoding = new TextDecoding(UTF8);
   for (let at = 0; at < bytes.length; at += CHUNK_BYTES) {
     yield decoding.decode(bytes.subarray(at, at + CHUNK_BYTES));
     await turn();
   }
   yield decoding.end();
-}
-
-// A mark at the beginning stays: the reader knows it.
-const UTF8 = new TextDecoder('utf-8', { ignoreBOM: true });
-const STRICT = new TextDecoder('utf-8', { ignoreBOM: true, fatal: true });
-
-function isUtf8(bytes: Uint8Array): boolean {
-  try {
-    STRICT.decode(bytes);
-    return true;
-  } catch {
-    return false;
-  }
 }

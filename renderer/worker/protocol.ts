@@ -6,6 +6,7 @@ import type { Issue } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
 import type { Sheet } from '../../core/sheet/sheet.ts';
+import type { Standard } from '../../core/standard/standard.ts';
 import type { Stated } from '../../core/standard/stated.ts';
 
 /** A facility by an id of the app's, as its file has it. */
@@ -14,9 +15,23 @@ export interface FacilityText {
   readonly text: string;
 }
 
+/** A standard of the user's own by an id of the app's, as its file has it. */
+export type StandardText = FacilityText;
+
+/** What approaches are held to: a shipped standard by its id, or one of the user's own by its text. */
+export type StandardAsked =
+  { readonly kind: 'shipped'; readonly id: string } | { readonly kind: 'own'; readonly text: string };
+
+/** What a standard's file says: the standard, or what is wrong with it. */
+export interface StandardReading {
+  readonly id: string;
+  readonly standard: Standard | null;
+  readonly problems: readonly Issue[];
+}
+
 /** What a debrief is asked by, besides the log and the facility. */
 interface Asked {
-  readonly standardId: string;
+  readonly standard: StandardAsked;
   readonly stated: Stated;
   /** Null: as the program has it of itself. */
   readonly heights: Heights | null;
@@ -71,6 +86,7 @@ interface Work {
     out: { debrief: Debrief; page: string; sheets: readonly Sheet[] };
   };
   facilities: { in: { facilities: readonly FacilityText[] }; out: readonly FacilityReading[] };
+  standards: { in: { standards: readonly StandardText[] }; out: readonly StandardReading[] };
   forget: { in: { log: string }; out: null };
 }
 

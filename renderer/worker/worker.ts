@@ -4,15 +4,15 @@ import { flownAt } from '../../core/approach/flown.ts';
 import { compose } from '../../core/debrief/compose-debrief.ts';
 import { projectTrack } from '../../core/deviation/project-track.ts';
 import { decimalYear } from '../../core/earth/magnetic.ts';
-import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
+import { usable, type Outcome } from '../../core/issue/issue.ts';
 import type { Job as Progress } from '../../core/log/log.ts';
 import { debriefText } from '../../core/report/debrief-text.ts';
 import { inspection } from '../../core/report/inspection.ts';
 import { sheetsOf } from '../../core/sheet/sheet-of.ts';
-import { standardById } from '../../core/standard/standards.ts';
 import { readingOf } from './facility-reading.ts';
 import { KeptLogs } from './kept-logs.ts';
 import type { FacilityText, FromWorker, Job, JobInput, JobOutput, ToWorker } from './protocol.ts';
+import { standardOf, standardReading } from './read-standard.ts';
 
 const logs = new KeptLogs();
 /** Jobs that are to stop. */
@@ -39,13 +39,13 @@ const DOING: Doing = {
     return usable(counted.toSorted((a, b) => b.count - a.count).map(({ id }) => id));
   },
   async debrief({ log, facility, asked }, job) {
-    const standard = standardById(asked.standardId);
-    if (!standard) return refused('standard-unknown', `There is no standard "${asked.standardId}".`);
+    const standard = standardOf(asked.standard);
+    if (!standard.ok) return standard;
     const material = await logs.material(log, facility, job);
     if (!material.ok) return material;
     const { stated, heights, antennaHeightFt } = asked;
     const composed = compose(material.value, {
-      standard,
+      standard: standard.value,
       stated,
       ...(heights && { heights }),
       ...(antennaHeightFt !== null && { antennaHeightFt }),
@@ -56,6 +56,7 @@ const DOING: Doing = {
   // The magnetic model wants a year, and a facility alone has none but today's.
   facilities: async ({ facilities }) =>
     usable(facilities.map((facility) => readingOf(facility, decimalYear(Date.now() / 1000)))),
+  standards: async ({ standards }) => usable(standards.map(standardReading)),
   async forget({ log }) {
     logs.forget(log);
     return usable(null);

@@ -1,6 +1,6 @@
-import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { nameIn } from '../../state/facility-draft.ts';
+import { Removal } from '../removal.tsx';
 
 interface Props {
   readonly isSample: boolean;
@@ -38,27 +38,5 @@ export function FacilityActions({ isSample, isChanged, text, keep, undo, copy, r
       </a>
       {isSample ? null : <Removal remove={remove} />}
     </div>
-  );
-}
-
-/** Takes a facility away once that was asked about. */
-function Removal({ remove }: { readonly remove: () => void }) {
-  const [asks, setAsks] = useState(false);
-  if (!asks)
-    return (
-      <Button className="button" onPress={() => setAsks(true)}>
-        Remove…
-      </Button>
-    );
-  return (
-    <>
-      <span>Remove it for good?</span>
-      <Button className="button" onPress={remove}>
-        Remove
-      </Button>
-      <Button className="button" onPress={() => setAsks(false)}>
-        Leave it
-      </Button>
-    </>
   );
 }

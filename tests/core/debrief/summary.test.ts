@@ -147,6 +147,17 @@ describe('a debrief of what was stated', () => {
     expect(sentence(lost)).toContain('lost the localizer');
     expect(sentence(lost, all)).not.toContain('lost the localizer');
   });
+
+  it('tells how the student took over, and not how the instructor came to final', () => {
+    const beganS = Date.parse(debriefOf().log.startUtc) / 1000;
+    const flew = (fromS: number, toS: number): Partial<Stated> => {
+      return { instructorFlew: [{ startS: beganS + fromS, endS: beganS + toS }] };
+    };
+    const high = { glidepathFullScale: bump(0, 180, 0.9) };
+    expect(sentence(high)).toContain('came to final high on the glidepath, corrected by ');
+    expect(sentence(high, flew(100, 160))).toContain('took over high on the glidepath, corrected by ');
+    expect(sentence(high, flew(100, 190))).toContain('both needles within ¾ scale on final; ');
+  });
 });
 
 describe('a debrief as a table', () => {

@@ -280,7 +280,7 @@ describe('an instructor who flew', () => {
     const stated = { instructorFlew: [{ startS: 100, endS: 320 }] };
     expect(judged({ stated }).criterion('localizer-final')).toMatchObject({
       verdict: 'not-assessed',
-      why: 'nothing of it was recorded',
+      why: 'the instructor flew all of it',
       outsideS: null,
     });
   });

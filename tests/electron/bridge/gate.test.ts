@@ -19,6 +19,8 @@ const services = (but: Partial<Services> = {}): Services => ({
   ...but,
 });
 
+const withStandards = (standards: readonly unknown[]) => ({ ...NO_NOTES, standards });
+
 describe('the gate', () => {
   it('calls what the contract names, with a value that it allows', async () => {
     expect(await gateTo(services())('readSample', { file: 'a.csv' })).toEqual({
@@ -43,6 +45,12 @@ describe('the gate', () => {
     ['readGiven', { token: '' }],
     ['saveNotes', { revision: 0, notes: { ...NO_NOTES, format: 'another' } }],
     ['saveNotes', { revision: 0.5, notes: NO_NOTES }],
+    ['saveNotes', { revision: 0, notes: withStandards([{ id: 's', text: 'x'.repeat(50_001) }]) }],
+    ['saveNotes', { revision: 0, notes: withStandards([{ id: '', text: '' }]) }],
+    [
+      'saveNotes',
+      { revision: 0, notes: withStandards(Array.from({ length: 101 }, () => ({ id: 's', text: '' }))) },
+    ],
     ['readKept', { sha256: '../notes.json' }],
     ['readKept', { sha256: `${'a'.repeat(61)}/..` }],
     ['readKept', { sha256: 'A'.repeat(64) }],

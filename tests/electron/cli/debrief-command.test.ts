@@ -206,7 +206,10 @@ describe('a graded debrief', () => {
     ];
     const { answer } = await runCommand('debrief', ...words, ...AT_PETRELHOLM);
     expect(answer).toMatch(/▲ not met {6}Airspeed on final/);
-    expect(answer).toContain('with 30 more allowed for a gusty tailwind: met');
+    expect(answer).toContain('with 30 kt more allowed for a gusty tailwind: met');
+    expect(answer.replaceAll('\n', ' ')).toContain(
+      '30 kt more allowed on "Airspeed on final" for a gusty tailwind',
+    );
   });
 
   it('is a table of one line a criterion as CSV, also of several logs and into a folder', async () => {

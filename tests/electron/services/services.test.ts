@@ -91,7 +91,7 @@ describe('notes', () => {
     const text = readFileSync('tests/electron/services/notes-of-names-alone.json', 'utf8');
     writeFileSync(join(folder, 'notes.json'), text);
     const { notes } = new NotesFile(folder).read();
-    expect(notes).toEqual(JSON.parse(text));
+    expect(notes).toEqual({ ...(JSON.parse(text) as object), standards: [] });
     expect(readdirSync(folder)).toEqual(['notes.json']);
     expect(notes.recents).toHaveLength(2);
   });
@@ -144,6 +144,23 @@ describe('notes', () => {
     }
     expect(readFileSync(join(folder, 'notes.json.unreadable'), 'utf8')).toBe('first');
     expect(readFileSync(join(folder, 'notes.json.unreadable-2'), 'utf8')).toBe('second');
+  });
+
+  it('from before there were standards of one’s own are read without loss', () => {
+    const before = {
+      format: 'halfdot-notes/1',
+      facilities: [{ id: 'f', text: '{ "name": "mine" }' }],
+      mappings: { 'a,b': { a: 'latDeg', b: null } },
+      recents: [{ name: 'one.csv', sha256: 'ab'.repeat(32) }],
+      settings: { dots: 5, standard: 'skill-test', theme: 'dark' },
+    };
+    writeFileSync(join(folder, 'notes.json'), JSON.stringify(before));
+    const notes = new NotesFile(folder);
+    expect(notes.read().notes).toEqual({ ...before, standards: [] });
+    const standards = [{ id: 's', text: 'not even JSON' }];
+    expect(notes.save(0, { ...notes.read().notes, standards })).toEqual({ saved: true, revision: 1 });
+    expect(new NotesFile(folder).read().notes).toEqual({ ...before, standards });
+    expect(readdirSync(folder)).toEqual(['notes.json']);
   });
 
   it('whose folder is none say so', () => {

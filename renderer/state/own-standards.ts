@@ -1,0 +1,179 @@
+import { ownCopy } from '../../core/standard/own-copy.ts';
+import type { Standard } from '../../core/standard/standard.ts';
+import { DEFAULT_STANDARD, standardById } from '../../core/standard/standards.ts';
+import { whole } from '../../core/units/whole.ts';
+import type { Notes } from '../../electron/bridge/calls.ts';
+import { OWN_STANDARDS } from '../../electron/bridge/own-standards-bounds.ts';
+import { TextDecoding } from '../../electron/bridge/text-decoding.ts';
+import type { StandardAsked, StandardReading } from '../worker/protocol.ts';
+import { UTF8 } from '../worker/utf8.ts';
+import type { Analyst } from './analyst.ts';
+import type { AppState, Flight, StandardEntry } from './app-state.ts';
+import type { Store } from './store.ts';
+
+interface Parts {
+  readonly store: Store;
+  readonly analyst: Analyst;
+  readonly saveNotes: (notes: Notes) => Promise<void>;
+  /** Debriefs a log anew. */
+  readonly judge: (flightId: string) => Promise<void>;
+}
+
+/** What the user can do with standards of their own: they are kept in the notes, and read by the worker. */
+export class OwnStandards {
+  readonly #parts: Parts;
+
+  constructor(parts: Parts) {
+    this.#parts = parts;
+  }
+
+  /** Reads the standards that the notes hold; what is being typed at one stays as it is. */
+  async load({ standards }: Notes): Promise<void> {
+    const { store, analyst } = this.#parts;
+    const done = await analyst.start('standards', { standards }).done;
+    const readings = done.kind === 'done' ? done.value : [];
+    const before = store.state().standards;
+    const entries = standards.map((standard): StandardEntry => {
+      const draft = before.find(({ id }) => id === standard.id)?.draft ?? null;
+      return {
+        ...standard,
+        draft: draft === standard.text ? null : draft,
+        reading: readings.find(({ id }) => id === standard.id) ?? null,
+      };
+    });
+    store.dispatch({ do: 'standards', standards: entries });
+  }
+
+  async read(text: string): Promise<StandardReading | null> {
+    const done = await this.#parts.analyst.start('standards', { standards: [{ id: '', text }] }).done;
+    return done.kind === 'done' ? done.value[0]! : null;
+  }
+
+  /** Keeps what a file holds, whether it can be used already or not; null where it cannot be kept. */
+  async bringIn(file: File): Promise<string | null> {
+    // Four bytes a character at most: a log is not read only to be refused.
+    if (file.size > 4 * OWN_STANDARDS.characters) return this.#refuse(tooLongWords(file.name));
+    const decoding = new TextDecoding(UTF8);
+    return this.#add(decoding.decode(new Uint8Array(await file.arrayBuffer())) + decoding.end(), file.name);
+  }
+
+  /** Keeps a shipped standard under a new id and title, to be changed. */
+  async makeFrom(shipped: Standard): Promise<string | null> {
+    const taken = this.#parts.store.state().standards.flatMap(({ reading }) => reading?.standard ?? []);
+    return this.#add(ownCopy(shipped, taken), shipped.title);
+  }
+
+  /** What is being typed at a standard; null when nothing is. It is kept when that is asked for. */
+  type(id: string, draft: string | null): void {
+    const { store } = this.#parts;
+    const standards = store.state().standards.map((entry) => (entry.id === id ? { ...entry, draft } : entry));
+    store.dispatch({ do: 'standards', standards });
+  }
+
+  /** Keeps a changed text, and debriefs anew what is held to it. */
+  async keep(id: string, text: string): Promise<boolean> {
+    const { store, saveNotes, judge } = this.#parts;
+    const why = tooLong(text, 'This standard');
+    if (why !== null) return this.#refuse(why) !== null;
+    const kept = withStandard(store.state().notes, id, text);
+    await saveNotes(kept);
+    // Not what was saved here alone: another window may have kept its own meanwhile.
+    await this.load(store.state().notes);
+    for (const flight of store.state().flights) if (flight.standardId === id) await judge(flight.id);
+    return true;
+  }
+
+  /** Takes a standard away; logs that were held to it are held to the default, and that is said. */
+  async remove(id: string): Promise<void> {
+    const { store, saveNotes, judge } = this.#parts;
+    const { standards, flights } = store.state();
+    const removed = standards.find((entry) => entry.id === id);
+    const held = flights.filter(({ standardId }) => standardId === id);
+    for (const flight of held)
+      store.dispatch({ do: 'change', id: flight.id, change: { standardId: DEFAULT_STANDARD.id } });
+    if (removed && held.length > 0) store.dispatch({ do: 'notice', message: removedWords(removed, held) });
+    const kept = withoutStandard(store.state().notes, id);
+    await saveNotes(kept);
+    await this.load(store.state().notes);
+    for (const flight of held) await judge(flight.id);
+  }
+
+  /**
+   * Holds a log to the default standard where the one that was chosen is not there any more, and says so: it may have
+   * been removed since the log was opened last, or in another window.
+   */
+  settle({ id, name, standardId }: Pick<Flight, 'id' | 'name' | 'standardId'>): void {
+    const { store } = this.#parts;
+    if (isKnown(store.state(), standardId)) return;
+    const message = `The standard that was chosen for ${name} is not here any more: it is judged by "${DEFAULT_STANDARD.title}".`;
+    store.dispatch({ do: 'change', id, change: { standardId: DEFAULT_STANDARD.id } });
+    store.dispatch({ do: 'notice', message });
+  }
+
+  async #add(text: string, name: string): Promise<string | null> {
+    const { store } = this.#parts;
+    const full =
+      store.state().notes.standards.length >= OWN_STANDARDS.count
+        ? `${OWN_STANDARDS.count} standards of your own are kept already: remove one first.`
+        : tooLong(text, name);
+    if (full !== null) return this.#refuse(full);
+    const id = crypto.randomUUID();
+    return (await this.keep(id, text)) ? id : null;
+  }
+
+  #refuse(message: string): null {
+    this.#parts.store.dispatch({ do: 'notice', message });
+    return null;
+  }
+}
+
+function tooLong(text: string, name: string): string | null {
+  return text.length <= OWN_STANDARDS.characters ? null : tooLongWords(name);
+}
+
+function tooLongWords(name: string): string {
+  const most = whole(OWN_STANDARDS.characters);
+  return `${name} was not kept: a standard has at most ${most} characters. Is it a track log?`;
+}
+
+function removedWords({ reading }: StandardEntry, held: readonly { readonly name: string }[]): string {
+  const names = held.map(({ name }) => name).join(', ');
+  const are = held.length === 1 ? 'is' : 'are';
+  return `"${reading?.standard?.title ?? 'The standard'}" was removed: ${names} ${are} now judged by "${DEFAULT_STANDARD.title}".`;
+}
+
+/** Notes with a standard's text, in the place that it had, else as the last. */
+export function withStandard(notes: Notes, id: string, text: string): Notes {
+  const isThere = notes.standards.some((standard) => standard.id === id);
+  const standards = isThere
+    ? notes.standards.map((standard) => (standard.id === id ? { id, text } : standard))
+    : [...notes.standards, { id, text }];
+  return { ...notes, standards };
+}
+
+/** Notes without a standard, which is then nobody's choice for the next log either. */
+export function withoutStandard(notes: Notes, id: string): Notes {
+  const { settings } = notes;
+  return {
+    ...notes,
+    standards: notes.standards.filter((standard) => standard.id !== id),
+    settings: settings.standard === id ? { ...settings, standard: DEFAULT_STANDARD.id } : settings,
+  };
+}
+
+type Known = Pick<AppState, 'standards'>;
+
+function isKnown({ standards }: Known, id: string): boolean {
+  return standardById(id) !== null || standards.some((entry) => entry.id === id);
+}
+
+/** The standard of that id, shipped or one's own; null where it cannot be used, or is not there. */
+export function standardNamed({ standards }: Known, id: string): Standard | null {
+  return standardById(id) ?? standards.find((entry) => entry.id === id)?.reading?.standard ?? null;
+}
+
+/** How the worker is asked for it: one's own by the text that is kept. */
+export function askedStandard({ standards }: Known, id: string): StandardAsked {
+  const own = standards.find((entry) => entry.id === id);
+  return own ? { kind: 'own', text: own.text } : { kind: 'shipped', id };
+}

@@ -1,0 +1,100 @@
+import { useId, useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { Span } from '../../core/numeric/polyline.ts';
+import { zoneOf } from '../../core/report/debrief-text.ts';
+import type { Inspection } from '../../core/report/inspection.ts';
+import { isOutside, momentsOf, spanFrom, spanWords } from '../state/span-text.ts';
+import type { Debriefed } from '../state/app-state.ts';
+import { Additions } from './additions.tsx';
+import { DraftField } from './draft-field.tsx';
+
+interface Props {
+  readonly spans: readonly Span[];
+  readonly log: Inspection;
+  /** The last debrief, whose moments are offered as times; null before there is one. */
+  readonly debriefed: Debriefed | null;
+  readonly say: (spans: readonly Span[]) => void;
+}
+
+/** Spans that the instructor flew: "my controls". They are left out of all that is judged. */
+export function InstructorSpans({ spans, log, debriefed, say }: Props) {
+  return (
+    <Additions
+      legend="My controls"
+      explains="What the instructor flew is left out of all that is judged."
+      add="Add a span"
+      entries={spans.map((span, index) => ({
+        key: `${index} ${spanWords(span)}`,
+        words: spanWords(span),
+        note: isOutside(span, log) ? 'This is outside the log’s times: nothing is left out by it.' : null,
+        remove: () => say(spans.filter((_, i) => i !== index)),
+      }))}
+    >
+      {(close) => (
+        <SpanDraft
+          log={log}
+          debriefed={debriefed}
+          close={close}
+          add={(span) => say([...spans, span].toSorted((a, b) => a.startS - b.startS))}
+        />
+      )}
+    </Additions>
+  );
+}
+
+interface DraftProps extends Pick<Props, 'log' | 'debriefed'> {
+  readonly add: (span: Span) => void;
+  readonly close: () => void;
+}
+
+/** From when to when; the moments of the approach are offered, and any other time of the log can be typed. */
+function SpanDraft({ log, debriefed, add, close }: DraftProps) {
+  const list = useId();
+  const [[start, end], type] = useState<readonly [string, string]>(['', '']);
+  const [wrong, setWrong] = useState<{ readonly start: string | null; readonly end: string | null }>(NONE);
+  const enter = () => {
+    const typed = spanFrom(start, end, log);
+    if (typed.span === null) return setWrong(typed);
+    add(typed.span);
+    close();
+  };
+  return (
+    <>
+      <p className="aside">Times as in the table of moments: {zoneOf(log)}.</p>
+      <datalist id={list}>
+        {momentsOf(debriefed?.debrief.approaches ?? []).map(([clock, words]) => (
+          <option key={clock} value={clock} label={`${clock} ${words}`} />
+        ))}
+      </datalist>
+      <div className="pair">
+        <DraftField
+          words="From, hh:mm:ss"
+          value={start}
+          change={(text) => type([text, end])}
+          wrong={wrong.start}
+          enter={enter}
+          list={list}
+          isFirst
+        />
+        <DraftField
+          words="To, hh:mm:ss"
+          value={end}
+          change={(text) => type([start, text])}
+          wrong={wrong.end}
+          enter={enter}
+          list={list}
+        />
+      </div>
+      <div className="row">
+        <Button className="button" onPress={enter}>
+          Add this span
+        </Button>
+        <Button className="button" onPress={close}>
+          Cancel
+        </Button>
+      </div>
+    </>
+  );
+}
+
+const NONE = { start: null, end: null };

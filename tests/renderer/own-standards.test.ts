@@ -1,0 +1,161 @@
+import { describe, expect, it, vi } from 'vitest';
+import { ownCopy } from '../../core/standard/own-copy.ts';
+import { DEFAULT_STANDARD, standardById } from '../../core/standard/standards.ts';
+import type { Notes } from '../../electron/bridge/calls.ts';
+import { NO_NOTES } from '../../electron/bridge/no-notes.ts';
+import type { Analyst } from '../../renderer/state/analyst.ts';
+import {
+  askedStandard,
+  OwnStandards,
+  standardNamed,
+  withoutStandard,
+  withStandard,
+} from '../../renderer/state/own-standards.ts';
+import { Store } from '../../renderer/state/store.ts';
+import type { JobInput } from '../../renderer/worker/protocol.ts';
+import { standardReading } from '../../renderer/worker/read-standard.ts';
+
+/** The worker's own reading, without the worker. */
+const analyst = {
+  start: (_job: 'standards', { standards }: JobInput<'standards'>) => ({
+    done: Promise.resolve({ kind: 'done', value: standards.map(standardReading) }),
+    cancel: () => {},
+  }),
+} as unknown as Analyst;
+
+function begun() {
+  const store = new Store();
+  const judge = vi.fn(async () => {});
+  const saveNotes = vi.fn(async (notes: Notes) => store.dispatch({ do: 'notes', notes }));
+  return { store, judge, saveNotes, standards: new OwnStandards({ store, analyst, saveNotes, judge }) };
+}
+const RATING = standardById('instrument-rating')!;
+
+describe('standards of the user’s own', () => {
+  it('are kept, read, and asked for by their text', async () => {
+    const { store, standards } = begun();
+    const id = (await standards.makeFrom(RATING))!;
+    const state = store.state();
+    const text = ownCopy(RATING, []);
+    expect(state.notes.standards).toEqual([{ id, text }]);
+    expect(standardNamed(state, id)!.title).toBe('Own: Instrument rating, precision approach');
+    expect(askedStandard(state, id)).toEqual({ kind: 'own', text });
+    expect(askedStandard(state, 'skill-test')).toEqual({ kind: 'shipped', id: 'skill-test' });
+    expect(standardNamed(state, 'skill-test')!.id).toBe('skill-test');
+    expect(standardNamed(state, 'gone')).toBeNull();
+  });
+
+  it('that cannot be used are kept as well, and say everything that is wrong', async () => {
+    const { store, standards } = begun();
+    const id = (await standards.bringIn(new File(['{ "format": "halfdot-standard/1" }'], 'x.json')))!;
+    const [entry] = store.state().standards;
+    expect(entry).toMatchObject({ id, text: '{ "format": "halfdot-standard/1" }' });
+    expect(entry!.reading!.standard).toBeNull();
+    expect(entry!.reading!.problems.map(({ message }) => message).join()).toMatch(
+      /\bid\b.*\btitle\b.*\bsource\b/,
+    );
+  });
+
+  it('are read as the bytes of their file say, also from an old editor', async () => {
+    const { store, standards } = begun();
+    const text = ownCopy(RATING, []).replace('"Own: ', '"Prüfung: ');
+    for (const bytes of [
+      Buffer.from(text, 'latin1'),
+      Buffer.from(`\uFEFF${text}`, 'utf16le'),
+      Buffer.from(text),
+    ])
+      await standards.bringIn(new File([bytes], 'x.json'));
+    expect(store.state().standards.map(({ reading }) => reading?.standard?.title.slice(0, 8))).toEqual([
+      'Prüfung:',
+      'Prüfung:',
+      'Prüfung:',
+    ]);
+  });
+
+  it('are not kept where they are too long or too many, and that is said', async () => {
+    const { store, standards, saveNotes } = begun();
+    expect(await standards.bringIn(new File(['x'.repeat(50_001)], 'log.csv'))).toBeNull();
+    expect(await standards.bringIn(new File(['x'.repeat(300_000)], 'long.csv'))).toBeNull();
+    store.dispatch({
+      do: 'notes',
+      notes: { ...NO_NOTES, standards: Array.from({ length: 100 }, (_, i) => ({ id: String(i), text: '' })) },
+    });
+    expect(await standards.makeFrom(RATING)).toBeNull();
+    expect(saveNotes).not.toHaveBeenCalled();
+    expect(store.state().notices).toEqual([
+      'log.csv was not kept: a standard has at most 50,000 characters. Is it a track log?',
+      'long.csv was not kept: a standard has at most 50,000 characters. Is it a track log?',
+      '100 standards of your own are kept already: remove one first.',
+    ]);
+  });
+
+  it('keep what is being typed at them until it is kept, whatever is done to others meanwhile', async () => {
+    const { store, standards } = begun();
+    const id = (await standards.makeFrom(RATING))!;
+    standards.type(id, 'half a th');
+    const other = (await standards.makeFrom(RATING))!;
+    expect(store.state().standards.map(({ draft }) => draft)).toEqual(['half a th', null]);
+    await standards.keep(id, 'half a th');
+    expect(store.state().standards.map(({ draft, text }) => [draft, text.length])).toEqual([
+      [null, 9],
+      [null, store.state().notes.standards[1]!.text.length],
+    ]);
+    expect(store.state().notes.standards.map((standard) => standard.id)).toEqual([id, other]);
+  });
+
+  it('that change or go judge anew what was held to them; gone, by the default, and that is said', async () => {
+    const { store, standards, judge } = begun();
+    const id = (await standards.makeFrom(RATING))!;
+    store.dispatch({ do: 'opened', id: 'a', name: 'a.csv', standardId: id, isSample: false });
+    store.dispatch({ do: 'opened', id: 'b', name: 'b.csv', standardId: 'skill-test', isSample: false });
+    store.dispatch({
+      do: 'notes',
+      notes: { ...store.state().notes, settings: { ...NO_NOTES.settings, standard: id } },
+    });
+    await standards.keep(id, ownCopy(RATING, []));
+    expect(judge.mock.calls).toEqual([['a']]);
+    await standards.remove(id);
+    expect(judge.mock.calls).toEqual([['a'], ['a']]);
+    const { flights, notes, notices } = store.state();
+    expect(flights.map(({ standardId }) => standardId)).toEqual([DEFAULT_STANDARD.id, 'skill-test']);
+    expect([notes.standards, notes.settings.standard]).toEqual([[], DEFAULT_STANDARD.id]);
+    expect(notices).toEqual([
+      '"Own: Instrument rating, precision approach" was removed: a.csv is now judged by "Instrument rating, precision approach".',
+    ]);
+  });
+
+  it('that are not there any more are the default, with a notice', async () => {
+    const { store, standards } = begun();
+    const id = (await standards.makeFrom(RATING))!;
+    for (const standardId of [id, 'skill-test', 'gone'])
+      store.dispatch({
+        do: 'opened',
+        id: standardId,
+        name: `${standardId}.csv`,
+        standardId,
+        isSample: false,
+      });
+    for (const flight of store.state().flights) standards.settle(flight);
+    const { flights, notices } = store.state();
+    expect(flights.map(({ standardId }) => standardId)).toEqual([id, 'skill-test', DEFAULT_STANDARD.id]);
+    expect(notices).toEqual([
+      'The standard that was chosen for gone.csv is not here any more: it is judged by "Instrument rating, precision approach".',
+    ]);
+  });
+});
+
+describe('notes with standards', () => {
+  const two = withStandard(withStandard(NO_NOTES, 'a', '1'), 'b', '2');
+
+  it('keep the order in which they were brought in', () => {
+    expect(withStandard(two, 'a', '3').standards).toEqual([
+      { id: 'a', text: '3' },
+      { id: 'b', text: '2' },
+    ]);
+  });
+
+  it('lose one alone, and a choice of another stays', () => {
+    const chosen = { ...two, settings: { ...two.settings, standard: 'b' } };
+    expect(withoutStandard(chosen, 'a')).toEqual({ ...chosen, standards: [{ id: 'b', text: '2' }] });
+  });
+});
