@@ -22,7 +22,7 @@ export function StandardEditor({ entry, otherIds, session }: Props) {
   const isChanged = text !== entry.text;
   const id = reading?.standard?.id;
   return (
-    <section className="editor" aria-label={ownTitle(entry)}>
+    <section className="standard" aria-label={ownTitle(entry)}>
       {id !== undefined && otherIds.includes(id) ? (
         <p className="notice">
           Another of your standards has the id “{id}” too. Give each its own, so that their debriefs can be

@@ -105,7 +105,7 @@ function Chosen({ chosenId, state, session, makeFrom }: ChosenProps) {
     );
   const shipped = standardById(chosenId) ?? DEFAULT_STANDARD;
   return (
-    <section className="editor" aria-label={shipped.title}>
+    <section className="standard" aria-label={shipped.title}>
       <StandardFactsTable standard={shipped} />
       <Tasks standard={shipped} />
       <div className="row">
