@@ -8,6 +8,8 @@ function bundle(input: Record<string, string>, format: 'cjs' | 'es'): Environmen
   const ending = format === 'cjs' ? 'js' : 'mjs';
   return {
     consumer: 'server',
+    // React has a slow half for its developers, and decides at run time which one is meant.
+    define: { 'process.env.NODE_ENV': '"production"' },
     resolve: {
       noExternal: true,
       external: [...builtinModules, ...builtinModules.map((name) => `node:${name}`)],
@@ -22,6 +24,8 @@ function bundle(input: Record<string, string>, format: 'cjs' | 'es'): Environmen
       minify: 'oxc',
       rollupOptions: {
         input,
+        // What is loaded later takes what it shares with the program from the program (see load-program.ts).
+        preserveEntrySignatures: 'allow-extension',
         output: {
           entryFileNames: `[name].${ending}`,
           chunkFileNames: `chunks/[name]-[hash].${ending}`,

@@ -9,8 +9,14 @@ const CONDITIONS = {
 };
 const RUNWAY = { seen: 'runway in sight at minimums', 'not-seen': 'runway not in sight at minimums' };
 
-/** What was stated about an approach; nothing where nothing was. */
+/** What was stated about an approach, as lines of a page; nothing where nothing was. */
 export function statedLines(stated: DebriefStated): string[] {
+  const sentence = statedSentence(stated);
+  return sentence === null ? [] : pageLines(sentence);
+}
+
+/** What was stated about an approach; null where nothing was. */
+export function statedSentence(stated: DebriefStated): string | null {
   const { conditions, visualReferenceAtMinimums: runway } = stated;
   const speeds: [string, number | null][] = [
     ['target airspeed on final', stated.targetAirspeedKt],
@@ -34,5 +40,5 @@ export function statedLines(stated: DebriefStated): string[] {
       return `instructor's controls ${dayAndClock(startUtc).clock} to ${dayAndClock(endUtc).clock}`;
     }),
   ];
-  return said.length === 0 ? [] : pageLines(`Stated: ${said.join(', ')}.`);
+  return said.length === 0 ? null : `Stated: ${said.join(', ')}.`;
 }

@@ -5,9 +5,9 @@ import { approachHeading, sentencesToCheck, sourceSentence } from '../../core/re
 import { gradeHeadline } from '../../core/report/grade-lines.ts';
 import { positionSentence } from '../../core/report/position-line.ts';
 import type { Debriefed } from '../state/app-state.ts';
-import { CriteriaTable } from './criteria-table.tsx';
-import { EventTable } from './event-table.tsx';
-import { StabilityTable } from './stability-table.tsx';
+import { CriteriaTable } from '../tables/criteria-table.tsx';
+import { EventTable } from '../tables/event-table.tsx';
+import { StabilityTable } from '../tables/stability-table.tsx';
 
 interface Props extends Debriefed {
   readonly dots: 2 | 5;
