@@ -7,7 +7,7 @@ import { cutLine, cutOutline, type Vertex } from './antimeridian.ts';
 import { lineOnMap, linesBetween, trackOnMap, type TrackOnMap } from './track-on-map.ts';
 
 /** One feature of a map: what it is, and what is to be known of it, with units in the names. */
-export type MapFeature = ReturnType<typeof feature>;
+type MapFeature = ReturnType<typeof feature>;
 
 /** What one log has on a map. */
 export interface DebriefMap {

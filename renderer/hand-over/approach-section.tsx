@@ -74,7 +74,7 @@ function PrintedSheet({ sheet, id, dots }: Pick<Props, 'sheet' | 'id' | 'dots'>)
   });
   return (
     <figure>
-      <SheetFigure frame={frame} patternId={id} />
+      <SheetFigure frame={frame} patternId={`${id}-sheet`} />
       <figcaption>{PLACE_CAUTIONS.needles}</figcaption>
     </figure>
   );

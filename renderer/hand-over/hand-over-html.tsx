@@ -1,4 +1,3 @@
-/// <reference path="./raw-text.d.ts" />
 import { renderToStaticMarkup } from 'react-dom/server';
 import { ENGINE_VERSION } from '../../core/debrief/engine-version.ts';
 import colours from '../colours.css?raw';

@@ -2,9 +2,11 @@ import type { LogSettings } from '../../core/log/log.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
 import type { Stated } from '../../core/standard/stated.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
-import type { FacilityText } from '../worker/protocol.ts';
+import type { HandOver } from '../hand-over/hand-over.ts';
+import type { AskedDebrief, FacilityText, Saved } from '../worker/protocol.ts';
 import { Analyst, type Running } from './analyst.ts';
 import type { FacilityEntry, Flight, Judged, Sample } from './app-state.ts';
+import { download } from './download.ts';
 import { bytesOf, call, HostProblem, onHostEvent } from './host.ts';
 import { settingsOfSample, standardOfSample, statedOfSample } from './sample-statements.ts';
 import { Store } from './store.ts';
@@ -144,6 +146,34 @@ export class Session {
         ? { kind: 'done', debriefed: done.value }
         : { kind: 'failed', issue: done.kind === 'refused' ? done.issue : { message: FAULT, tip: null } };
     this.#change(id, { judged });
+  }
+
+  /** Saves a file of a log's debrief; of its fixes those of one approach. */
+  async save(id: string, what: Saved, approach: number): Promise<void> {
+    const debrief = this.#askedDebrief(id);
+    if (!debrief) return;
+    const { dots } = this.store.state().notes.settings;
+    const done = await this.#analyst.start('save', { ...debrief, what, approach, dots }).done;
+    if (done.kind === 'done') download(this.#flight(id)?.name ?? 'log', done.value);
+    else this.#tell(done.kind === 'refused' ? new HostProblem(done.issue.message) : done);
+  }
+
+  /** What the page to hand over is drawn of; null where there is none. */
+  async handOver(id: string): Promise<HandOver | null> {
+    const debrief = this.#askedDebrief(id);
+    if (!debrief) return null;
+    const done = await this.#analyst.start('handOver', debrief).done;
+    if (done.kind === 'done') return done.value;
+    this.#tell(done.kind === 'refused' ? new HostProblem(done.issue.message) : done);
+    return null;
+  }
+
+  #askedDebrief(id: string): AskedDebrief | null {
+    const flight = this.#flight(id);
+    const facility = this.#facility(flight?.facilityId ?? null);
+    if (!flight || !facility) return null;
+    const { standardId, stated } = flight;
+    return { log: id, facility, asked: { standardId, stated, heights: null } };
   }
 
   /** Keeps notes: the newest last, one after the other. */

@@ -3,20 +3,25 @@ import { Button } from 'react-aria-components';
 import type { ApproachDebrief, Debrief } from '../../core/debrief/debrief.ts';
 import { approachHeading, sentencesToCheck, sourceSentence } from '../../core/report/debrief-text.ts';
 import { gradeHeadline } from '../../core/report/grade-lines.ts';
+import { PLACE_CAUTIONS } from '../../core/report/place-cautions.ts';
 import { positionSentence } from '../../core/report/position-line.ts';
 import type { Debriefed } from '../state/app-state.ts';
+import type { Session } from '../state/session.ts';
 import { CriteriaTable } from '../tables/criteria-table.tsx';
 import { EventTable } from '../tables/event-table.tsx';
 import { StabilityTable } from '../tables/stability-table.tsx';
+import { HandOverButtons } from './hand-over-buttons.tsx';
 
 interface Props extends Debriefed {
+  readonly flightId: string;
+  readonly session: Session;
   readonly dots: 2 | 5;
   /** A newer one is being made. */
   readonly isStale?: boolean;
 }
 
 /** The debrief of a log: one approach at a time, first a sentence, then what it stands on. */
-export function DebriefView({ debrief, page, dots, isStale = false }: Props) {
+export function DebriefView({ debrief, page, dots, flightId, session, isStale = false }: Props) {
   const { approaches } = debrief;
   const [chosen, choose] = useState(0);
   const approach = approaches[Math.min(chosen, approaches.length - 1)];
@@ -41,6 +46,7 @@ export function DebriefView({ debrief, page, dots, isStale = false }: Props) {
       ) : (
         <NoApproach debrief={debrief} />
       )}
+      <HandOverButtons session={session} flightId={flightId} approach={approach?.index ?? null} />
       <Sources debrief={debrief} page={page} />
     </article>
   );
@@ -83,9 +89,7 @@ function Grade({ approach }: { approach: ApproachDebrief }) {
   return (
     <details className="grade">
       <summary>{headline}</summary>
-      <p>
-        How one recorded path compares; this program’s own, no authority’s. Not a sign-off and not a minimum.
-      </p>
+      <p>{PLACE_CAUTIONS.level}</p>
       <ul>
         {approach.grade.working.map((step, i) => (
           <li key={`${i} ${step}`}>{step}</li>

@@ -72,9 +72,9 @@ function Answer({ flight, state, session }: Props) {
         {judged.issue.tip ? <p>{judged.issue.tip}</p> : null}
       </section>
     );
-  if (judged.kind === 'done') return <DebriefView {...judged.debriefed} dots={state.notes.settings.dots} />;
-  if (judged.kind === 'working' && judged.last)
-    return <DebriefView {...judged.last} dots={state.notes.settings.dots} isStale />;
+  const around = { dots: state.notes.settings.dots, flightId: flight.id, session };
+  if (judged.kind === 'done') return <DebriefView {...judged.debriefed} {...around} />;
+  if (judged.kind === 'working' && judged.last) return <DebriefView {...judged.last} {...around} isStale />;
   const share = judged.kind === 'working' ? judged.share : null;
   return <Working words="Judging" share={share} stop={() => session.cancel(flight.id)} />;
 }

@@ -5,6 +5,7 @@ import type { Issue } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
 import type { Stated } from '../../core/standard/stated.ts';
+import type { Dots, HandOver } from '../hand-over/hand-over.ts';
 
 /** A facility by an id of the app's, as its file has it. */
 export interface FacilityText {
@@ -18,6 +19,23 @@ interface Asked {
   readonly stated: Stated;
   /** Null: as the program has it of itself. */
   readonly heights: Heights | null;
+}
+
+/** A debrief as it was asked for. */
+export interface AskedDebrief {
+  readonly log: string;
+  readonly facility: FacilityText;
+  readonly asked: Asked;
+}
+
+/** What can be saved of a debrief: the page to hand over, the fixes of one approach, or all of it for a map. */
+export type Saved = 'page' | 'deviations' | 'map';
+
+export interface SavedFile {
+  /** Of its name, behind the log's. */
+  readonly ending: string;
+  readonly type: string;
+  readonly text: string;
 }
 
 /** What a facility file says of itself. */
@@ -54,6 +72,9 @@ interface Work {
     in: { log: string; facility: FacilityText; asked: Asked };
     out: { debrief: Debrief; page: string };
   };
+  /** What the page to hand over is drawn of. */
+  handOver: { in: AskedDebrief; out: HandOver };
+  save: { in: AskedDebrief & { what: Saved; approach: number; dots: Dots }; out: SavedFile };
   facilities: { in: { facilities: readonly FacilityText[] }; out: readonly FacilityReading[] };
   forget: { in: { log: string }; out: null };
 }

@@ -58,12 +58,17 @@ const DOING: Doing = {
     const debrief = composeDebrief(material.value, { standard, stated, ...(heights && { heights }) });
     return usable({ debrief, page: debriefText(debrief) });
   },
+  handOver: async (input, job) => (await handOverJob()).handOver(logs, input, job),
+  save: async (input, job) => (await handOverJob()).save(logs, input, job),
   facilities: async ({ facilities }) => usable(facilities.map(readingOf)),
   async forget({ log }) {
     logs.forget(log);
     return usable(null);
   },
 };
+
+/** Loaded when something is handed over: the first view does without. */
+const handOverJob = () => import('./hand-over-job.ts');
 
 async function inspect(log: string, job: Progress): Promise<Outcome<JobOutput<'read'>>> {
   const flight = await logs.flight(log, job);
