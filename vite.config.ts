@@ -4,7 +4,11 @@ import react from '@vitejs/plugin-react';
 import { defineConfig, type EnvironmentOptions, type Plugin } from 'vite';
 
 /** One bundle for Node. It stands alone: dist/ runs without node_modules, and starts faster for it. */
-function bundle(input: Record<string, string>, format: 'cjs' | 'es'): EnvironmentOptions {
+function bundle(
+  input: Record<string, string>,
+  format: 'cjs' | 'es',
+  external: readonly string[] = [],
+): EnvironmentOptions {
   const ending = format === 'cjs' ? 'js' : 'mjs';
   return {
     consumer: 'server',
@@ -12,7 +16,7 @@ function bundle(input: Record<string, string>, format: 'cjs' | 'es'): Environmen
     define: { 'process.env.NODE_ENV': '"production"' },
     resolve: {
       noExternal: true,
-      external: [...builtinModules, ...builtinModules.map((name) => `node:${name}`)],
+      external: [...external, ...builtinModules, ...builtinModules.map((name) => `node:${name}`)],
       builtins: [...builtinModules, /^node:/],
     },
     build: {
@@ -129,11 +133,14 @@ export default defineConfig({
     tools: bundle(
       {
         bench: 'tests/bench/bench.ts',
+        pictures: 'tests/support/make-pictures.ts',
         samples: 'tests/support/make-samples.ts',
         simulate: 'tests/support/simulate/simulate.ts',
         'make-code-cache': 'electron/cli/make-code-cache.ts',
       },
       'es',
+      // It finds its own files beside it; who makes pictures has it installed.
+      ['playwright-core'],
     ),
   },
   builder: {

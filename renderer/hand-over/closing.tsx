@@ -9,9 +9,6 @@ export function Closing({ debrief }: { readonly debrief: Debrief }) {
   const isCorrected = debrief.log.issues.some(({ code }) => code === 'altitude-indicated-corrected');
   return (
     <footer>
-      {debrief.issues.map(({ message, tip }) => (
-        <p key={message}>{tip ? `${message} ${tip}` : message}</p>
-      ))}
       <h3>What it stands on</h3>
       {judged
         ? taskSentences(debrief).map(([covers, cannotSee]) => (

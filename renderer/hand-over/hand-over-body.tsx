@@ -55,6 +55,9 @@ function LogArticle({ handOver, id, dots }: { handOver: HandOver; id: string; do
           dots={dots}
         />
       ))}
+      {debrief.issues.map(({ message, tip }) => (
+        <p key={message}>{tip ? `${message} ${tip}` : message}</p>
+      ))}
       <Closing debrief={debrief} />
     </article>
   );

@@ -104,10 +104,14 @@ describe('text that is not ours', () => {
     writeFileSync(facility, JSON.stringify({ ...(JSON.parse(text) as object), name: nasty }));
     const log = join(folder, '<b>&log.csv');
     writeFileSync(log, readFileSync(sample('first-approach.csv')));
-    const { status, answer: page } = await runCommand(
-      ...['debrief', log, '--facility', facility, '--format', 'html', '--turbulence', '<i>light</i>'],
-      ...['--allow', 'airspeed-final=5: </td><script>gusts</script>', '--target-airspeed', '90'],
-    );
+    const stated = [
+      '--turbulence',
+      '<i>light</i>',
+      '--allow',
+      'airspeed-final=5: </td><script>gusts</script>',
+    ];
+    const words = [log, '--facility', facility, '--format', 'html', '--target-airspeed', '90', ...stated];
+    const { status, answer: page } = await runCommand('debrief', ...words);
     expect(status).toBe(0);
     expect(page).not.toMatch(/<script|<img|<b>|<i>/);
     expect(page.match(/<\/style>/g)).toHaveLength(1);
