@@ -4,13 +4,19 @@ import react from '@vitejs/plugin-react';
 import { defineConfig, type EnvironmentOptions, type Plugin } from 'vite';
 
 /** One bundle for Node. It stands alone: dist/ runs without node_modules, and starts faster for it. */
-function bundle(input: Record<string, string>, format: 'cjs' | 'es'): EnvironmentOptions {
+function bundle(
+  input: Record<string, string>,
+  format: 'cjs' | 'es',
+  external: readonly string[] = [],
+): EnvironmentOptions {
   const ending = format === 'cjs' ? 'js' : 'mjs';
   return {
     consumer: 'server',
+    // React has a slow half for its developers, and decides at run time which one is meant.
+    define: { 'process.env.NODE_ENV': '"production"' },
     resolve: {
       noExternal: true,
-      external: [...builtinModules, ...builtinModules.map((name) => `node:${name}`)],
+      external: [...external, ...builtinModules, ...builtinModules.map((name) => `node:${name}`)],
       builtins: [...builtinModules, /^node:/],
     },
     build: {
@@ -22,6 +28,8 @@ function bundle(input: Record<string, string>, format: 'cjs' | 'es'): Environmen
       minify: 'oxc',
       rollupOptions: {
         input,
+        // What is loaded later takes what it shares with the program from the program (see load-program.ts).
+        preserveEntrySignatures: 'allow-extension',
         output: {
           entryFileNames: `[name].${ending}`,
           chunkFileNames: `chunks/[name]-[hash].${ending}`,
@@ -50,12 +58,6 @@ function windowFile(name: 'main' | 'preload'): EnvironmentOptions {
       },
     },
   };
-}
-
-/** The same, with a package that stays outside of it: it is only there where the project is worked on. */
-function withOutside(made: EnvironmentOptions, name: string): EnvironmentOptions {
-  const { resolve } = made;
-  return { ...made, resolve: { ...resolve, external: [...(resolve!.external as string[]), name] } };
 }
 
 /** What the runtime reads first: which file to run, and what to call itself. */
@@ -128,17 +130,17 @@ export default defineConfig({
     app: bundle({ app: 'electron/loopback/main.ts' }, 'es'),
     window: windowFile('main'),
     preload: windowFile('preload'),
-    tools: withOutside(
-      bundle(
-        {
-          bench: 'tests/bench/bench.ts',
-          samples: 'tests/support/make-samples.ts',
-          simulate: 'tests/support/simulate/simulate.ts',
-          'make-code-cache': 'electron/cli/make-code-cache.ts',
-        },
-        'es',
-      ),
-      'playwright-core',
+    tools: bundle(
+      {
+        bench: 'tests/bench/bench.ts',
+        pictures: 'tests/support/make-pictures.ts',
+        samples: 'tests/support/make-samples.ts',
+        simulate: 'tests/support/simulate/simulate.ts',
+        'make-code-cache': 'electron/cli/make-code-cache.ts',
+      },
+      'es',
+      // It finds its own files beside it; who makes pictures has it installed.
+      ['playwright-core'],
     ),
   },
   builder: {

@@ -1,11 +1,9 @@
-import { useEffect, useSyncExternalStore } from 'react';
+import { Suspense, useEffect, useSyncExternalStore } from 'react';
 import { Button, DropZone, FileTrigger, type FileDropItem } from 'react-aria-components';
 import { CAUTIONS } from '../core/debrief/cautions.ts';
 import type { AppState, View } from './state/app-state.ts';
 import type { Session } from './state/session.ts';
-import { FacilitiesView } from './views/facility/facilities-view.tsx';
-import { FlightView } from './views/flight-view.tsx';
-import { StandardsView } from './views/standards/standards-view.tsx';
+import { FacilitiesView, fetchLaterViews, FlightView, StandardsView } from './later-views.ts';
 import { StartView } from './views/start-view.tsx';
 
 /** The whole page: what can be gone to, what is open, and the view that is shown. A log can be dropped anywhere. */
@@ -15,6 +13,7 @@ export function App({ session }: { readonly session: Session }) {
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme;
   }, [theme]);
+  useEffect(fetchLaterViews, []);
   const drop = async (items: readonly FileDropItem[]) =>
     session.openFiles(await Promise.all(items.map((item) => item.getFile())));
   return (
@@ -26,7 +25,9 @@ export function App({ session }: { readonly session: Session }) {
       <Header state={state} session={session} />
       <Notices state={state} session={session} />
       <main>
-        <Shown state={state} session={session} />
+        <Suspense fallback={null}>
+          <Shown state={state} session={session} />
+        </Suspense>
       </main>
       <footer className="cautions">
         {CAUTIONS.map((caution) => (

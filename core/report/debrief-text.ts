@@ -31,7 +31,8 @@ export function debriefText(debrief: Debrief): string {
     .join('\n\n')}\n`;
 }
 
-function isJudged({ approaches }: Debrief): boolean {
+/** Whether anything was held to the standard. */
+export function isJudged({ approaches }: Debrief): boolean {
   return approaches.some(({ criteria }) => criteria.length > 0);
 }
 
@@ -83,11 +84,18 @@ export function altitudeWords([event]: readonly DebriefEvent[], { positionError 
     : `heights from the log, ± ${Math.ceil(positionError.heightFt.median)} ft: your altimeter decides`;
 }
 
-/** Which tasks of the standard this covers in part, and what it cannot see of them. */
-function taskLines({ standard }: Debrief): string[] {
-  return standard.tasks.flatMap(({ code, title, covered, notSeen }) => [
-    ...pageLines(`Of ${code}, ${title}, this covers in part: ${covered}.`),
-    ...indentedLines('  ', `It cannot see: ${notSeen}.`),
+function taskLines(debrief: Debrief): string[] {
+  return taskSentences(debrief).flatMap(([covers, cannotSee]) => [
+    ...pageLines(covers),
+    ...indentedLines('  ', cannotSee),
+  ]);
+}
+
+/** Which tasks of the standard this covers in part, and what it cannot see of them, a pair of sentences each. */
+export function taskSentences({ standard }: Debrief): [covers: string, cannotSee: string][] {
+  return standard.tasks.map(({ code, title, covered, notSeen }) => [
+    `Of ${code}, ${title}, this covers in part: ${covered}.`,
+    `It cannot see: ${notSeen}.`,
   ]);
 }
 

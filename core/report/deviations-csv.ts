@@ -1,4 +1,5 @@
 import type { Deviations } from '../deviation/deviations.ts';
+import { firstAfter, firstAtOrAfter, type Span } from '../numeric/polyline.ts';
 import type { Track } from '../track/track.ts';
 import { utcText } from '../units/utc.ts';
 
@@ -8,11 +9,13 @@ const HEADER =
 const LINES_IN_A_BLOCK = 4000;
 
 /**
- * The deviations of every fix as CSV (design, section 13), in blocks of lines: full precision, one line a fix; a
- * value that is not known is an empty cell.
+ * The deviations of every fix as CSV (design, section 13), or of those in a span, in blocks of lines: full precision,
+ * one line a fix; a value that is not known is an empty cell.
  */
-export function* deviationsCsv(track: Track, deviations: Deviations): Generator<string> {
+export function* deviationsCsv(track: Track, deviations: Deviations, span?: Span): Generator<string> {
   yield `${HEADER}\n`;
+  const first = span ? firstAtOrAfter(track.timeS, span.startS) : 0;
+  const end = span ? firstAfter(track.timeS, span.endS) : track.count;
   const columns = [
     track.latDeg,
     track.lonDeg,
@@ -25,9 +28,9 @@ export function* deviationsCsv(track: Track, deviations: Deviations): Generator<
     deviations.glidepathFullScale,
     deviations.heightAboveGlidepathFt,
   ];
-  for (let start = 0; start < track.count; start += LINES_IN_A_BLOCK) {
+  for (let start = first; start < end; start += LINES_IN_A_BLOCK) {
     let block = '';
-    for (let i = start; i < Math.min(track.count, start + LINES_IN_A_BLOCK); i++) {
+    for (let i = start; i < Math.min(end, start + LINES_IN_A_BLOCK); i++) {
       block += utcText(track.timeS[i]!);
       for (const column of columns) {
         const value = column[i]!;

@@ -9,8 +9,13 @@ import { windSentences } from './wind-lines.ts';
 /** The band of a height on a roll (design, section 10). */
 const RIGHT_WITHIN_FT = 13;
 
-/** What was measured of an approach as a whole, in sentences. */
+/** What was measured of an approach as a whole, as lines of a page. */
 export function measureLines(measures: DebriefMeasures, log: Debrief['log']): string[] {
+  return measureSentences(measures, log).flatMap(pageLines);
+}
+
+/** The same, in sentences. */
+export function measureSentences(measures: DebriefMeasures, log: Debrief['log']): string[] {
   const { correctionsOnFinal, sinkOnFinal, threshold } = measures;
   const found: string[] = [];
   if (sinkOnFinal)
@@ -32,7 +37,7 @@ export function measureLines(measures: DebriefMeasures, log: Debrief['log']): st
       `Lost ${whole(measures.heightLostInMissedApproachFt)} ft after the missed approach was begun.`,
     );
   found.push(...needleSentences(measures), ...rolloutSentence(measures, log));
-  return found.flatMap(pageLines);
+  return found;
 }
 
 /** What a roll says of the log's heights. Within a receiver's own error they are right. */

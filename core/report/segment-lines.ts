@@ -3,7 +3,8 @@ import type { DebriefNeedle, DebriefSegment, DebriefSpeed, DebriefSpread } from 
 import { whole } from '../units/whole.ts';
 import { dayAndClock, duration } from './plain-words.ts';
 
-const SEGMENTS: Readonly<Record<SegmentKind, string>> = {
+/** What each stretch of an approach is called. */
+export const SEGMENT_WORDS: Readonly<Record<SegmentKind, string>> = {
   intercept: 'Before final',
   final: 'Final',
   visual: 'Visual',
@@ -16,7 +17,7 @@ export function segmentLines(segment: DebriefSegment): string[] {
   const onFinal = kind === 'final';
   const unrecorded = unrecordedS >= 1 ? `, ${duration(unrecordedS)} of it not recorded` : '';
   return [
-    `${SEGMENTS[kind]}: ${duration(durationS)}${unrecorded}`,
+    `${SEGMENT_WORDS[kind]}: ${duration(durationS)}${unrecorded}`,
     ...(localizer ? [...needleLines('Localizer', localizer), ...(onFinal ? shownLine(localizer) : [])] : []),
     ...(glidepath ? [...needleLines('Glidepath', glidepath), ...(onFinal ? shownLine(glidepath) : [])] : []),
     ...airspeedLines(segment.airspeed),
@@ -41,13 +42,18 @@ function needleLines(name: string, needle: DebriefNeedle): string[] {
   ];
 }
 
-/** What the needle in the cockpit showed, where the beam's own error makes that another range of seconds. */
-function shownLine({ shownOutsideS, timeOutsideS }: DebriefNeedle): string[] {
-  if (shownOutsideS === null || timeOutsideS === null) return [];
+function shownLine(needle: DebriefNeedle): string[] {
+  const shown = shownSeconds(needle);
+  if (shown === null) return [];
+  return [`    with the beam's own error the needle showed ${shown} s beyond the limit`];
+}
+
+/** What the needle in the cockpit showed, "3 to 9", where the beam's own error makes that another range of seconds. */
+export function shownSeconds({ shownOutsideS, timeOutsideS }: DebriefNeedle): string | null {
+  if (shownOutsideS === null || timeOutsideS === null) return null;
   const [from, to] = [shownOutsideS.atLeast, shownOutsideS.atMost].map(Math.round) as [number, number];
   const isSame = from === Math.round(timeOutsideS.atLeast) && to === Math.round(timeOutsideS.atMost);
-  if (isSame || from === to) return [];
-  return [`    with the beam's own error the needle showed ${from} to ${to} s beyond the limit`];
+  return isSame || from === to ? null : `${from} to ${to}`;
 }
 
 function airspeedLines(speed: DebriefSpeed | null): string[] {

@@ -1,16 +1,12 @@
 import { join, resolve } from 'node:path';
-import type { DefinedFacility } from '../../core/analyze.ts';
 import { USUAL_ANTENNA_FT } from '../../core/approach/flown.ts';
-import { composeDebrief, type Judging } from '../../core/debrief/compose-debrief.ts';
-import type { Debrief } from '../../core/debrief/debrief.ts';
+import { compose, type Judging } from '../../core/debrief/compose-debrief.ts';
 import type { Heights } from '../../core/debrief/heights.ts';
 import { issue, usable, type Issue, type Outcome } from '../../core/issue/issue.ts';
-import type { LogSettings } from '../../core/log/log.ts';
-import { debriefsCsv } from '../../core/report/debrief-csv.ts';
-import { debriefText } from '../../core/report/debrief-text.ts';
 import { SHIPPED } from '../../core/standard/standards.ts';
 import { makeFolder, writeAtomically } from '../files/write-atomically.ts';
 import { EXIT, type Arguments, type Command, type ExitStatus, type Output } from './command.ts';
+import { debriefFormat, FORMAT_NAMES, type DebriefFormat } from './debrief-formats.ts';
 import { LOG_OPTIONS, logSettings } from './log-options.ts';
 import { numberOf } from './number-of.ts';
 import { readFacility, readMaterial, refuse, tell } from './read-input.ts';
@@ -21,7 +17,7 @@ export const debrief: Command = {
   name: 'debrief',
   usage:
     'LOG... --facility F.json [--standard ID|FILE] [--target-airspeed KT] [--vref KT] [--intercept-airspeed KT] [--wind 250/18] ' +
-    '[--conditions imc|simulated|vmc] [--runway seen|not-seen] [--format text|json|csv] [--out PATH]',
+    '[--conditions imc|simulated|vmc] [--runway seen|not-seen] [--format text|json|csv|html|geojson] [--out PATH]',
   purpose: 'say what happened on an approach, whether it met a standard, and how that was worked out',
   options: {
     facility: { value: 'a facility file', required: true },
@@ -36,7 +32,10 @@ export const debrief: Command = {
     'antenna-height': {
       value: `the height of the receiver's antenna above the ground, in feet; ${USUAL_ANTENNA_FT} when not said`,
     },
-    format: { value: 'text, json or csv', oneOf: ['text', 'json', 'csv'] },
+    format: {
+      value: 'text, json or csv; html for a page to hand over; geojson for a map',
+      oneOf: FORMAT_NAMES,
+    },
     out: { value: 'where to write: a file, or with several logs a folder' },
     ...LOG_OPTIONS,
   },
@@ -49,11 +48,29 @@ export const debrief: Command = {
     if (!facility.ok) return refuse(facility.refusal, output);
     const judging = judgingOf(args);
     if (!judging.ok) return refuse(judging.refusal, output);
-    const debriefs = await debriefAll(args.files, facility.value, settings.value, judging.value, output);
-    if (debriefs.length === 0) return EXIT.unusable;
-    return deliver(debriefs, args, output);
+    const format = await debriefFormat(args.options['format']?.[0] ?? 'text');
+    const answers: Answer[] = [];
+    for (const path of args.files) {
+      // Each log that cannot be read gets its sentence.
+      const material = await readMaterial(path, facility.value, settings.value, output);
+      if (!material.ok) {
+        refuse(material.refusal, output);
+        continue;
+      }
+      tell(material.issues, output);
+      const composed = compose(material.value, judging.value);
+      answers.push({ log: composed.debrief.log.file, part: format.partOf(composed) });
+    }
+    if (answers.length === 0) return EXIT.unusable;
+    return deliver(answers, format, args, output);
   },
 };
+
+/** What a format made of one log. */
+interface Answer {
+  readonly log: string;
+  readonly part: unknown;
+}
 
 /** Higher than on any aircraft. */
 const ANTENNA_FT = { min: 0, max: 40 };
@@ -76,42 +93,23 @@ export function judgingOf(args: Arguments): Outcome<Judging> {
   });
 }
 
-/** Debriefs what can be; each log that cannot gets its sentence. */
-async function debriefAll(
-  paths: readonly string[],
-  facility: DefinedFacility,
-  settings: LogSettings,
-  judging: Judging,
-  output: Output,
-): Promise<Debrief[]> {
-  const debriefs: Debrief[] = [];
-  for (const path of paths) {
-    const material = await readMaterial(path, facility, settings, output);
-    if (!material.ok) {
-      refuse(material.refusal, output);
-      continue;
-    }
-    tell(material.issues, output);
-    debriefs.push(composeDebrief(material.value, judging));
-  }
-  return debriefs;
-}
-
 async function deliver(
-  debriefs: readonly Debrief[],
+  answers: readonly Answer[],
+  format: DebriefFormat,
   { files, options }: Arguments,
   output: Output,
 ): Promise<ExitStatus> {
-  const format = options['format']?.[0] ?? 'text';
   const several = files.length > 1;
   const path = options['out']?.[0];
+  const [{ part: first }] = answers as [Answer];
   if (path === undefined) {
-    await output.answer(several ? allInOne(debriefs, format) : written(debriefs[0]!, format));
+    const parts = answers.map(({ part }) => part);
+    await output.answer(several ? format.allInOne(parts) : format.written(first));
     return EXIT.done;
   }
   const targets = several
-    ? fileNames(debriefs, format).map(([name, text]) => [join(path, name), text] as const)
-    : [[path, written(debriefs[0]!, format)] as const];
+    ? fileNames(answers, format).map(([name, text]) => [join(path, name), text] as const)
+    : [[path, format.written(first)] as const];
   // A slip in the command line must not cost anybody a log.
   const inputs = new Set([...files, ...options['facility']!].map((input) => resolve(input)));
   const overwritten = targets.find(([target]) => inputs.has(resolve(target)));
@@ -125,26 +123,14 @@ async function deliver(
   return EXIT.done;
 }
 
-function written(debrief: Debrief, format: string): string {
-  if (format === 'csv') return debriefsCsv([debrief]);
-  return format === 'json' ? `${JSON.stringify(debrief, null, 2)}\n` : debriefText(debrief);
-}
-
-function allInOne(debriefs: readonly Debrief[], format: string): string {
-  if (format === 'csv') return debriefsCsv(debriefs);
-  if (format === 'json') return `${JSON.stringify(debriefs, null, 2)}\n`;
-  return debriefs.map(debriefText).join(`\n${'─'.repeat(100)}\n\n`);
-}
-
 /** A name for each debrief, after its log; logs of one name from different folders get numbers. */
-function fileNames(debriefs: readonly Debrief[], format: string): [name: string, text: string][] {
-  const ending = format === 'text' ? 'txt' : format;
+function fileNames(answers: readonly Answer[], format: DebriefFormat): [name: string, text: string][] {
   const taken = new Map<string, number>();
-  return debriefs.map((debrief) => {
-    const stem = debrief.log.file.replace(/\.[^.]+$/, '');
+  return answers.map(({ log, part }) => {
+    const stem = log.replace(/\.[^.]+$/, '');
     const count = (taken.get(stem) ?? 0) + 1;
     taken.set(stem, count);
-    return [`${stem}${count > 1 ? `-${count}` : ''}.debrief.${ending}`, written(debrief, format)];
+    return [`${stem}${count > 1 ? `-${count}` : ''}.debrief.${format.ending}`, format.written(part)];
   });
 }
 

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { createRequire, Module } from 'node:module';
 import { join } from 'node:path';
 import { setFlagsFromString } from 'node:v8';
 import { Script } from 'node:vm';
@@ -35,7 +35,10 @@ export function loadProgram(folder: string): { readonly program: Program; readon
   const cachedData = codeCache(folder);
   const script = new Script(source, { filename, ...(cachedData && { cachedData }) });
   const program = {};
-  (script.runInThisContext() as Wrapped)(program, createRequire(filename));
+  const require = createRequire(filename);
+  // A part that is loaded later requires what it shares with the program from its file: from this one, and no second.
+  require.cache[filename] = Object.assign(new Module(filename), { exports: program, loaded: true });
+  (script.runInThisContext() as Wrapped)(program, require);
   return { program: program as Program, script };
 }
 

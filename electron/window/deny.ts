@@ -1,8 +1,10 @@
 import type { ContentsPart, ElectronParts, Navigation, SessionPart } from './electron-parts.ts';
 import { isOwnAddress, PAGE_ADDRESS } from './page-address.ts';
 
-/** The page saves a file by a link that holds all of it; from anywhere else nothing is fetched. */
-const SAVED_BY_PAGE = /^data:application\/json[;,]/;
+/** The page saves a file by a link that holds all of it, or to what it has made; from anywhere else nothing is fetched. */
+function isSavedByPage(address: string): boolean {
+  return /^data:application\/json[;,]/.test(address) || address.startsWith(`blob:${PAGE_ADDRESS}`);
+}
 
 /** Nothing is granted to any page, nothing is asked of any network, and nothing comes down but what the page made. */
 export function denyToSession(session: SessionPart): void {
@@ -12,7 +14,8 @@ export function denyToSession(session: SessionPart): void {
   // It would fetch its word lists from a server.
   session.setSpellCheckerEnabled(false);
   session.on('will-download', (event, item) => {
-    if (!SAVED_BY_PAGE.test(item.getURL())) event.preventDefault();
+    // Of what is not prevented the runtime asks where to save it.
+    if (!isSavedByPage(item.getURL())) event.preventDefault();
   });
   session.webRequest.onBeforeRequest(({ url }, answer) => answer({ cancel: !isAtHome(url) }));
 }

@@ -2,6 +2,7 @@ import { useMemo, useRef, useState, type KeyboardEvent, type PointerEvent, type 
 import type { Sheet } from '../../core/sheet/sheet.ts';
 import { frameOf, wholeRange, type Frame, type SheetView } from '../sheet/frame.ts';
 import { SheetFigure } from '../sheet/sheet-figure.tsx';
+import { PathTable } from '../tables/path-table.tsx';
 import { Cursor } from './cursor.tsx';
 import { ExcursionList, MomentList } from './moments.tsx';
 import { deedOf } from './keys.ts';
@@ -63,6 +64,10 @@ export function ReplayView({ sheet, moment, dots, candidates }: Props) {
         <div className="sheet-side">
           <PointedSheet {...{ holder, frame, others, moment, range, setRange }} />
           <Player {...{ sheet, moment, isPlaying, setPlaying }} />
+          <details className="numbers">
+            <summary>The numbers behind the sheet</summary>
+            <PathTable sheet={sheet} dots={dots} />
+          </details>
         </div>
         <aside className="now-side" aria-label="At the cursor, and what happened">
           <NowPanel sheet={sheet} moment={moment} dots={dots} asNeedles={looks.asNeedles} />

@@ -66,10 +66,21 @@ const FOOT = 6;
 const SHORTEST = 0.6;
 const TALLEST = 1.7;
 
+/**
+ * Places are told to a hundredth of a pixel: engines differ in the last digits of a tangent, and the same sheet is to
+ * be the same to the last byte.
+ */
+const toHundredths = (from: number, to: number) => (share: number) =>
+  Math.round((from + (to - from) * share) * 100) / 100;
+
+function scaleOf(domain: readonly [number, number], range: readonly [number, number]): Scale {
+  return scaleLinear(domain, range).interpolate(toHundredths);
+}
+
 /** Puts the panels of a sheet under one another. */
 export function frameOf(sheet: Sheet, view: SheetView): Frame {
   const right = view.widthPx - RIGHT;
-  const x = scaleLinear(view.range, [LEFT, right]);
+  const x = scaleOf(view.range, [LEFT, right]);
   const column = view.axis === 'distance' ? sheet.columns.distanceNm : sheet.columns.timeS;
   const xOfRow = (row: Row) => x(valueAtRow(column, row));
   const seen = seenSpan(sheet, view);
@@ -78,7 +89,7 @@ export function frameOf(sheet: Sheet, view: SheetView): Frame {
   let top = HEAD;
   const panel = (usual: number, domain: readonly [number, number]): Panel => {
     const height = usual * times;
-    const placed = { top, height, y: scaleLinear(domain, [top + height, top]) };
+    const placed = { top, height, y: scaleOf(domain, [top + height, top]) };
     top += height + SPACE;
     return placed;
   };

@@ -6,7 +6,7 @@ import { ExcursionTints, FlownExcursions } from './excursions.tsx';
 import type { Frame } from './frame.ts';
 import { linePath } from './lines.ts';
 import { OtherLines } from './other-lines.tsx';
-import { FixDots } from './profile-panel.tsx';
+import { FixDots, MANY_FT } from './profile-panel.tsx';
 import { runsIn, valueAtRow, type Row } from './rows.ts';
 import { wholeWords } from './words.ts';
 
@@ -54,7 +54,8 @@ export function PlanPanel({ frame, others, clip }: Props) {
 
 function widening({ x, plan, view }: Frame): string {
   if (view.axis === 'time') return '';
-  const times = Math.abs(plan.y(1) - plan.y(0)) / (Math.abs(x(1) - x(0)) / FEET_PER_NM);
+  const perFoot = Math.abs(plan.y(MANY_FT) - plan.y(0)) / MANY_FT;
+  const times = perFoot / (Math.abs(x(1) - x(0)) / FEET_PER_NM);
   return times < 1.5 ? '' : `, sideways × ${Math.round(times)}`;
 }
 

@@ -65,11 +65,14 @@ function dashedWords({ columns, heights }: Sheet): string {
   return columns.indicatedFt && heights.source !== 'indicated' ? '; dashed: altimeter' : '';
 }
 
+/** Over so many feet a place rounded to the hundredth of a pixel is exact enough. */
+export const MANY_FT = 10_000;
+
 /** How much taller than long it is drawn: ", heights × 9". */
 function exaggeration({ x, view }: Frame, y: Frame['profile']['y']): string {
   if (view.axis === 'time') return '';
   const perFootAcross = Math.abs(x(1) - x(0)) / FEET_PER_NM;
-  const perFootUp = Math.abs(y(1) - y(0));
+  const perFootUp = Math.abs(y(MANY_FT) - y(0)) / MANY_FT;
   return `, heights × ${Math.max(1, Math.round(perFootUp / perFootAcross))}`;
 }
 

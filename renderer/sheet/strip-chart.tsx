@@ -115,7 +115,7 @@ function BeyondBand({ frame, panel, band, patternId }: BandProps & { readonly pa
           )}
         />
         <path
-          style={{ fill: `url(#${patternId})` }}
+          fill={`url(#${patternId})`}
           d={areaPath(
             open,
             xOfRow,

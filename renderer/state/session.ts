@@ -4,13 +4,15 @@ import type { Inspection } from '../../core/report/inspection.ts';
 import type { Stated } from '../../core/standard/stated.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import type { Recent } from '../../electron/bridge/recent.ts';
-import type { FacilityText } from '../worker/protocol.ts';
+import type { HandOver } from '../hand-over/hand-over.ts';
+import type { AskedDebrief, FacilityText, Saved } from '../worker/protocol.ts';
 import { Analyst, type Running } from './analyst.ts';
 import { lastDebriefed, lastRead, type Flight, type Judged, type Sample } from './app-state.ts';
+import { download } from './download.ts';
 import { bytesOf, call, HostProblem, onHostEvent } from './host.ts';
-import { loadFacilities } from './load-facilities.ts';
 import { remembered, withRemembered, type Mapping } from './mapping.ts';
 import { NotesKeeper } from './notes-keeper.ts';
+import { OwnFacilities } from './own-facilities.ts';
 import { askedStandard, OwnStandards } from './own-standards.ts';
 import { nothingSaid, settled, statementsOf, takenOver } from './recent-entry.ts';
 import { RecentFlights } from './recent-flights.ts';
@@ -36,8 +38,6 @@ interface HowToRead {
 }
 
 const FAULT = 'This is a fault of Halfdot, not of your file. Nothing of yours was changed.';
-/** Long enough that a word is not written to the disk letter by letter. */
-const DRAFT_WAIT_MS = 300;
 
 /** Everything that the user can do, in one place: it changes the state, and asks the worker and the host. */
 export class Session {
@@ -47,17 +47,19 @@ export class Session {
   readonly #running = new Map<string, Running<unknown>>();
   /** The last debrief asked for of each log, so that an older one never overwrites a newer. */
   readonly #asked = new Map<string, number>();
-  readonly standards = new OwnStandards({
+  readonly #parts = {
     store: this.store,
     analyst: this.#analyst,
-    saveNotes: (notes) => this.saveNotes(notes),
-    judge: (id) => this.judge(id),
-  });
+    saveNotes: (notes: Notes) => this.saveNotes(notes),
+    judge: (id: string) => this.judge(id),
+  };
+  readonly facilities = new OwnFacilities(this.#parts);
+  readonly standards = new OwnStandards(this.#parts);
   readonly #notes = new NotesKeeper(
     this.store,
     (error) => this.#tell(error),
     (notes) => {
-      void this.#loadFacilities(this.store.state().samples, notes);
+      void this.facilities.load(notes);
       void this.standards.load(notes);
     },
   );
@@ -67,7 +69,6 @@ export class Session {
   /** Until the facilities are there, none can be found to have been flown to. */
   #begun: () => void = () => {};
   readonly #ready = new Promise<void>((resolve) => (this.#begun = resolve));
-  #draftTimer = 0;
 
   /** Fetches what the host keeps, and opens what it was started with. */
   async begin(): Promise<void> {
@@ -84,7 +85,7 @@ export class Session {
     const [samples] = await Promise.all([call('samples', {}), this.#notes.fetch(), this.#recents.fetch()]);
     this.store.dispatch({ do: 'samples', samples });
     await this.standards.load(this.store.state().notes);
-    await this.#loadFacilities(samples, this.store.state().notes);
+    await this.facilities.load(this.store.state().notes);
   }
 
   async openFiles(files: readonly File[]): Promise<void> {
@@ -216,18 +217,16 @@ export class Session {
     const opened = this.#flight(id);
     if (opened) this.standards.settle(opened);
     const flight = this.#flight(id);
-    const facility = this.#facility(flight?.facilityId ?? null);
-    if (!flight || flight.reading.kind !== 'read' || !facility) return;
+    const asked = this.#askedDebrief(id);
+    if (!flight || flight.reading.kind !== 'read' || !asked) return;
     const mine = (this.#asked.get(id) ?? 0) + 1;
     this.#asked.set(id, mine);
     const isLast = () => this.#asked.get(id) === mine;
     const last = lastDebriefed(flight.judged);
     this.#change(id, { judged: { kind: 'working', share: null, last } });
-    const { stated, heights, antennaHeightFt } = flight;
-    const standard = askedStandard(this.store.state(), flight.standardId);
     const running = this.#analyst.start(
       'debrief',
-      { log: id, facility, asked: { standard, stated, heights, antennaHeightFt } },
+      asked,
       (share) => isLast() && this.#change(id, { judged: { kind: 'working', share, last } }),
     );
     this.#running.set(id, running);
@@ -240,51 +239,38 @@ export class Session {
     this.#change(id, { judged });
   }
 
+  /** Saves a file of a log's debrief; of its fixes those of one approach. */
+  async save(id: string, what: Saved, approach: number): Promise<void> {
+    const debrief = this.#askedDebrief(id);
+    if (!debrief) return;
+    const { dots } = this.store.state().notes.settings;
+    const done = await this.#analyst.start('save', { ...debrief, what, approach, dots }).done;
+    if (done.kind === 'done') download(this.#flight(id)?.name ?? 'log', done.value);
+    else this.#tell(done.kind === 'refused' ? new HostProblem(done.issue.message) : done);
+  }
+
+  /** What the page to hand over is drawn of; null where there is none. */
+  async handOver(id: string): Promise<HandOver | null> {
+    const debrief = this.#askedDebrief(id);
+    if (!debrief) return null;
+    const done = await this.#analyst.start('handOver', debrief).done;
+    if (done.kind === 'done') return done.value;
+    this.#tell(done.kind === 'refused' ? new HostProblem(done.issue.message) : done);
+    return null;
+  }
+
+  #askedDebrief(id: string): AskedDebrief | null {
+    const flight = this.#flight(id);
+    const facility = this.#facility(flight?.facilityId ?? null);
+    if (!flight || !facility) return null;
+    const { stated, heights, antennaHeightFt } = flight;
+    const standard = askedStandard(this.store.state(), flight.standardId);
+    return { log: id, facility, asked: { standard, stated, heights, antennaHeightFt } };
+  }
+
   /** Keeps notes: the newest last, one after the other. */
   async saveNotes(notes: Notes): Promise<void> {
     await this.#notes.save(notes);
-  }
-
-  /** Adds or changes a facility of the user's own, at its place; what was typed into it is kept with that. */
-  async keepFacility(id: string, text: string): Promise<void> {
-    const { notes, samples } = this.store.state();
-    const isNew = !notes.facilities.some((facility) => facility.id === id);
-    const facilities = isNew
-      ? [...notes.facilities, { id, text }]
-      : notes.facilities.map((facility) => (facility.id === id ? { id, text } : facility));
-    const kept = { ...notes, facilities, drafts: withDraft(notes, id, null) };
-    await this.saveNotes(kept);
-    await this.#loadFacilities(samples, kept);
-    await this.#judgeAll(id);
-  }
-
-  async removeFacility(id: string): Promise<void> {
-    const { notes, samples } = this.store.state();
-    const facilities = notes.facilities.filter((facility) => facility.id !== id);
-    const kept = { ...notes, facilities, drafts: withDraft(notes, id, null) };
-    await this.saveNotes(kept);
-    await this.#loadFacilities(samples, kept);
-  }
-
-  /** Takes over what is typed into a facility, without changing it yet; null takes it back. */
-  draftFacility(id: string, text: string | null): void {
-    const { notes } = this.store.state();
-    this.store.dispatch({ do: 'notes', notes: { ...notes, drafts: withDraft(notes, id, text) } });
-    clearTimeout(this.#draftTimer);
-    this.#draftTimer = window.setTimeout(() => {
-      void this.saveNotes(this.store.state().notes);
-    }, DRAFT_WAIT_MS);
-  }
-
-  async readFacility(facility: FacilityText) {
-    const done = await this.#analyst.start('facilities', { facilities: [facility] }).done;
-    return done.kind === 'done' ? done.value[0]! : null;
-  }
-
-  /** Debriefs anew what was debriefed at a facility that has changed. */
-  async #judgeAll(facilityId: string): Promise<void> {
-    for (const flight of this.store.state().flights)
-      if (flight.facilityId === facilityId) await this.judge(flight.id);
   }
 
   async #openGiven(): Promise<void> {
@@ -310,11 +296,6 @@ export class Session {
     }
   }
   readonly #opened = new Set<string>();
-
-  async #loadFacilities(samples: readonly Sample[], notes: Notes): Promise<void> {
-    const facilities = await loadFacilities(this.#analyst, samples, notes);
-    this.store.dispatch({ do: 'facilities', facilities });
-  }
 
   /** False when the log cannot be read so. */
   async #reread(id: string, settings: LogSettings, how: HowToRead): Promise<boolean> {
@@ -391,9 +372,4 @@ export class Session {
     const message = error instanceof HostProblem ? error.message : FAULT;
     this.store.dispatch({ do: 'notice', message });
   }
-}
-
-function withDraft({ drafts = {} }: Notes, id: string, text: string | null): NonNullable<Notes['drafts']> {
-  const { [id]: _, ...others } = drafts;
-  return text === null ? others : { ...others, [id]: text };
 }

@@ -1,16 +1,21 @@
 import type { ApproachDebrief, Debrief } from '../../core/debrief/debrief.ts';
 import { sentencesToCheck, sourceSentence } from '../../core/report/debrief-text.ts';
 import { gradeHeadline } from '../../core/report/grade-lines.ts';
+import { PLACE_CAUTIONS } from '../../core/report/place-cautions.ts';
 import { positionSentence } from '../../core/report/position-line.ts';
 import type { Sheet } from '../../core/sheet/sheet.ts';
 import { statedSentence } from '../../core/report/stated-lines.ts';
 import type { Debriefed } from '../state/app-state.ts';
-import { CriteriaTable } from './criteria-table.tsx';
-import { EventTable } from './event-table.tsx';
+import type { Session } from '../state/session.ts';
+import { CriteriaTable } from '../tables/criteria-table.tsx';
+import { EventTable } from '../tables/event-table.tsx';
+import { StabilityTable } from '../tables/stability-table.tsx';
+import { HandOverButtons } from './hand-over-buttons.tsx';
 import { SheetPreview } from './sheet-preview.tsx';
-import { StabilityTable } from './stability-table.tsx';
 
 interface Props extends Debriefed {
+  readonly flightId: string;
+  readonly session: Session;
   /** Place of the approach that is shown. */
   readonly at: number;
   readonly dots: 2 | 5;
@@ -21,7 +26,7 @@ interface Props extends Debriefed {
 }
 
 /** The debrief of one approach: first a sentence, then what it stands on. */
-export function DebriefView({ debrief, page, sheets, at, dots, isStale, jump }: Props) {
+export function DebriefView({ debrief, page, sheets, at, dots, isStale, jump, flightId, session }: Props) {
   const approach = debrief.approaches[at];
   const sheet = sheets[at];
   return (
@@ -31,6 +36,7 @@ export function DebriefView({ debrief, page, sheets, at, dots, isStale, jump }: 
       ) : (
         <NoApproach debrief={debrief} />
       )}
+      <HandOverButtons session={session} flightId={flightId} approach={approach?.index ?? null} />
       <Sources debrief={debrief} page={page} />
     </article>
   );
@@ -89,9 +95,7 @@ function Grade({ approach }: { approach: ApproachDebrief }) {
   return (
     <details className="grade">
       <summary>{headline}</summary>
-      <p>
-        How one recorded path compares; this program’s own, no authority’s. Not a sign-off and not a minimum.
-      </p>
+      <p>{PLACE_CAUTIONS.level}</p>
       <ul>
         {approach.grade.working.map((step, i) => (
           <li key={`${i} ${step}`}>{step}</li>

@@ -6,6 +6,7 @@ import { Moment } from '../replay/moment.ts';
 import { otherSheets } from '../replay/other-sheets.ts';
 import { ReplayView } from '../replay/replay-view.tsx';
 import type { AppState, Debriefed, Flight } from '../state/app-state.ts';
+import type { Session } from '../state/session.ts';
 import { DebriefView } from './debrief-view.tsx';
 
 export type Shown = 'debrief' | 'replay';
@@ -14,6 +15,7 @@ interface Props {
   readonly debriefed: Debriefed;
   readonly flight: Flight;
   readonly state: AppState;
+  readonly session: Session;
   readonly shown: Shown;
   readonly show: (shown: Shown) => void;
   /** A newer one is being made. */
@@ -21,7 +23,7 @@ interface Props {
 }
 
 /** What came of a log, one approach at a time: told as a debrief, or gone through on its sheet. */
-export function Debriefing({ debriefed, flight, state, shown, show, isStale = false }: Props) {
+export function Debriefing({ debriefed, flight, state, session, shown, show, isStale = false }: Props) {
   const { debrief, sheets } = debriefed;
   const [chosen, choose] = useState(0);
   // The cursor of each approach stays where it was, also when a statement made the debrief anew.
@@ -30,8 +32,8 @@ export function Debriefing({ debriefed, flight, state, shown, show, isStale = fa
   const approach = debrief.approaches[at];
   const sheet = sheets[at];
   const { dots } = state.notes.settings;
-  if (!approach || !sheet)
-    return <DebriefView {...debriefed} at={0} dots={dots} isStale={isStale} jump={null} />;
+  const told = { ...debriefed, at, dots, isStale, session, flightId: flight.id };
+  if (!approach || !sheet) return <DebriefView {...told} jump={null} />;
   const moment = moments.get(at) ?? new Moment(sheet.span.startS);
   moments.set(at, moment);
   const jump = (utc: string) => {
@@ -59,7 +61,7 @@ export function Debriefing({ debriefed, flight, state, shown, show, isStale = fa
         ) : null}
       </div>
       {shown === 'debrief' ? (
-        <DebriefView {...debriefed} at={at} dots={dots} isStale={isStale} jump={jump} />
+        <DebriefView {...told} jump={jump} />
       ) : (
         <>
           <h1 className="summary">{approach.summary}</h1>

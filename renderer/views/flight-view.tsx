@@ -86,7 +86,7 @@ function Answer({ flight, state, session, shown, show, isStale }: AnswerProps) {
       </section>
     );
   const last = lastDebriefed(judged);
-  const seen = { flight, state, shown, show };
+  const seen = { flight, state, session, shown, show };
   if (last) return <Debriefing debriefed={last} {...seen} isStale={isStale || judged.kind === 'working'} />;
   const share = judged.kind === 'working' ? judged.share : null;
   return <Working words="Judging" share={share} stop={() => session.cancel(flight.id)} />;

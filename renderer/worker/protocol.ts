@@ -8,6 +8,7 @@ import type { Inspection } from '../../core/report/inspection.ts';
 import type { Sheet } from '../../core/sheet/sheet.ts';
 import type { Standard } from '../../core/standard/standard.ts';
 import type { Stated } from '../../core/standard/stated.ts';
+import type { Dots, HandOver } from '../hand-over/hand-over.ts';
 
 /** A facility by an id of the app's, as its file has it. */
 export interface FacilityText {
@@ -37,6 +38,23 @@ interface Asked {
   readonly heights: Heights | null;
   /** Null: what is usual. */
   readonly antennaHeightFt: number | null;
+}
+
+/** A debrief as it was asked for. */
+export interface AskedDebrief {
+  readonly log: string;
+  readonly facility: FacilityText;
+  readonly asked: Asked;
+}
+
+/** What can be saved of a debrief: the page to hand over, the fixes of one approach, or all of it for a map. */
+export type Saved = 'page' | 'deviations' | 'map';
+
+export interface SavedFile {
+  /** Of its name, behind the log's. */
+  readonly ending: string;
+  readonly type: string;
+  readonly text: string;
 }
 
 /** What a facility file says of itself. */
@@ -85,6 +103,9 @@ interface Work {
     /** With a sheet for each approach, in the order of the debrief. */
     out: { debrief: Debrief; page: string; sheets: readonly Sheet[] };
   };
+  /** What the page to hand over is drawn of. */
+  handOver: { in: AskedDebrief; out: HandOver };
+  save: { in: AskedDebrief & { what: Saved; approach: number; dots: Dots }; out: SavedFile };
   facilities: { in: { facilities: readonly FacilityText[] }; out: readonly FacilityReading[] };
   standards: { in: { standards: readonly StandardText[] }; out: readonly StandardReading[] };
   forget: { in: { log: string }; out: null };

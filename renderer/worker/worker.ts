@@ -1,7 +1,6 @@
 import { defineFacility } from '../../core/analyze.ts';
 import { findApproaches } from '../../core/approach/find-approaches.ts';
 import { flownAt } from '../../core/approach/flown.ts';
-import { compose } from '../../core/debrief/compose-debrief.ts';
 import { projectTrack } from '../../core/deviation/project-track.ts';
 import { decimalYear } from '../../core/earth/magnetic.ts';
 import { usable, type Outcome } from '../../core/issue/issue.ts';
@@ -9,10 +8,11 @@ import type { Job as Progress } from '../../core/log/log.ts';
 import { debriefText } from '../../core/report/debrief-text.ts';
 import { inspection } from '../../core/report/inspection.ts';
 import { sheetsOf } from '../../core/sheet/sheet-of.ts';
+import { composedOf } from './composed-of.ts';
 import { readingOf } from './facility-reading.ts';
 import { KeptLogs } from './kept-logs.ts';
 import type { FacilityText, FromWorker, Job, JobInput, JobOutput, ToWorker } from './protocol.ts';
-import { standardOf, standardReading } from './read-standard.ts';
+import { standardReading } from './read-standard.ts';
 
 const logs = new KeptLogs();
 /** Jobs that are to stop. */
@@ -38,21 +38,14 @@ const DOING: Doing = {
     });
     return usable(counted.toSorted((a, b) => b.count - a.count).map(({ id }) => id));
   },
-  async debrief({ log, facility, asked }, job) {
-    const standard = standardOf(asked.standard);
-    if (!standard.ok) return standard;
-    const material = await logs.material(log, facility, job);
-    if (!material.ok) return material;
-    const { stated, heights, antennaHeightFt } = asked;
-    const composed = compose(material.value, {
-      standard: standard.value,
-      stated,
-      ...(heights && { heights }),
-      ...(antennaHeightFt !== null && { antennaHeightFt }),
-    });
-    const { debrief } = composed;
-    return usable({ debrief, page: debriefText(debrief), sheets: sheetsOf(composed) });
+  async debrief(input, job) {
+    const composed = await composedOf(logs, input, job);
+    if (!composed.ok) return composed;
+    const { debrief } = composed.value;
+    return usable({ debrief, page: debriefText(debrief), sheets: sheetsOf(composed.value) });
   },
+  handOver: async (input, job) => (await handOverJob()).handOver(logs, input, job),
+  save: async (input, job) => (await handOverJob()).save(logs, input, job),
   // The magnetic model wants a year, and a facility alone has none but today's.
   facilities: async ({ facilities }) =>
     usable(facilities.map((facility) => readingOf(facility, decimalYear(Date.now() / 1000)))),
@@ -62,6 +55,9 @@ const DOING: Doing = {
     return usable(null);
   },
 };
+
+/** Loaded when something is handed over: the first view does without. */
+const handOverJob = () => import('./hand-over-job.ts');
 
 async function inspect(log: string, job: Progress): Promise<Outcome<JobOutput<'read'>>> {
   const flight = await logs.flight(log, job);

@@ -8,7 +8,7 @@ import { ROOT } from './source-files.ts';
 
 const read = (name: string) => readFileSync(join(ROOT, name), 'utf8');
 
-/** Design, section 15; behind it, what tools insist on finding there. */
+/** Design, section 15, with the README's pictures; behind it, what tools insist on finding there. */
 const ROOMS = [
   'README.md',
   'DEVELOPERS.md',
@@ -17,6 +17,7 @@ const ROOMS = [
   'electron',
   'renderer',
   'core',
+  'docs',
   'samples',
   'tests',
 ];

@@ -16,7 +16,7 @@ export function FacilitiesView({ state, session }: Props) {
   const lookAt = (id: string) => session.store.dispatch({ do: 'look-at', facilityId: id });
   const add = (text: string) => {
     const id = crypto.randomUUID();
-    void session.keepFacility(id, text).then(() => lookAt(id));
+    void session.facilities.keep(id, text).then(() => lookAt(id));
   };
   const bringIn = async (file: File) => {
     if (file.size <= MAX_FACILITY_CHARACTERS) return add(await file.text());

@@ -24,7 +24,7 @@ interface Props {
 export function FacilityEditor({ facility, draft, session, add }: Props) {
   const text = draft ?? facility.text;
   const write = (next: string) => {
-    if (next !== text) session.draftFacility(facility.id, next === facility.text ? null : next);
+    if (next !== text) session.facilities.draft(facility.id, next === facility.text ? null : next);
   };
   const { reading, isCurrent } = useReading(facility, text, session);
   const form = draftOf(text);
@@ -57,10 +57,10 @@ export function FacilityEditor({ facility, draft, session, add }: Props) {
               isSample={facility.isSample}
               isChanged={draft !== undefined}
               text={text}
-              keep={() => void session.keepFacility(facility.id, text)}
-              undo={() => session.draftFacility(facility.id, null)}
+              keep={() => void session.facilities.keep(facility.id, text)}
+              undo={() => session.facilities.draft(facility.id, null)}
               copy={() => add(copyOf(text))}
-              remove={() => void session.removeFacility(facility.id)}
+              remove={() => void session.facilities.remove(facility.id)}
             />
           }
         />
@@ -84,7 +84,7 @@ function useReading(facility: FacilityEntry, text: string, session: Session) {
   useEffect(() => {
     let isCurrent = true;
     const { id } = facility;
-    void session.readFacility({ id, text }).then((reading) => isCurrent && setChecked({ text, reading }));
+    void session.facilities.read({ id, text }).then((reading) => isCurrent && setChecked({ text, reading }));
     return () => {
       isCurrent = false;
     };

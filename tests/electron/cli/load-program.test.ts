@@ -33,6 +33,19 @@ describe('loading the built program', () => {
     expect(await heard()).toEqual(['debrief', 'flight.csv']);
   });
 
+  it('gives a part that is loaded later the program that runs, and not a second one', async () => {
+    writeFileSync(join(folder, 'part.js'), "exports.answer = () => require('./program.js').count();");
+    writeFileSync(
+      join(folder, 'program.js'),
+      `(function (exports, require) {
+let count = 0;
+exports.count = () => ++count;
+exports.main = async () => { count = 6; globalThis.heard = require('./part.js').answer(); };
+})`,
+    );
+    expect(await heard()).toBe(7);
+  });
+
   it('runs the program itself when the compiled code is of another program or none at all', async () => {
     const code = loadProgram(folder).script.createCachedData();
     for (const [i, stale] of [code, Buffer.from('no code'), Buffer.alloc(0)].entries()) {

@@ -81,6 +81,9 @@ describe('a page that wants out', () => {
 
   it.each([
     ['data:application/json,%7B%7D', false],
+    ['blob:halfdot://app/0b1f', false],
+    ['blob:halfdot://app.elsewhere/0b1f', true],
+    ['blob:https://elsewhere.example/0b1f', true],
     ['data:text/html,x', true],
     ['https://elsewhere.example/a.exe', true],
     ['halfdot://app/assets/a.js', true],

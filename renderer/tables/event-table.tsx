@@ -1,4 +1,3 @@
-import { Button } from 'react-aria-components';
 import type { ApproachDebrief, Debrief } from '../../core/debrief/debrief.ts';
 import { altitudeWords, zoneOf } from '../../core/report/debrief-text.ts';
 import { eventWords, tenths } from '../../core/report/event-lines.ts';
@@ -62,8 +61,13 @@ function Time({ utc, jump }: { readonly utc: string; readonly jump: Props['jump'
   const clock = utc.slice(11, 19);
   if (!jump) return clock;
   return (
-    <Button className="jump" aria-label={`Show ${clock} in the replay`} onPress={() => jump(utc)}>
+    <button
+      type="button"
+      className="jump"
+      aria-label={`Show ${clock} in the replay`}
+      onClick={() => jump(utc)}
+    >
       {clock}
-    </Button>
+    </button>
   );
 }

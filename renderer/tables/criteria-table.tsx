@@ -1,4 +1,3 @@
-import { Button } from 'react-aria-components';
 import type { ApproachDebrief, DebriefCriterion } from '../../core/debrief/debrief.ts';
 import { whole } from '../../core/units/whole.ts';
 import { allowedWords, whyWords } from '../../core/report/criterion-lines.ts';
@@ -75,13 +74,14 @@ function Farthest({
   const worst = criterion.excursions.toSorted((a, b) => Math.abs(b.peak) - Math.abs(a.peak))[0];
   if (!jump || !worst) return words;
   return (
-    <Button
+    <button
+      type="button"
       className="jump"
       aria-label={`${words}: show it in the replay`}
-      onPress={() => jump(worst.peakUtc)}
+      onClick={() => jump(worst.peakUtc)}
     >
       {words}
-    </Button>
+    </button>
   );
 }
 

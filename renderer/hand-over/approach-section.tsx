@@ -1,0 +1,82 @@
+import type { ApproachDebrief, Debrief } from '../../core/debrief/debrief.ts';
+import { approachHeading } from '../../core/report/debrief-text.ts';
+import { measureSentences } from '../../core/report/measure-lines.ts';
+import { PLACE_CAUTIONS } from '../../core/report/place-cautions.ts';
+import { statedSentence } from '../../core/report/stated-lines.ts';
+import type { Sheet } from '../../core/sheet/sheet.ts';
+import { frameOf, wholeRange } from '../sheet/frame.ts';
+import { SheetFigure } from '../sheet/sheet-figure.tsx';
+import { CriteriaTable } from '../tables/criteria-table.tsx';
+import { EventTable } from '../tables/event-table.tsx';
+import { StabilityTable } from '../tables/stability-table.tsx';
+import { BeyondTable } from './beyond-table.tsx';
+import type { Dots } from './hand-over.ts';
+import { NeedleTable } from './needle-table.tsx';
+import { PathTable } from '../tables/path-table.tsx';
+import { SpreadTable } from './spread-table.tsx';
+import { Working } from './working.tsx';
+
+interface Props {
+  readonly approach: ApproachDebrief;
+  readonly sheet: Sheet;
+  readonly log: Debrief['log'];
+  readonly id: string;
+  readonly dots: Dots;
+}
+
+/** One approach: the sentence and its sheet on one page of paper, and behind them what they stand on. */
+export function ApproachSection({ approach, sheet, log, id, dots }: Props) {
+  const stated = statedSentence(approach);
+  const sentences = measureSentences(approach.measures, log);
+  return (
+    <section id={id} className="approach">
+      <p className="which">{approachHeading(approach, log)}</p>
+      <h2>{approach.summary}</h2>
+      {approach.outcome === 'missed-approach' ? <p className="aside">{PLACE_CAUTIONS.goingAround}</p> : null}
+      {approach.issues.map(({ message, tip }) => (
+        <p key={message} className="notice">
+          <strong>Check the facility first.</strong> {message} {tip}
+        </p>
+      ))}
+      <PrintedSheet sheet={sheet} id={id} dots={dots} />
+      <CriteriaTable approach={approach} dots={dots} />
+      <StabilityTable gates={approach.stability} />
+      <EventTable approach={approach} log={log} dots={dots} />
+      <NeedleTable segments={approach.segments} dots={dots} />
+      <BeyondTable segments={approach.segments} dots={dots} />
+      <SpreadTable segments={approach.segments} />
+      {sentences.length === 0 ? null : <h3>What was measured</h3>}
+      {sentences.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      {stated === null ? null : <p>{stated}</p>}
+      <Working approach={approach} />
+      <details open>
+        <summary>The numbers behind the sheet</summary>
+        <PathTable sheet={sheet} dots={dots} />
+      </details>
+    </section>
+  );
+}
+
+/** So wide that the words of the sheet are still read when a page of paper is filled by it. */
+const SHEET_WIDTH = 780;
+
+function PrintedSheet({ sheet, id, dots }: Pick<Props, 'sheet' | 'id' | 'dots'>) {
+  const frame = frameOf(sheet, {
+    axis: 'distance',
+    range: wholeRange(sheet, 'distance'),
+    widthPx: SHEET_WIDTH,
+    heightPx: null,
+    scale: dots,
+    extras: false,
+    recorded: true,
+    fixes: false,
+  });
+  return (
+    <figure>
+      <SheetFigure frame={frame} patternId={`${id}-sheet`} />
+      <figcaption>{PLACE_CAUTIONS.needles}</figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,60 @@
+import type { DebriefSegment, DebriefSpread } from '../../core/debrief/debrief.ts';
+import { SEGMENT_WORDS } from '../../core/report/segment-lines.ts';
+import { whole } from '../../core/units/whole.ts';
+
+interface Row {
+  readonly segment: DebriefSegment;
+  readonly name: string;
+  readonly spread: DebriefSpread;
+}
+
+/** How speeds and feet were spread over each stretch of an approach. */
+export function SpreadTable({ segments }: { readonly segments: readonly DebriefSegment[] }) {
+  const rows = segments.flatMap(rowsOf);
+  if (rows.length === 0) return null;
+  return (
+    <table className="spreads">
+      <caption>How speeds and heights were held</caption>
+      <thead>
+        <tr>
+          <th scope="col">Stretch</th>
+          <th scope="col">Value</th>
+          <th scope="col" className="number">
+            Mean
+          </th>
+          <th scope="col" className="number">
+            Lowest
+          </th>
+          <th scope="col" className="number">
+            Highest
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ segment, name, spread }) => (
+          <tr key={`${segment.startUtc} ${name}`}>
+            <td>{SEGMENT_WORDS[segment.kind]}</td>
+            <th scope="row">{name}</th>
+            <td className="number">{whole(spread.mean)}</td>
+            <td className="number">{whole(spread.lowest)}</td>
+            <td className="number">{whole(spread.highest)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function rowsOf(segment: DebriefSegment): Row[] {
+  const { airspeed, verticalSpeed, centrelineOffsetFt, heightAboveGlidepathFt } = segment;
+  const estimated = airspeed?.estimated
+    ? `, within ${airspeed.errorKt} kt: estimated from groundspeed and the stated wind`
+    : '';
+  const named: [string, DebriefSpread | null][] = [
+    [`Airspeed, kt${estimated}`, airspeed],
+    ['Vertical speed, ft/min', verticalSpeed],
+    ['Right of the centreline, ft', centrelineOffsetFt],
+    ['Above the glidepath, ft', heightAboveGlidepathFt],
+  ];
+  return named.flatMap(([name, spread]) => (spread ? [{ segment, name, spread }] : []));
+}

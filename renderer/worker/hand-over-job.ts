@@ -1,0 +1,52 @@
+import type { Composed } from '../../core/debrief/compose-debrief.ts';
+import { usable, type Outcome } from '../../core/issue/issue.ts';
+import type { Job as Progress } from '../../core/log/log.ts';
+import { debriefMap, geoJsonText } from '../../core/report/debrief-geojson.ts';
+import { deviationsCsv } from '../../core/report/deviations-csv.ts';
+import { sheetsOf } from '../../core/sheet/sheet-of.ts';
+import type { HandOver } from '../hand-over/hand-over.ts';
+import { composedOf } from './composed-of.ts';
+import type { KeptLogs } from './kept-logs.ts';
+import type { AskedDebrief, JobInput, SavedFile } from './protocol.ts';
+
+/** What the page to hand over is drawn of. */
+export async function handOver(
+  logs: KeptLogs,
+  input: AskedDebrief,
+  job: Progress,
+): Promise<Outcome<HandOver>> {
+  const composed = await composedOf(logs, input, job);
+  return composed.ok ? usable(handOverOf(composed.value)) : composed;
+}
+
+/** A file of a debrief. What only the page needs is loaded for it alone. */
+export async function save(
+  logs: KeptLogs,
+  input: JobInput<'save'>,
+  job: Progress,
+): Promise<Outcome<SavedFile>> {
+  const composed = await composedOf(logs, input, job);
+  if (!composed.ok) return composed;
+  const { what } = input;
+  if (what === 'page') {
+    const { handOverHtml } = await import('../hand-over/hand-over-html.tsx');
+    const text = handOverHtml([handOverOf(composed.value)], input.dots);
+    return usable({ ending: 'debrief.html', type: 'text/html', text });
+  }
+  if (what === 'map') {
+    const text = geoJsonText([debriefMap(composed.value)]);
+    return usable({ ending: 'debrief.geojson', type: 'application/geo+json', text });
+  }
+  return usable(deviationsOf(composed.value, input.approach));
+}
+
+function handOverOf(composed: Composed): HandOver {
+  return { debrief: composed.debrief, sheets: sheetsOf(composed) };
+}
+
+/** The fixes of one approach, as they were judged. */
+function deviationsOf({ sittings }: Composed, index: number): SavedFile {
+  const { flown, approach } = sittings[index - 1]!;
+  const text = [...deviationsCsv(flown.track, flown.deviations, approach)].join('');
+  return { ending: `approach-${index}.deviations.csv`, type: 'text/csv', text };
+}
