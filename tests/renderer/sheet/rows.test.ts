@@ -1,7 +1,5 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { SheetColumns } from '../../../core/sheet/sheet.ts';
-import { linePath, thinned } from '../../../renderer/sheet/lines.ts';
 import { partsWhere, rowAt, runsIn, valueAtRow, withCrossings } from '../../../renderer/sheet/rows.ts';
 
 const columns = (timeS: number[], gaps: number[] = []) =>
@@ -34,41 +32,5 @@ describe('rows between fixes', () => {
     const off = (row: number) => row - 1.25;
     expect(withCrossings([0, 1, 2, 3], off)).toEqual([0, 1, 1.25, 2, 3]);
     expect(partsWhere([0, 1, 1.25, 2, 3], (row) => off(row) >= 0)).toEqual([[1.25, 2, 3]]);
-  });
-});
-
-describe('a thinned line', () => {
-  const run = fc.array(fc.integer({ min: -50, max: 50 }), { minLength: 3000, maxLength: 5000 });
-
-  it('keeps in every pixel column its first, lowest, highest and last, in their order', () => {
-    fc.assert(
-      fc.property(run, fc.integer({ min: 20, max: 400 }), (values, widthPx) => {
-        const rows = values.map((_, row) => row);
-        const x = (row: number) => (row / values.length) * widthPx;
-        const y = (row: number) => values[row]!;
-        const kept = thinned(rows, x, y);
-        expect(kept.length).toBeLessThanOrEqual(4 * (widthPx + 1));
-        expect(kept).toEqual([...kept].sort((a, b) => a - b));
-        const columnOf = (row: number) => Math.floor(x(row));
-        for (let column = 0; column < widthPx; column++) {
-          const all = rows.filter((row) => columnOf(row) === column);
-          if (all.length === 0) continue;
-          const left = kept.filter((row) => columnOf(row) === column);
-          expect(Math.min(...left.map(y))).toBe(Math.min(...all.map(y)));
-          expect(Math.max(...left.map(y))).toBe(Math.max(...all.map(y)));
-          expect([left[0], left.at(-1)]).toEqual([all[0], all.at(-1)]);
-        }
-      }),
-      { numRuns: 20 },
-    );
-  });
-
-  it('is drawn as it is where there are few', () => {
-    const path = linePath(
-      [[0, 1, 2]],
-      (row) => row * 10,
-      (row) => row,
-    );
-    expect(path).toBe('M0,0L10,1L20,2');
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { linePath, thinned } from '../../renderer/sheet/lines.ts';
+import { linePath, thinned } from '../../../renderer/sheet/lines.ts';
 
 const run = (count: number) => Array.from({ length: count }, (_, i) => i);
 
