@@ -1,10 +1,11 @@
+import { dayAndClock } from '../../core/report/plain-words.ts';
 import { utcText } from '../../core/units/utc.ts';
 
 const SIDES = { localizer: ['right', 'left'], glidepath: ['high', 'low'] } as const;
 
 /** The clock time of a moment, as the debrief's events are told: "14:03:20". */
 export function clockOf(s: number): string {
-  return utcText(Math.round(s))!.slice(11, 19);
+  return dayAndClock(utcText(s)!).clock;
 }
 
 /** Whole, with thousands set apart, a true minus sign, and none before a zero. */

@@ -1,6 +1,7 @@
 import type { ApproachDebrief, Debrief } from '../../core/debrief/debrief.ts';
 import { altitudeWords, zoneOf } from '../../core/report/debrief-text.ts';
 import { eventWords, tenths } from '../../core/report/event-lines.ts';
+import { dayAndClock } from '../../core/report/plain-words.ts';
 import { sidedInDots } from '../../core/report/sided.ts';
 import { whole } from '../../core/units/whole.ts';
 
@@ -58,7 +59,7 @@ export function EventTable({ approach, log, dots, jump }: Props) {
 
 /** The clock time of a moment; pressed, it goes there. */
 function Time({ utc, jump }: { readonly utc: string; readonly jump: Props['jump'] | undefined }) {
-  const clock = utc.slice(11, 19);
+  const { clock } = dayAndClock(utc);
   if (!jump) return clock;
   return (
     <button
