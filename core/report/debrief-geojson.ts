@@ -109,12 +109,16 @@ const PEAKS: Readonly<Record<string, string>> = {
   kt: 'peakKnots',
   ft: 'peakFeet',
   'ft/min': 'peakFeetPerMinute',
-  '°': 'peakDegrees',
+  deg: 'peakDegrees',
 };
 
-function sideOf({ id, unit }: DebriefCriterion, peak: number): string {
-  const isUp = peak > 0;
-  if (id.startsWith('localizer')) return isUp ? 'right' : 'left';
-  if (unit === 'kt') return isUp ? 'fast' : 'slow';
-  return isUp ? 'high' : 'low';
+/** Which limit was passed; a bank or a sink has no side of its own. */
+function sideOf({ id, lower, upper }: DebriefCriterion, peak: number): string {
+  const middle =
+    lower !== null && upper !== null ? (lower + upper) / 2 : upper === null ? Infinity : -Infinity;
+  const isAbove = peak > middle;
+  if (id.startsWith('localizer')) return isAbove ? 'right' : 'left';
+  if (id === 'glidepath-final') return isAbove ? 'high' : 'low';
+  if (id === 'airspeed-final') return isAbove ? 'fast' : 'slow';
+  return isAbove ? 'above the limit' : 'below the limit';
 }

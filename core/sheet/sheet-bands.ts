@@ -1,9 +1,10 @@
-import type { ApproachDebrief, DebriefCriterion } from '../debrief/debrief.ts';
 import { momentOf } from '../approach/flown-approach.ts';
+import type { ApproachDebrief, DebriefCriterion } from '../debrief/debrief.ts';
 import type { Span } from '../numeric/polyline.ts';
-import { finalOf, type Case } from '../standard/case.ts';
-import { sinkLimit } from '../standard/gate-items.ts';
+import type { Case } from '../standard/case.ts';
+import { sinkFollowed } from '../standard/gates.ts';
 import { speedTarget } from '../standard/speed-target.ts';
+import type { OwnQuantity } from '../standard/standard.ts';
 import { secondsOf } from '../units/utc.ts';
 import type { BandedStrip, SheetBand, SheetExcursion } from './sheet.ts';
 
@@ -13,30 +14,30 @@ const STRIPS: Readonly<Record<string, BandedStrip>> = {
   'glidepath-final': 'glidepath',
   'airspeed-final': 'airspeed',
 };
-const SIDES = {
-  localizer: ['right', 'left'],
-  glidepath: ['high', 'low'],
-  airspeed: ['fast', 'slow'],
-} as const;
+const OWN_STRIPS: Readonly<Record<OwnQuantity, BandedStrip | null>> = {
+  verticalSpeedFpm: 'verticalSpeed',
+  bankDeg: 'bankDeg',
+  pitchDeg: 'pitchDeg',
+  groundspeedKt: null,
+};
+
+function stripOf({ standard }: Case, id: string): BandedStrip | null {
+  const own = standard.own.find((criterion) => criterion.id === id);
+  return STRIPS[id] ?? (own ? OWN_STRIPS[own.quantity] : null);
+}
 
 /** What was tolerated, where it counted. */
-export function sheetBands(sitting: Case, { criteria, stability }: ApproachDebrief): SheetBand[] {
-  const judged = criteria.flatMap((criterion) => bandsOf(sitting, criterion));
-  const gate = stability.find(({ counts }) => counts)?.gate ?? null;
-  const gateS = gate === null ? null : momentOf(sitting.approach, gate);
-  const final = finalOf(sitting);
-  const sink = gateS === null ? null : sinkLimit(sitting, gateS);
-  if (gateS === null || !final || gateS >= final.endS || !sink) return judged;
-  const lower = sink.upper === null ? null : -sink.upper;
+export function sheetBands(sitting: Case, approach: ApproachDebrief): SheetBand[] {
   return [
-    ...judged,
-    { strip: 'verticalSpeed', startS: gateS, endS: final.endS, lower, upper: null, target: 0 },
+    ...approach.criteria.flatMap((criterion) => bandsOf(sitting, criterion)),
+    ...sinkBands(sitting, approach),
   ];
 }
 
-function bandsOf(sitting: Case, { id, lower, upper, counted }: DebriefCriterion): SheetBand[] {
-  const strip = STRIPS[id];
-  if (!strip || (lower === null && upper === null)) return [];
+function bandsOf(sitting: Case, criterion: DebriefCriterion): SheetBand[] {
+  const { id, lower, upper, counted, excursions } = criterion;
+  const strip = stripOf(sitting, id);
+  if (strip === null || (lower === null && upper === null)) return [];
   const target = strip === 'airspeed' ? targetKt(sitting) : 0;
   if (target === null) return [];
   const off = (limit: number | null) => (limit === null ? null : target + limit);
@@ -45,8 +46,20 @@ function bandsOf(sitting: Case, { id, lower, upper, counted }: DebriefCriterion)
     ...spanOf(span),
     lower: off(lower),
     upper: off(upper),
-    target,
+    excursions: excursions.map(spanOf),
   }));
+}
+
+/** Sink as the gate that counts followed it; nothing where that gate could not be judged. */
+function sinkBands(sitting: Case, { stability }: ApproachDebrief): SheetBand[] {
+  const counting = stability.find(({ counts }) => counts);
+  const isJudged = counting?.items.some(({ item, verdict }) => item === 'sink' && verdict !== 'not-assessed');
+  const gateS = counting ? momentOf(sitting.approach, counting.gate) : null;
+  if (!isJudged || gateS === null) return [];
+  const { limit, spans } = sinkFollowed(sitting, gateS);
+  const lower = limit?.upper === null || limit === null ? null : -limit.upper;
+  if (lower === null) return [];
+  return spans.map((span) => ({ strip: 'verticalSpeed', ...span, lower, upper: null, excursions: null }));
 }
 
 function targetKt({ standard, stated }: Case): number | null {
@@ -54,20 +67,21 @@ function targetKt({ standard, stated }: Case): number | null {
   return 'why' in target ? null : target.kt;
 }
 
-/** Every time outside of a tolerance that a criterion counted. */
-export function sheetExcursions({ criteria }: ApproachDebrief): SheetExcursion[] {
-  const all = criteria.flatMap(({ id, excursions }) => {
-    const axis = STRIPS[id];
-    if (!axis || axis === 'verticalSpeed') return [];
-    return excursions.map((excursion) => ({
-      axis,
+/** Every time outside of a tolerance that a criterion counted, in the order flown. */
+export function sheetExcursions(sitting: Case, { criteria }: ApproachDebrief): SheetExcursion[] {
+  const all = criteria.flatMap(({ id, title, unit, excursions }) =>
+    excursions.map((excursion) => ({
+      criterionId: id,
+      title,
+      unit,
+      strip: stripOf(sitting, id),
       ...spanOf(excursion),
       peakS: secondsOf(excursion.peakUtc),
       peak: excursion.peak,
-      side: SIDES[axis][excursion.peak > 0 ? 0 : 1],
+      outsideS: excursion.outsideS,
       prompt: excursion.prompt,
-    }));
-  });
+    })),
+  );
   return all.toSorted((a, b) => a.startS - b.startS);
 }
 

@@ -1,5 +1,6 @@
 import { neededSinkFpm } from '../approach/glidepath-intercept.ts';
 import type { Flown } from '../approach/flown.ts';
+import { followedSinkErrorFpm } from '../approach/sink-error.ts';
 import type { DebriefMeasures, DebriefRecordedNeedle } from '../debrief/debrief.ts';
 import { firstAfter, firstAtOrAfter, type Span } from '../numeric/polyline.ts';
 import { airspeedOf } from '../standard/airspeed.ts';
@@ -49,6 +50,7 @@ export function sheetColumns(
     airspeedHalfKt: 'why' in airspeed ? 0 : airspeed.halfWidthKt,
     groundspeedKt: cut(track.groundspeedKt),
     verticalSpeedFpm: cut(track.verticalSpeedFpm),
+    verticalSpeedHalf: filled((i) => followedSinkErrorFpm(flown, i)),
     neededVerticalSpeedFpm: filled((i) => -neededSinkFpm(flown, track.groundspeedKt[i]!)),
     recordedLocalizer: needle(recorded.localizerRecordedFullScale, measures.recordedLocalizer, cut),
     recordedGlidepath: needle(recorded.glidepathRecordedFullScale, measures.recordedGlidepath, cut),

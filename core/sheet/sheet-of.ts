@@ -1,12 +1,11 @@
 import type { Composed } from '../debrief/compose-debrief.ts';
-import type { ApproachDebrief } from '../debrief/debrief.ts';
+import { momentOf } from '../approach/flown-approach.ts';
 import type { FacilityGeometry } from '../facility/derive-geometry.ts';
 import { firstAfter, type Span } from '../numeric/polyline.ts';
 import { approachHeading, zoneOf } from '../report/debrief-text.ts';
 import { eventWords } from '../report/event-lines.ts';
 import type { Case } from '../standard/case.ts';
 import { gateDatumFt } from '../standard/gate-datum.ts';
-import { secondsOf } from '../units/utc.ts';
 import { beamOf } from './beam-lines.ts';
 import type { Sheet, SheetHeights } from './sheet.ts';
 import { sheetBands, sheetExcursions } from './sheet-bands.ts';
@@ -26,31 +25,35 @@ export function sheetsOf({ debrief, sittings }: Composed): Sheet[] {
       span: { startS, endS },
       columns,
       segments: sitting.approach.segments,
-      events: approach.events.map((event) => ({
-        kind: event.kind,
-        words: eventWords(event),
-        timeS: secondsOf(event.utc),
-      })),
-      excursions: sheetExcursions(approach),
+      // Their own times: those of the debrief are told to the millisecond.
+      events: sitting.approach.events.map(({ kind, timeS }, k) => {
+        const told = approach.events[k]!;
+        return { kind, words: eventWords(told), timeS, told };
+      }),
+      needlesUntilS: momentOf(sitting.approach, 'decision-altitude'),
+      excursions: sheetExcursions(sitting, approach),
+      isCounted: approach.criteria.some(({ counted }) => counted.length > 0),
       bands: sheetBands(sitting, approach),
       beam: beamOf(flown.facility, farthestOf(columns.distanceNm)),
-      heights: heightsOf(sitting, approach),
+      heights: heightsOf(sitting),
       fixes: fixesOf(flown.facility),
       zone: zoneOf(debrief.log),
     };
   });
 }
 
-function heightsOf({ flown, standard, approach }: Case, { events }: ApproachDebrief): SheetHeights {
+function heightsOf({ flown, standard, approach }: Case): SheetHeights {
   const { facility, altitudeSource } = flown;
   const datumFt = gateDatumFt(standard, facility);
+  const decision = approach.events.find(({ kind }) => kind === 'decision-altitude');
   return {
     thresholdFt: facility.threshold.elevationFt,
     gate1000Ft: datumFt + 1000,
     gate500Ft: datumFt + 500,
-    decisionFt: facility.decisionAltitudeFt,
+    decisionFt: facility.decisionAltitudeFt ?? decision?.heightCrossedFt ?? null,
+    isDecisionAssumed: facility.decisionAltitudeFt === null,
     source: flown.track.altitudeSource,
-    judgedBy: events[0]?.altitudeSource ?? altitudeSource,
+    judgedBy: altitudeSource,
     halfWidthFt: medianHeightError(flown, approach),
   };
 }

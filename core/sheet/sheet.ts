@@ -1,5 +1,5 @@
 import type { EventKind, SegmentKind } from '../approach/flown-approach.ts';
-import type { DebriefExcursion } from '../debrief/debrief.ts';
+import type { DebriefEvent } from '../debrief/debrief.ts';
 import type { Span } from '../numeric/polyline.ts';
 import type { AltitudeSource } from '../track/track.ts';
 
@@ -18,6 +18,10 @@ export interface Sheet {
   readonly segments: readonly (Span & { readonly kind: SegmentKind })[];
   readonly events: readonly SheetEvent[];
   readonly excursions: readonly SheetExcursion[];
+  /** Whether any tolerance was counted at all: without, nothing can have been outside. */
+  readonly isCounted: boolean;
+  /** Decision altitude, given or assumed: below it a needle means a few feet, and only feet are told. Null: not reached. */
+  readonly needlesUntilS: number | null;
   readonly bands: readonly SheetBand[];
   readonly beam: SheetBeam;
   readonly heights: SheetHeights;
@@ -56,6 +60,7 @@ export interface SheetColumns {
   readonly groundspeedKt: Float64Array;
   /** Up is positive. */
   readonly verticalSpeedFpm: Float64Array;
+  readonly verticalSpeedHalf: Float64Array;
   /** What keeps the height above the path at that groundspeed. */
   readonly neededVerticalSpeedFpm: Float64Array;
   /** Needles as the log recorded them, turned to the computed ones' sense. */
@@ -72,26 +77,34 @@ export interface SheetEvent {
   readonly kind: EventKind;
   readonly words: string;
   readonly timeS: number;
+  /** As the debrief tells it: what stands at a gate is no single fix. */
+  readonly told: DebriefEvent;
 }
 
+/** A time outside of a tolerance, as its criterion counted it. */
 export interface SheetExcursion extends Span {
-  readonly axis: BandedStrip;
+  readonly criterionId: string;
+  readonly title: string;
+  readonly unit: string | null;
+  /** Where it is drawn; null where the sheet has no strip of it. */
+  readonly strip: BandedStrip | null;
   readonly peakS: number;
-  /** Fraction of full scale, or knots off the target. */
+  /** In the unit, with its sign. */
   readonly peak: number;
-  readonly side: DebriefExcursion['side'] | 'fast' | 'slow';
-  readonly prompt: boolean | null;
+  /** Less than the span where it came back between. */
+  readonly outsideS: number;
+  readonly prompt: boolean;
 }
 
-export type BandedStrip = 'localizer' | 'glidepath' | 'airspeed' | 'verticalSpeed';
+export type BandedStrip = 'localizer' | 'glidepath' | 'airspeed' | 'verticalSpeed' | 'pitchDeg' | 'bankDeg';
 
-/** What the standard tolerated over a span, in the strip's own unit; null is no limit on that side. */
+/** What the standard tolerated over a span, in the criterion's unit; null is no limit on that side. */
 export interface SheetBand extends Span {
   readonly strip: BandedStrip;
   readonly lower: number | null;
   readonly upper: number | null;
-  /** What the limits are counted from: 0 for the needles, the target for a speed. */
-  readonly target: number;
+  /** What was counted as outside; null where no criterion tells that in time, and the line itself does. */
+  readonly excursions: readonly Span[] | null;
 }
 
 /** What path, scale and sector are drawn from. */
@@ -124,6 +137,8 @@ export interface SheetHeights {
   readonly gate1000Ft: number;
   readonly gate500Ft: number;
   readonly decisionFt: number | null;
+  /** The facility gives none: where final was taken to end. */
+  readonly isDecisionAssumed: boolean;
   /** Where the height that is drawn comes from. */
   readonly source: AltitudeSource;
   /** Whether gates and decision altitude are judged by the altimeter; else by the height that is drawn. */
@@ -136,3 +151,6 @@ interface SheetFix {
   readonly name: string;
   readonly distanceNm: number;
 }
+
+/** How many dots make full scale, as a pilot's instrument has them. */
+export type Dots = 2 | 5;

@@ -149,6 +149,15 @@ function followedAfter(sitting: Case, gateS: number): Followed[] {
   ];
 }
 
+/** Where sink is followed after a gate that could be judged, and its limit there; null without one. */
+export function sinkFollowed(
+  sitting: Case,
+  gateS: number,
+): { readonly limit: Limit | null; readonly spans: readonly Span[] } {
+  const { limit, toS } = followedAfter(sitting, gateS).find(({ item }) => item === 'sink')!;
+  return { limit, spans: withoutInstructor(sitting, { startS: gateS, endS: toS }) };
+}
+
 /** What was outside for 3 s or more after a gate, and what may have been. */
 function lostItems(sitting: Case, gateS: number): Pick<GateJudgement, 'lostAfter' | 'doubtedAfter'> {
   const lostAfter: LostItem[] = [];

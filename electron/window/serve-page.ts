@@ -7,6 +7,8 @@ export function pageServer(folder: string): (request: Request) => Response {
   return ({ method, url }) => {
     const file = method === 'GET' && isOwnAddress(url) ? pageFile(folder, new URL(url).pathname) : null;
     if (file === null) return new Response(null, { status: 404, headers: POLICY_HEADERS });
-    return new Response(file.bytes, { headers: { ...POLICY_HEADERS, 'content-type': file.type } });
+    return new Response(new Uint8Array(file.bytes), {
+      headers: { ...POLICY_HEADERS, 'content-type': file.type },
+    });
   };
 }

@@ -3,14 +3,13 @@ import { approachHeading } from '../../core/report/debrief-text.ts';
 import { measureSentences } from '../../core/report/measure-lines.ts';
 import { PLACE_CAUTIONS } from '../../core/report/place-cautions.ts';
 import { statedSentence } from '../../core/report/stated-lines.ts';
-import type { Sheet } from '../../core/sheet/sheet.ts';
+import type { Dots, Sheet } from '../../core/sheet/sheet.ts';
 import { frameOf, wholeRange } from '../sheet/frame.ts';
 import { SheetFigure } from '../sheet/sheet-figure.tsx';
 import { CriteriaTable } from '../tables/criteria-table.tsx';
 import { EventTable } from '../tables/event-table.tsx';
 import { StabilityTable } from '../tables/stability-table.tsx';
 import { BeyondTable } from './beyond-table.tsx';
-import type { Dots } from './hand-over.ts';
 import { NeedleTable } from './needle-table.tsx';
 import { PathTable } from '../tables/path-table.tsx';
 import { SpreadTable } from './spread-table.tsx';
@@ -43,7 +42,7 @@ export function ApproachSection({ approach, sheet, log, id, dots }: Props) {
       <StabilityTable gates={approach.stability} />
       <EventTable approach={approach} log={log} dots={dots} />
       <NeedleTable segments={approach.segments} dots={dots} />
-      <BeyondTable segments={approach.segments} dots={dots} />
+      <BeyondTable sheet={sheet} dots={dots} />
       <SpreadTable segments={approach.segments} />
       {sentences.length === 0 ? null : <h3>What was measured</h3>}
       {sentences.map((sentence) => (

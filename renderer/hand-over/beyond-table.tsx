@@ -1,51 +1,30 @@
-import type { DebriefExcursion, DebriefSegment } from '../../core/debrief/debrief.ts';
-import { dayAndClock } from '../../core/report/plain-words.ts';
-import { SEGMENT_WORDS } from '../../core/report/segment-lines.ts';
-import type { Dots } from './hand-over.ts';
+import type { Dots, Sheet } from '../../core/sheet/sheet.ts';
+import { clockOf, excursionWords } from '../sheet/words.ts';
 
-/** Every time that a needle was beyond its limit, one a row. */
-export function BeyondTable({ segments, dots }: { segments: readonly DebriefSegment[]; dots: Dots }) {
-  const rows = segments.flatMap((segment) =>
-    (['localizer', 'glidepath'] as const).flatMap((axis) =>
-      (segment[axis]?.excursions ?? []).map((excursion) => ({ segment, axis, excursion })),
-    ),
-  );
-  if (rows.length === 0) return null;
-  const sorted = rows.toSorted((a, b) => a.excursion.startUtc.localeCompare(b.excursion.startUtc));
+/** Every time outside of a tolerance that was counted, one a row: the same list as beside the sheet. */
+export function BeyondTable({ sheet, dots }: { readonly sheet: Sheet; readonly dots: Dots }) {
+  if (sheet.excursions.length === 0) return null;
   return (
     <table className="beyond">
-      <caption>Beyond the limit</caption>
+      <caption>Outside of a tolerance</caption>
       <thead>
         <tr>
           <th scope="col">From</th>
           <th scope="col">To</th>
-          <th scope="col">Needle</th>
-          <th scope="col" className="number">
-            Farthest, dots
-          </th>
-          <th scope="col">Stretch</th>
-          <th scope="col">How it is counted</th>
+          <th scope="col">Tolerance</th>
+          <th scope="col">How far, and how long</th>
         </tr>
       </thead>
       <tbody>
-        {sorted.map(({ segment, axis, excursion }) => (
-          <tr key={`${axis} ${excursion.startUtc}`}>
-            <td>{dayAndClock(excursion.startUtc).clock}</td>
-            <td>{dayAndClock(excursion.endUtc).clock}</td>
-            <th scope="row">{axis === 'localizer' ? 'Localizer' : 'Glidepath'}</th>
-            <td className="number">
-              {excursion.side} {(Math.abs(excursion.peakFullScale) * dots).toFixed(1)}
-            </td>
-            <td>{SEGMENT_WORDS[segment.kind]}</td>
-            <td>{judgedWords(excursion)}</td>
+        {sheet.excursions.map((excursion) => (
+          <tr key={`${excursion.criterionId} ${excursion.startS}`}>
+            <td>{clockOf(excursion.startS)}</td>
+            <td>{clockOf(excursion.endS)}</td>
+            <th scope="row">{excursion.title}</th>
+            <td>{excursionWords(excursion, dots)}</td>
           </tr>
         ))}
       </tbody>
     </table>
   );
-}
-
-function judgedWords({ prompt }: DebriefExcursion): string {
-  if (prompt === null) return 'not judged';
-  return prompt ? 'promptly corrected' : 'counted';
 }

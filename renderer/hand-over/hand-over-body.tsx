@@ -2,7 +2,8 @@ import { approachHeading } from '../../core/report/debrief-text.ts';
 import { ApproachSection } from './approach-section.tsx';
 import { Closing } from './closing.tsx';
 import { Head } from './head.tsx';
-import type { Dots, HandOver } from './hand-over.ts';
+import type { HandOver } from './hand-over.ts';
+import type { Dots } from '../../core/sheet/sheet.ts';
 
 interface Props {
   readonly handOvers: readonly HandOver[];

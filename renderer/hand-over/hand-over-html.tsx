@@ -4,7 +4,8 @@ import colours from '../colours.css?raw';
 import sheetStyles from '../sheet/sheet.css?raw';
 import { HandOverBody } from './hand-over-body.tsx';
 import styles from './hand-over.css?raw';
-import type { Dots, HandOver } from './hand-over.ts';
+import type { HandOver } from './hand-over.ts';
+import type { Dots } from '../../core/sheet/sheet.ts';
 import { plainColours } from './plain-colours.ts';
 
 /** No script runs and nothing is asked of anybody, and a browser is told so before it reads on. */

@@ -7,6 +7,3 @@ export interface HandOver {
   /** One for each approach, in its order. */
   readonly sheets: readonly Sheet[];
 }
-
-/** Dots that make full scale. */
-export type Dots = 2 | 5;

@@ -1,7 +1,7 @@
 import type { DebriefNeedle, DebriefSegment } from '../../core/debrief/debrief.ts';
 import { duration } from '../../core/report/plain-words.ts';
 import { SEGMENT_WORDS, shownSeconds } from '../../core/report/segment-lines.ts';
-import type { Dots } from './hand-over.ts';
+import type { Dots } from '../../core/sheet/sheet.ts';
 
 const HEADS = ['RMS, dots', 'Largest, dots', 'Within ¼', 'Within ½', 'Within ¾', 'Turns a minute'];
 

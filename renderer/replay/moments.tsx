@@ -1,7 +1,6 @@
 import { Button } from 'react-aria-components';
-import { sidedInDots } from '../../core/report/sided.ts';
-import type { Sheet, SheetExcursion } from '../../core/sheet/sheet.ts';
-import { clockOf, wholeWords } from '../sheet/words.ts';
+import type { Dots, Sheet } from '../../core/sheet/sheet.ts';
+import { clockOf, excursionWords } from '../sheet/words.ts';
 import type { Moment } from './moment.ts';
 
 interface Props {
@@ -27,37 +26,28 @@ export function MomentList({ sheet, moment }: Props) {
   );
 }
 
-const AXES = {
-  localizer: 'Localizer',
-  glidepath: 'Glidepath',
-  airspeed: 'Airspeed',
-  verticalSpeed: 'Vertical speed',
-};
-
-/** Every time outside of a tolerance: when, how long, how far and to which side; each goes to its worst moment. */
-export function ExcursionList({ sheet, moment, dots }: Props & { readonly dots: 2 | 5 }) {
+/** Every time outside of a tolerance: when, how far, to which side and how long; each goes to its worst moment. */
+export function ExcursionList({ sheet, moment, dots }: Props & { readonly dots: Dots }) {
   return (
     <section aria-label="Outside">
       <h2>Outside</h2>
-      {sheet.excursions.length === 0 ? (
-        <p className="aside">Never outside of a tolerance that was counted.</p>
-      ) : null}
+      {sheet.excursions.length > 0 ? null : (
+        <p className="aside">
+          {sheet.isCounted
+            ? 'Never outside of a tolerance that was counted.'
+            : 'No tolerance was counted here.'}
+        </p>
+      )}
       <ol className="moments">
         {sheet.excursions.map((excursion) => (
-          <li key={`${excursion.axis} ${excursion.startS}`}>
+          <li key={`${excursion.criterionId} ${excursion.startS}`}>
             <Button className="moment" onPress={() => moment.set(excursion.peakS)}>
-              <span className="clock">{clockOf(excursion.startS)}</span> {AXES[excursion.axis]}{' '}
-              {depth(excursion, dots)}, {Math.max(1, Math.round(excursion.endS - excursion.startS))} s
-              {excursion.prompt ? ', promptly corrected' : ''}
+              <span className="clock">{clockOf(excursion.startS)}</span> {excursion.title}:{' '}
+              {excursionWords(excursion, dots)}
             </Button>
           </li>
         ))}
       </ol>
     </section>
   );
-}
-
-function depth({ axis, peak, side }: SheetExcursion, dots: 2 | 5): string {
-  if (axis === 'localizer' || axis === 'glidepath') return sidedInDots(peak, axis, dots);
-  return `${wholeWords(Math.abs(peak))} kt ${side}`;
 }

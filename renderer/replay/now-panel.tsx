@@ -1,9 +1,11 @@
+import { whole } from '../../core/units/whole.ts';
 import { useSyncExternalStore } from 'react';
+import { tenths } from '../../core/report/event-lines.ts';
 import { sidedInDots, type Axis } from '../../core/report/sided.ts';
 import { glidepathFeetAt, localizerFeetAt } from '../../core/sheet/beam-lines.ts';
 import type { Sheet } from '../../core/sheet/sheet.ts';
 import type { AltitudeSource } from '../../core/track/track.ts';
-import { clockOf, feetWords, sidedFeet, wholeWords } from '../sheet/words.ts';
+import { clockOf, feetWords } from '../sheet/words.ts';
 import { valueAtRow } from '../sheet/rows.ts';
 import type { Moment } from './moment.ts';
 import { Needles } from './needles.tsx';
@@ -54,17 +56,15 @@ function Deviation({ sheet, row, s, dots, asNeedles }: DeviationProps) {
   const { columns, beam } = sheet;
   const localizer = valueAtRow(columns.localizer, row);
   const glidepath = valueAtRow(columns.glidepath, row);
-  const isVisual = sheet.segments.some(
-    ({ kind, startS, endS }) => kind === 'visual' && s > startS && s <= endS,
-  );
+  const isVisual = sheet.needlesUntilS !== null && s > sheet.needlesUntilS;
   const sidewaysFt = localizerFeetAt(beam, valueAtRow(columns.localizerAlongFt, row), localizer);
   const upFt = glidepathFeetAt(beam, valueAtRow(columns.glidepathAlongFt, row), glidepath);
   if (isVisual)
     return (
       <>
         <p className="aside">Below minimums: visual. Only feet are shown.</p>
-        <p>{sidedFeet(sidewaysFt, 'localizer')} of the course</p>
-        <p>{sidedFeet(upFt, 'glidepath')} on the path</p>
+        <p>{offCentreline(valueAtRow(columns.offsetFt, row))}</p>
+        {valueAtRow(columns.distanceNm, row) < 0 ? null : <p>{offPath(upFt)}</p>}
       </>
     );
   const words = (fullScale: number, feet: number, axis: Axis) =>
@@ -101,28 +101,40 @@ const HEIGHTS: Readonly<Record<AltitudeSource, string>> = {
   transponder: 'Transponder altitude',
 };
 
+/** Near the runway a pilot looks along its centreline, and not along the course. */
+function offCentreline(feet: number): string {
+  const words = feetWords(feet);
+  return words === '0 ft' ? 'On the centreline' : `${words} ${feet > 0 ? 'right' : 'left'} of the centreline`;
+}
+
+function offPath(feet: number): string {
+  if (Number.isNaN(feet)) return 'Height not known';
+  const words = feetWords(feet);
+  return words === '0 ft' ? 'On the path' : `${words} ${feet > 0 ? 'above' : 'below'} the path`;
+}
+
 function Values({ sheet, row }: RowProps) {
   const { columns, heights } = sheet;
   const at = (column: Float64Array | null) => (column === null ? NaN : valueAtRow(column, row));
-  const geometric = `${wholeWords(at(columns.altitudeFt))} ft`;
+  const geometric = `${whole(at(columns.altitudeFt))} ft`;
   const values: readonly (readonly [string, number, string])[] = [
-    ['Miles to go', at(columns.distanceNm), `${at(columns.distanceNm).toFixed(1).replace('-', '−')} NM`],
+    ['Miles to go', at(columns.distanceNm), `${tenths(at(columns.distanceNm))} NM`],
     [
       'Altimeter',
       heights.source === 'indicated' ? NaN : at(columns.indicatedFt),
-      `${wholeWords(at(columns.indicatedFt))} ft`,
+      `${whole(at(columns.indicatedFt))} ft`,
     ],
     [HEIGHTS[heights.source], at(columns.altitudeFt), geometric],
     [
       columns.airspeedHalfKt > 0 ? 'Airspeed, estimated' : 'Airspeed',
       at(columns.airspeedKt),
-      `${wholeWords(at(columns.airspeedKt))} kt`,
+      `${whole(at(columns.airspeedKt))} kt`,
     ],
-    ['Groundspeed', at(columns.groundspeedKt), `${wholeWords(at(columns.groundspeedKt))} kt`],
+    ['Groundspeed', at(columns.groundspeedKt), `${whole(at(columns.groundspeedKt))} kt`],
     [
       'Vertical speed',
       at(columns.verticalSpeedFpm),
-      `${wholeWords(Math.round(at(columns.verticalSpeedFpm) / 10) * 10)} ft/min`,
+      `${whole(Math.round(at(columns.verticalSpeedFpm) / 10) * 10)} ft/min`,
     ],
   ];
   return (

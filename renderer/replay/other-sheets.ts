@@ -11,12 +11,8 @@ export interface OtherSheet {
 
 /** The approaches at the same facility as the one shown: the rest of its flight, then those of other open logs. */
 export function otherSheets(flights: readonly Flight[], flight: Flight, shown: Sheet): OtherSheet[] {
-  const sheetsIn = ({ judged }: Flight) =>
-    judged.kind === 'done'
-      ? judged.debriefed.sheets
-      : judged.kind === 'working'
-        ? (judged.last?.sheets ?? [])
-        : [];
+  // What is being judged anew may still be of another facility.
+  const sheetsIn = ({ judged }: Flight) => (judged.kind === 'done' ? judged.debriefed.sheets : []);
   const ordered = [flight, ...flights.filter(({ id }) => id !== flight.id)];
   return ordered
     .filter(({ facilityId }) => facilityId === flight.facilityId)

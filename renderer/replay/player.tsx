@@ -61,7 +61,7 @@ function Scrubber({ sheet, moment }: { readonly sheet: Sheet; readonly moment: M
       <svg aria-hidden="true" width="100%" height="14">
         {sheet.excursions.map((excursion) => (
           <rect
-            key={`${excursion.axis} ${excursion.startS}`}
+            key={`${excursion.criterionId} ${excursion.startS}`}
             className="excursion"
             x={share(excursion.startS)}
             width={share(startS + Math.max(excursion.endS - excursion.startS, 1))}

@@ -28,6 +28,8 @@ function clamped({ sheet: { span } }: Frame, s: number): number {
 
 /** The row of a moment; null where nothing was recorded at it. */
 export function recordedRow({ sheet }: Pick<Frame, 'sheet'>, s: number): number | null {
+  const { timeS } = sheet.columns;
+  if (s < timeS[0]! || s > timeS[timeS.length - 1]!) return null;
   const row = rowAt(sheet.columns, s);
   return sheet.columns.gapBefore[Math.ceil(row)] === 1 && row % 1 !== 0 ? null : row;
 }

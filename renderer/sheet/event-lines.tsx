@@ -1,3 +1,4 @@
+import type { EventKind } from '../../core/approach/flown-approach.ts';
 import type { SheetEvent } from '../../core/sheet/sheet.ts';
 import { HEAD_RULE } from './axis.tsx';
 import type { Frame } from './frame.ts';
@@ -20,7 +21,7 @@ export function EventLines({ frame }: { readonly frame: Frame }) {
   );
 }
 
-const ROWS = 3;
+const ROWS = 4;
 const ROW_HEIGHT = 11;
 const LETTER = 6.2;
 
@@ -35,20 +36,32 @@ interface Placed {
   readonly isLeft: boolean;
 }
 
-/** From left to right, each in the first row that is free; without a free row the line alone stands there. */
+/** What is looked for first on a sheet has its words first; the rest in the order flown. */
+const FIRST: readonly EventKind[] = [
+  'decision-altitude',
+  'missed-approach-start',
+  'touchdown',
+  'final-approach-fix',
+  'gate-1000',
+  'gate-500',
+];
+
+/** Each in the first row that has room for its words; without any the line alone stands there. */
 function placed({ sheet, xOfTime, left, right }: Frame): Placed[] {
-  const freeFrom = Array.from({ length: ROWS }, () => left);
+  const taken: (readonly [row: number, from: number, to: number])[] = [];
+  const rank = ({ kind }: SheetEvent) => (FIRST.includes(kind) ? FIRST.indexOf(kind) : FIRST.length);
   return sheet.events
+    .toSorted((a, b) => rank(a) - rank(b))
     .map((event) => ({ event, x: xOfTime(event.timeS) }))
     .filter(({ x }) => x >= left - 0.5 && x <= right + 0.5)
-    .toSorted((a, b) => a.x - b.x)
     .map(({ event, x }) => {
       const width = event.words.length * LETTER + 8;
       const isLeft = x + width > right + 10;
-      const from = isLeft ? x - width : x;
-      const row = freeFrom.findIndex((free) => from >= free);
-      if (row === -1) return { event, x, row: null, isLeft };
-      freeFrom[row] = from + width;
-      return { event, x, row, isLeft };
+      const [from, to] = isLeft ? [x - width, x] : [x, x + width];
+      const rows = Array.from({ length: ROWS }, (_, row) => row);
+      const free = rows.find((row) => !taken.some(([one, a, b]) => one === row && a < to && b > from));
+      if (free === undefined || from < left - 30) return { event, x, row: null, isLeft };
+      taken.push([free, from, to]);
+      return { event, x, row: free, isLeft };
     });
 }

@@ -7,19 +7,19 @@ interface TintProps {
   readonly frame: Frame;
   readonly panel: Panel;
   /** Those that are shown here. */
-  readonly axes: readonly BandedStrip[];
+  readonly strips: readonly BandedStrip[];
 }
 
 /** A warm tint from top to bottom where something was outside: at the same x in every panel that tells of it. */
-export function ExcursionTints({ frame, panel, axes }: TintProps) {
+export function ExcursionTints({ frame, panel, strips }: TintProps) {
   return frame.sheet.excursions
-    .filter(({ axis }) => axes.includes(axis))
+    .filter(({ strip }) => strip !== null && strips.includes(strip))
     .map((excursion) => {
       const [from, to] = edges(frame, excursion);
       return (
         <rect
-          key={`${excursion.axis} ${excursion.startS}`}
-          className={`excursion-tint ${excursion.axis}`}
+          key={`${excursion.criterionId} ${excursion.startS}`}
+          className={`excursion-tint ${excursion.strip}`}
           x={from}
           y={panel.top}
           width={Math.max(to - from, 1)}
@@ -32,19 +32,19 @@ export function ExcursionTints({ frame, panel, axes }: TintProps) {
 /** The part of the flown line that was outside, drawn over it. */
 export function FlownExcursions({
   frame,
-  axes,
+  strips,
   y,
 }: {
   frame: Frame;
-  axes: readonly BandedStrip[];
+  strips: readonly BandedStrip[];
   y: (row: Row) => number;
 }) {
   const { sheet, xOfRow } = frame;
   return sheet.excursions
-    .filter(({ axis }) => axes.includes(axis))
+    .filter(({ strip }) => strip !== null && strips.includes(strip))
     .map((excursion) => (
       <path
-        key={`${excursion.axis} ${excursion.startS}`}
+        key={`${excursion.criterionId} ${excursion.startS}`}
         className="outside-line"
         d={linePath(runsIn(sheet.columns, excursion, y), xOfRow, y)}
       />

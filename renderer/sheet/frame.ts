@@ -54,7 +54,7 @@ export interface Frame {
 
 const LEFT = 64;
 const RIGHT = 14;
-const HEAD = 76;
+const HEAD = 87;
 /** For the title of the next panel. */
 const SPACE = 19;
 const PROFILE = 180;

@@ -1,3 +1,4 @@
+import { whole } from '../../core/units/whole.ts';
 import { courseOffsetFt } from '../../core/sheet/beam-lines.ts';
 import type { Sheet } from '../../core/sheet/sheet.ts';
 import { FEET_PER_NM } from '../../core/units/units.ts';
@@ -8,7 +9,6 @@ import { linePath } from './lines.ts';
 import { OtherLines } from './other-lines.tsx';
 import { FixDots, MANY_FT } from './profile-panel.tsx';
 import { runsIn, valueAtRow, type Row } from './rows.ts';
-import { wholeWords } from './words.ts';
 
 interface Props {
   readonly frame: Frame;
@@ -27,10 +27,10 @@ export function PlanPanel({ frame, others, clip }: Props) {
         frame={frame}
         panel={plan}
         ticks={plan.y.ticks(4)}
-        words={(feet) => (feet === 0 ? '0' : wholeWords(Math.abs(feet)))}
+        words={(feet) => (feet === 0 ? '0' : whole(Math.abs(feet)))}
       />
       <g clipPath={`url(#${clip})`}>
-        <ExcursionTints frame={frame} panel={plan} axes={['localizer', 'glidepath']} />
+        <ExcursionTints frame={frame} panel={plan} strips={['localizer', 'glidepath']} />
         <Sector frame={frame} />
         <OtherLines
           frame={frame}
@@ -38,7 +38,7 @@ export function PlanPanel({ frame, others, clip }: Props) {
           y={(other) => (row) => plan.y(valueAtRow(other.columns.offsetFt, row))}
         />
         <path className="flown localizer" d={linePath(runsIn(sheet.columns, seen, flown), xOfRow, y)} />
-        <FlownExcursions frame={frame} axes={['localizer']} y={y} />
+        <FlownExcursions frame={frame} strips={['localizer']} y={y} />
         <FixDots frame={frame} y={y} />
       </g>
       <PanelTitle frame={frame} panel={plan} title="Plan" unit={`ft off the centreline${widening(frame)}`} />

@@ -1,3 +1,4 @@
+import { whole } from '../../core/units/whole.ts';
 import type { Sheet, SheetHeights } from '../../core/sheet/sheet.ts';
 import { FEET_PER_NM } from '../../core/units/units.ts';
 import { PanelAxis, PanelTitle } from './axis.tsx';
@@ -7,7 +8,6 @@ import { linePath } from './lines.ts';
 import { OtherLines } from './other-lines.tsx';
 import { pathOver } from './path-over.ts';
 import { runsIn, valueAtRow, type Row } from './rows.ts';
-import { wholeWords } from './words.ts';
 
 interface Props {
   readonly frame: Frame;
@@ -23,9 +23,9 @@ export function ProfilePanel({ frame, others, clip }: Props) {
   const y = (row: Row) => profile.y(flown(row));
   return (
     <g className="profile">
-      <PanelAxis frame={frame} panel={profile} ticks={profile.y.ticks(5)} words={wholeWords} />
+      <PanelAxis frame={frame} panel={profile} ticks={profile.y.ticks(5)} words={whole} />
       <g clipPath={`url(#${clip})`}>
-        <ExcursionTints frame={frame} panel={profile} axes={['localizer', 'glidepath']} />
+        <ExcursionTints frame={frame} panel={profile} strips={['localizer', 'glidepath']} />
         <ScaleTubes frame={frame} />
         <HeightLines frame={frame} />
         <Ground frame={frame} />
@@ -45,7 +45,7 @@ export function ProfilePanel({ frame, others, clip }: Props) {
           y={(other) => (row) => profile.y(valueAtRow(other.columns.altitudeFt, row))}
         />
         <path className="flown glidepath" d={linePath(runsIn(sheet.columns, seen, flown), xOfRow, y)} />
-        <FlownExcursions frame={frame} axes={['glidepath']} y={y} />
+        <FlownExcursions frame={frame} strips={['glidepath']} y={y} />
         <FixDots frame={frame} y={y} />
       </g>
       <PanelTitle
@@ -54,9 +54,6 @@ export function ProfilePanel({ frame, others, clip }: Props) {
         title="Profile"
         unit={`ft${exaggeration(frame, profile.y)}${dashedWords(sheet)}; no terrain or obstacles are shown`}
       />
-      {sheet.fixes.map(({ name, distanceNm }) => (
-        <FixMark key={name} frame={frame} name={name} distanceNm={distanceNm} />
-      ))}
     </g>
   );
 }
@@ -117,21 +114,31 @@ function HeightLines({ frame }: { readonly frame: Frame }) {
         const altitudeFt = heights[key] as number | null;
         if (altitudeFt === null) return null;
         const y = profile.y(altitudeFt);
-        const isGnss = key === 'decisionFt' && heights.judgedBy === 'geometric';
         return (
           <g key={key} className={`height ${name}`}>
             <line x1={left} x2={right} y1={y} y2={y} />
             <text x={left + 6} y={y - 3}>
-              {words} {wholeWords(altitudeFt)}
-              {isGnss
-                ? ` · GNSS height, ± ${Math.ceil(heights.halfWidthFt)} ft. Your altimeter decides.`
-                : ''}
+              {key === 'decisionFt' ? decisionWords(heights) : `${words} ${whole(altitudeFt)}`}
             </text>
           </g>
         );
       })}
     </>
   );
+}
+
+function decisionWords({
+  decisionFt,
+  isDecisionAssumed,
+  judgedBy,
+  source,
+  halfWidthFt,
+}: SheetHeights): string {
+  const words = isDecisionAssumed ? 'taken for decision altitude' : 'decision altitude';
+  const told = `${words} ${whole(decisionFt!)}`;
+  if (judgedBy === 'indicated') return told;
+  const height = source === 'unnamed' ? 'height from the log' : 'GNSS height';
+  return `${told} · ${height}, ± ${Math.ceil(halfWidthFt)} ft. Your altimeter decides.`;
 }
 
 /** The runway at the threshold's height; no terrain is known, and none is drawn. */
@@ -145,6 +152,13 @@ function Ground({ frame }: { readonly frame: Frame }) {
       <line className="runway" x1={x(0)} x2={x(-sheet.beam.runwayLengthFt / FEET_PER_NM)} y1={y} y2={y} />
     </>
   );
+}
+
+/** The fixes of the chart at their miles; above the blanks of what was not recorded. */
+export function FixMarks({ frame }: { readonly frame: Frame }) {
+  return frame.sheet.fixes.map(({ name, distanceNm }) => (
+    <FixMark key={name} frame={frame} name={name} distanceNm={distanceNm} />
+  ));
 }
 
 /** A fix of the chart at its miles. */

@@ -3,7 +3,7 @@ import { EventLines } from './event-lines.tsx';
 import type { Frame } from './frame.ts';
 import { Hatch, MilesAxis } from './axis.tsx';
 import { PlanPanel } from './plan-panel.tsx';
-import { ProfilePanel } from './profile-panel.tsx';
+import { FixMarks, ProfilePanel } from './profile-panel.tsx';
 import { StripChart } from './strip-chart.tsx';
 import { Unrecorded } from './unrecorded.tsx';
 
@@ -51,6 +51,7 @@ export function SheetFigure({ frame, others = [], patternId = 'unclear' }: Props
         />
       ))}
       <Unrecorded frame={frame} />
+      <FixMarks frame={frame} />
       <EventLines frame={frame} />
     </svg>
   );

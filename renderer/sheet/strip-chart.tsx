@@ -1,10 +1,11 @@
 import type { Sheet, SheetBand } from '../../core/sheet/sheet.ts';
 import { PanelAxis, PanelTitle } from './axis.tsx';
+import { beyondBand } from './beyond.ts';
 import { ExcursionTints } from './excursions.tsx';
 import type { Frame, StripPanel } from './frame.ts';
 import { areaPath, linePath } from './lines.ts';
 import { OtherLines } from './other-lines.tsx';
-import { partsWhere, runsIn, withCrossings, type Row } from './rows.ts';
+import { runsIn, type Row } from './rows.ts';
 import { stripsOf } from './strips.ts';
 
 interface Props {
@@ -22,14 +23,13 @@ export function StripChart({ frame, panel, others, patternId, clip }: Props) {
   const y = (row: Row) => scale(strip.valueOf(row));
   const bands = sheet.bands.filter((band) => band.strip === strip.id);
   const runs = runsIn(sheet.columns, seen, strip.valueOf);
-  const axes = sheet.excursions.some(({ axis }) => axis === strip.id) ? [strip.id as SheetBand['strip']] : [];
   return (
     <g className={`strip ${strip.id}`}>
       <g clipPath={`url(#${clip})`}>
         {bands.map((band) => (
           <Band key={band.startS} frame={frame} panel={panel} band={band} />
         ))}
-        <ExcursionTints frame={frame} panel={panel} axes={axes} />
+        <ExcursionTints frame={frame} panel={panel} strips={[strip.id as SheetBand['strip']]} />
         <path
           className="ninety-five"
           d={areaPath(
@@ -91,59 +91,40 @@ function Band({ frame, panel, band }: BandProps) {
 
 /** What of the line was beyond a limit, filled from the limit; and where the 95 % band leaves that open, hatched. */
 function BeyondBand({ frame, panel, band, patternId }: BandProps & { readonly patternId: string }) {
-  const { sheet, xOfRow } = frame;
+  const { xOfRow } = frame;
   const { strip, y } = panel;
-  const limits = [band.lower, band.upper].flatMap((limit, i) =>
-    limit === null ? [] : [{ limit, sign: i === 0 ? -1 : 1 }],
-  );
-  const runs = runsIn(sheet.columns, band, strip.valueOf);
-  return limits.map(({ limit, sign }) => {
-    const limitAt = (row: Row) => strip.limitOf(limit, row);
-    const offAt = (row: Row) => sign * (strip.valueOf(row) - limitAt(row));
-    const crossed = runs.map((run) => withCrossings(run, offAt));
-    const outside = crossed.flatMap((run) => partsWhere(run, (row) => offAt(row) >= -TOUCHING));
-    const open = runs.flatMap((run) => partsWhere(run, (row) => Math.abs(offAt(row)) < strip.halfOf(row)));
-    return (
-      <g key={sign}>
-        <path
-          className="outside"
-          d={areaPath(
-            outside,
-            xOfRow,
-            (row) => y(limitAt(row)),
-            (row) => y(strip.valueOf(row)),
-          )}
-        />
-        <path
-          fill={`url(#${patternId})`}
-          d={areaPath(
-            open,
-            xOfRow,
-            (row) => y(strip.valueOf(row) - strip.halfOf(row)),
-            (row) => y(strip.valueOf(row) + strip.halfOf(row)),
-          )}
-        />
-      </g>
-    );
-  });
+  return beyondBand(frame.sheet, strip, band).map(({ limit, outside, open }) => (
+    <g key={limit}>
+      <path
+        className="outside"
+        d={areaPath(
+          outside,
+          xOfRow,
+          (row) => y(strip.limitOf(limit, row)),
+          (row) => y(strip.valueOf(row)),
+        )}
+      />
+      <path
+        fill={`url(#${patternId})`}
+        d={areaPath(
+          open,
+          xOfRow,
+          (row) => y(strip.valueOf(row) - strip.halfOf(row)),
+          (row) => y(strip.valueOf(row) + strip.halfOf(row)),
+        )}
+      />
+    </g>
+  ));
 }
-
-/** A crossing that was reckoned stands on the limit, but for rounding. */
-const TOUCHING = 1e-9;
 
 /** Below decision altitude a needle means a few feet: it fades. */
 function Visual({ frame, panel }: { readonly frame: Frame; readonly panel: StripPanel }) {
   const { sheet, xOfTime } = frame;
-  if (panel.strip.id !== 'localizer' && panel.strip.id !== 'glidepath') return null;
-  return sheet.segments
-    .filter(({ kind }) => kind === 'visual' || kind === 'missed')
-    .map(({ kind, startS, endS }) => {
-      const [a, b] = [xOfTime(startS), xOfTime(endS)];
-      const [from, to] = a < b ? [a, b] : [b, a];
-      return (
-        <rect key={kind} className="faded" x={from} y={panel.top} width={to - from} height={panel.height} />
-      );
-    });
+  const { needlesUntilS, span } = sheet;
+  if (!panel.strip.isNeedle || needlesUntilS === null) return null;
+  const [a, b] = [xOfTime(needlesUntilS), xOfTime(span.endS)];
+  const [from, to] = a < b ? [a, b] : [b, a];
+  return <rect className="faded" x={from} y={panel.top} width={to - from} height={panel.height} />;
 }
 
 function Sides({

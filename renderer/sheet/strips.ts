@@ -1,9 +1,9 @@
+import { whole } from '../../core/units/whole.ts';
 import type { Span } from '../../core/numeric/polyline.ts';
 import { glidepathFeetAt, localizerFeetAt } from '../../core/sheet/beam-lines.ts';
 import type { BandedStrip, ExtraStrip, Sheet } from '../../core/sheet/sheet.ts';
 import { extentOf } from './domains.ts';
 import { valueAtRow, type Row } from './rows.ts';
-import { wholeWords } from './words.ts';
 
 /** How a needle is told: in dots, of which so many make full scale, or in feet. */
 export type ScaleWords = 2 | 5 | 'feet';
@@ -14,6 +14,8 @@ export interface Strip {
   readonly title: string;
   readonly unit: string;
   readonly isExtra: boolean;
+  /** Of the two that are told in dots or in feet. */
+  readonly isNeedle: boolean;
   /** From the bottom to the top. */
   readonly domain: readonly [number, number];
   readonly ticks: readonly number[];
@@ -23,6 +25,8 @@ export interface Strip {
   readonly valueOf: (row: Row) => number;
   /** 95 % half-width of the value. */
   readonly halfOf: (row: Row) => number;
+  /** The same two in the unit that criteria are told in: there the line is straight between fixes. */
+  readonly judged: { readonly valueOf: (row: Row) => number; readonly halfOf: (row: Row) => number };
   /** A limit of the standard, in the strip's unit, at a row. */
   readonly limitOf: (limit: number, row: Row) => number;
   /** What the line is to be compared with; null where there is nothing of the kind. */
@@ -82,7 +86,9 @@ function needleStrip(sheet: Sheet, looked: Looked, seen: Span, axis: 'localizer'
   const { scale } = looked;
   const toUnit = (fullScale: number, row: Row) =>
     scale === 'feet' ? names.feetAt(beam, valueAtRow(along, row), fullScale) : fullScale * scale;
-  const valueOf = (row: Row) => toUnit(valueAtRow(columns[names.value], row), row);
+  const fullScaleOf = (row: Row) => valueAtRow(columns[names.value], row);
+  const halfOf = (row: Row) => valueAtRow(columns[names.half], row);
+  const valueOf = (row: Row) => toUnit(fullScaleOf(row), row);
   const most = scale === 'feet' ? mostFeet(sheet, seen, valueOf) : NEEDLE_DOMAIN * scale;
   const recorded = looked.recorded ? columns[names.recorded] : null;
   return {
@@ -90,12 +96,14 @@ function needleStrip(sheet: Sheet, looked: Looked, seen: Span, axis: 'localizer'
     title: names.title,
     unit: scale === 'feet' ? 'ft' : 'dots',
     isExtra: false,
+    isNeedle: true,
     domain: [-most * names.up, most * names.up],
-    ticks: scale === 'feet' ? evenTicks([-most, most]) : [-scale, -scale / 2, 0, scale / 2, scale],
-    tickWords: (tick) => (scale === 'feet' ? wholeWords(Math.abs(tick)) : String(Math.abs(tick))),
+    ticks: scale === 'feet' ? evenTicks([-most, most]).ticks : [-scale, -scale / 2, 0, scale / 2, scale],
+    tickWords: (tick) => (scale === 'feet' ? whole(Math.abs(tick)) : String(Math.abs(tick))),
     sides: names.sides,
     valueOf,
-    halfOf: (row) => Math.abs(toUnit(valueAtRow(columns[names.half], row), row)),
+    halfOf: (row) => Math.abs(toUnit(halfOf(row), row)),
+    judged: { valueOf: fullScaleOf, halfOf },
     limitOf: toUnit,
     reference: recorded && {
       words: 'as recorded',
@@ -116,20 +124,17 @@ function airspeedStrip(sheet: Sheet, column: Float64Array, seen: Span): Strip {
   const { airspeedHalfKt } = sheet.columns;
   const valueOf = (row: Row) => valueAtRow(column, row);
   const domain = widened(sheet, seen, 'airspeed', valueOf, 5);
-  return {
-    ...plain('airspeed', airspeedHalfKt > 0 ? 'Airspeed, estimated' : 'Airspeed', 'kt', domain),
-    valueOf,
-    halfOf: () => airspeedHalfKt,
-  };
+  const title = airspeedHalfKt > 0 ? 'Airspeed, estimated' : 'Airspeed';
+  return plain({ id: 'airspeed', title, unit: 'kt' }, domain, valueOf, () => airspeedHalfKt);
 }
 
 function verticalSpeedStrip(sheet: Sheet, seen: Span): Strip {
-  const { verticalSpeedFpm, neededVerticalSpeedFpm } = sheet.columns;
+  const { verticalSpeedFpm, verticalSpeedHalf, neededVerticalSpeedFpm } = sheet.columns;
   const valueOf = (row: Row) => valueAtRow(verticalSpeedFpm, row);
   const domain = widened(sheet, seen, 'verticalSpeed', valueOf, 100);
+  const names = { id: 'verticalSpeed', title: 'Vertical speed', unit: 'ft/min' } as const;
   return {
-    ...plain('verticalSpeed', 'Vertical speed', 'ft/min', domain),
-    valueOf,
+    ...plain(names, domain, valueOf, (row) => valueAtRow(verticalSpeedHalf, row)),
     reference: {
       words: 'needed for the path',
       valueOf: (row) => valueAtRow(neededVerticalSpeedFpm, row),
@@ -150,30 +155,33 @@ const EXTRA_WORDS: Readonly<Record<ExtraStrip, readonly [title: string, unit: st
 function extraStrip(sheet: Sheet, id: ExtraStrip, column: Float64Array, seen: Span): Strip {
   const valueOf = (row: Row) => valueAtRow(column, row);
   const [title, unit] = EXTRA_WORDS[id];
+  const names = { id, title, unit };
   if (id === 'gearDown')
     return {
-      ...plain(id, title, unit, [-0.2, 1.2]),
+      ...plain(names, [-0.2, 1.2], valueOf),
       isExtra: true,
       ticks: [0, 1],
       tickWords: (tick) => (tick === 1 ? 'down' : 'up'),
-      valueOf,
     };
-  const [low, high] = extentOf(sheet, seen, valueOf) ?? [0, 1];
-  const space = Math.max((high - low) * 0.1, 0.5);
-  return { ...plain(id, title, unit, [low - space, high + space]), isExtra: true, valueOf };
+  return { ...plain(names, widened(sheet, seen, id, valueOf, 0.5), valueOf), isExtra: true };
 }
 
-function plain(id: Strip['id'], title: string, unit: string, domain: [number, number]) {
+function plain(
+  names: Pick<Strip, 'id' | 'title' | 'unit'>,
+  domain: [number, number],
+  valueOf: Strip['valueOf'],
+  halfOf: Strip['halfOf'] = () => 0,
+): Strip {
   return {
-    id,
-    title,
-    unit,
+    ...names,
     isExtra: false,
+    isNeedle: false,
     domain,
-    ticks: evenTicks(domain),
-    tickWords: wholeWords,
+    ...evenTicks(domain),
     sides: null,
-    halfOf: () => 0,
+    valueOf,
+    halfOf,
+    judged: { valueOf, halfOf },
     limitOf: (limit: number) => limit,
     reference: null,
   };
@@ -183,7 +191,7 @@ function plain(id: Strip['id'], title: string, unit: string, domain: [number, nu
 function widened(
   sheet: Sheet,
   seen: Span,
-  strip: BandedStrip,
+  strip: Strip['id'],
   valueOf: (row: Row) => number,
   space: number,
 ): [number, number] {
@@ -195,12 +203,13 @@ function widened(
   return [Math.min(low, ...limits) - space, Math.max(high, ...limits) + space];
 }
 
-/** A few round numbers within a domain. */
-function evenTicks([low, high]: readonly [number, number]): number[] {
+/** A few round numbers within a domain, told as finely as they are apart. */
+function evenTicks([low, high]: readonly [number, number]): Pick<Strip, 'ticks' | 'tickWords'> {
   const step = roundStep((high - low) / 3.2);
   const ticks = [];
   for (let k = Math.ceil(low / step); k * step <= high; k++) ticks.push(k * step);
-  return ticks;
+  const tenths = (tick: number) => tick.toFixed(1).replace('-', '−');
+  return { ticks, tickWords: step < 1 ? tenths : whole };
 }
 
 function roundStep(least: number): number {

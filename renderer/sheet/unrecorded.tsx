@@ -13,10 +13,11 @@ export function Unrecorded({ frame }: { readonly frame: Frame }) {
     const [from, to] = a < b ? [a, b] : [b, a];
     return (
       <g key={row} className="unrecorded">
+        <title>{`Not recorded for ${Math.round(timeS[row]! - timeS[row - 1]!)} s`}</title>
         <rect x={from} y={profile.top} width={to - from} height={tall} />
         <line x1={from} x2={from} y1={profile.top} y2={profile.top + tall} />
         <line x1={to} x2={to} y1={profile.top} y2={profile.top + tall} />
-        {to - from > 90 ? (
+        {to - from > 66 ? (
           <text x={(from + to) / 2} y={profile.top + 26} textAnchor="middle">
             not recorded
           </text>

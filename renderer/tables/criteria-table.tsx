@@ -1,7 +1,6 @@
 import type { ApproachDebrief, DebriefCriterion } from '../../core/debrief/debrief.ts';
-import { whole } from '../../core/units/whole.ts';
 import { allowedWords, whyWords } from '../../core/report/criterion-lines.ts';
-import { sidedInDots } from '../../core/report/sided.ts';
+import { measuredWords } from '../../core/report/measured-words.ts';
 import { VERDICTS } from '../../core/report/verdict-words.ts';
 
 interface Props {
@@ -70,7 +69,8 @@ function Farthest({
   dots: 2 | 5;
   jump: Props['jump'] | undefined;
 }) {
-  const words = farthest(criterion, dots);
+  const words =
+    criterion.measured === null ? '' : measuredWords(criterion.id, criterion.unit, criterion.measured, dots);
   const worst = criterion.excursions.toSorted((a, b) => Math.abs(b.peak) - Math.abs(a.peak))[0];
   if (!jump || !worst) return words;
   return (
@@ -83,11 +83,4 @@ function Farthest({
       {words}
     </button>
   );
-}
-
-function farthest({ id, measured, unit }: DebriefCriterion, dots: 2 | 5): string {
-  if (measured === null) return '';
-  if (unit === 'full scale')
-    return sidedInDots(measured, id.startsWith('glidepath') ? 'glidepath' : 'localizer', dots);
-  return `${measured > 0 ? '+' : ''}${whole(measured)} ${unit ?? ''}`.trim();
 }

@@ -25,14 +25,21 @@ const NEAR_S = 1;
 
 /** A row at each event of an approach, and at each half mile as often as it was flown over, in the order flown. */
 export function pathRows(sheet: Sheet): PathRow[] {
-  const events = sheet.events.map(({ timeS, words }) => ({ timeS, words, row: rowAt(sheet.columns, timeS) }));
+  const events = sheet.events.map((event) => ({
+    timeS: event.timeS,
+    row: rowAt(sheet.columns, event.timeS),
+    event,
+  }));
   const isNearEvent = (timeS: number) => events.some((event) => Math.abs(event.timeS - timeS) < NEAR_S);
   const miles = halfMiles(sheet)
-    .map((row) => ({ timeS: valueAtRow(sheet.columns.timeS, row), words: null, row }))
+    .map((row) => ({ timeS: valueAtRow(sheet.columns.timeS, row), row, event: null }))
     .filter(({ timeS }) => !isNearEvent(timeS));
   return [...events, ...miles]
     .toSorted((a, b) => a.timeS - b.timeS)
-    .map(({ timeS, words, row }) => rowOf(sheet, timeS, words, row));
+    .map(({ timeS, row, event }) => {
+      const flown = rowOf(sheet, timeS, row);
+      return event ? { ...flown, ...toldOf(event) } : flown;
+    });
 }
 
 /** Where the flown line crosses a half mile; nothing is crossed in a gap. */
@@ -54,15 +61,14 @@ function halfMiles({ columns, span }: Sheet): Row[] {
   });
 }
 
-function rowOf(sheet: Sheet, timeS: number, words: string | null, row: Row): PathRow {
-  const { columns, beam, segments } = sheet;
+function rowOf({ columns, beam, needlesUntilS }: Sheet, timeS: number, row: Row): PathRow {
   const at = (column: Float64Array | null) => (column ? valueAtRow(column, row) : NaN);
   const distanceNm = at(columns.distanceNm);
-  const endS = segments.find(({ kind }) => kind === 'final')?.endS ?? Infinity;
-  const needle = (column: Float64Array) => (timeS > endS ? null : known(at(column)));
+  const isBelow = needlesUntilS !== null && timeS > needlesUntilS;
+  const needle = (column: Float64Array) => (isBelow ? null : known(at(column)));
   return {
     timeS,
-    words,
+    words: null,
     distanceNm,
     altitudeFt: at(columns.altitudeFt),
     indicatedFt: at(columns.indicatedFt),
@@ -74,6 +80,22 @@ function rowOf(sheet: Sheet, timeS: number, words: string | null, row: Row): Pat
     glidepath: needle(columns.glidepath),
     airspeedKt: at(columns.airspeedKt),
     verticalSpeedFpm: at(columns.verticalSpeedFpm),
+  };
+}
+
+/** What the debrief tells of an event, as it tells it: the same moment has the same numbers on one page. */
+function toldOf({ words, told }: Sheet['events'][number]): Partial<PathRow> {
+  const { localizerFullScale: localizer, glidepathFullScale: glidepath, airspeedKt, verticalSpeedFpm } = told;
+  return {
+    words,
+    localizer,
+    glidepath,
+    ...(airspeedKt !== null && { airspeedKt }),
+    ...(verticalSpeedFpm !== null && { verticalSpeedFpm }),
+    ...(told.altitudeFt !== null &&
+      (told.altitudeSource === 'indicated'
+        ? { indicatedFt: told.altitudeFt }
+        : { altitudeFt: told.altitudeFt })),
   };
 }
 

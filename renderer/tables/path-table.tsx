@@ -3,7 +3,7 @@ import { sidedInDots } from '../../core/report/sided.ts';
 import type { Sheet } from '../../core/sheet/sheet.ts';
 import { whole } from '../../core/units/whole.ts';
 import { clockOf } from '../sheet/words.ts';
-import type { Dots } from '../hand-over/hand-over.ts';
+import type { Dots } from '../../core/sheet/sheet.ts';
 import { pathRows, type PathRow } from './path-rows.ts';
 
 interface Column {
@@ -47,7 +47,8 @@ export function PathTable({ sheet, dots }: { readonly sheet: Sheet; readonly dot
   );
 }
 
-function columnsOf({ columns: { indicatedFt, airspeedKt } }: Sheet, dots: Dots): Column[] {
+function columnsOf({ columns: { indicatedFt, airspeedKt, airspeedHalfKt } }: Sheet, dots: Dots): Column[] {
+  const airspeed = airspeedHalfKt > 0 ? 'Airspeed, estimated, kt' : 'Airspeed, kt';
   return [
     { head: 'Miles to go', words: ({ distanceNm }) => tenths(distanceNm) },
     { head: 'Height, ft', words: ({ altitudeFt }) => wholeOr(altitudeFt) },
@@ -55,7 +56,7 @@ function columnsOf({ columns: { indicatedFt, airspeedKt } }: Sheet, dots: Dots):
     { head: 'Off the path, ft', words: ({ aboveFt }) => (aboveFt === null ? '' : offPath(aboveFt)) },
     { head: 'Localizer, dots', words: ({ localizer }) => sidedInDots(localizer, 'localizer', dots) },
     { head: 'Glidepath, dots', words: ({ glidepath }) => sidedInDots(glidepath, 'glidepath', dots) },
-    ...(airspeedKt ? [{ head: 'Airspeed, kt', words: (row: PathRow) => wholeOr(row.airspeedKt) }] : []),
+    ...(airspeedKt ? [{ head: airspeed, words: (row: PathRow) => wholeOr(row.airspeedKt) }] : []),
     { head: 'Vertical speed, ft/min', words: ({ verticalSpeedFpm }) => wholeOr(verticalSpeedFpm) },
   ];
 }

@@ -34,7 +34,10 @@ export function Debriefing({ debriefed, flight, state, session, shown, show, isS
   const { dots } = state.notes.settings;
   const told = { ...debriefed, at, dots, isStale, session, flightId: flight.id };
   if (!approach || !sheet) return <DebriefView {...told} jump={null} />;
-  const moment = moments.get(at) ?? new Moment(sheet.span.startS);
+  const before = moments.get(at);
+  // Another zone or another facility makes another span of it.
+  const isWithin = before && before.get() >= sheet.span.startS && before.get() <= sheet.span.endS;
+  const moment = isWithin ? before : new Moment(sheet.span.startS);
   moments.set(at, moment);
   const jump = (utc: string) => {
     moment.set(secondsOf(utc));

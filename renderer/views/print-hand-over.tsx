@@ -1,7 +1,8 @@
 import { flushSync } from 'react-dom';
 import { createRoot } from 'react-dom/client';
 import { HandOverBody } from '../hand-over/hand-over-body.tsx';
-import type { Dots, HandOver } from '../hand-over/hand-over.ts';
+import type { HandOver } from '../hand-over/hand-over.ts';
+import type { Dots } from '../../core/sheet/sheet.ts';
 
 /** Prints the page to hand over in place of the app's own, which is there again when it is printed. */
 export function printHandOver(handOver: HandOver, dots: Dots): void {

@@ -8,7 +8,8 @@ import type { Inspection } from '../../core/report/inspection.ts';
 import type { Sheet } from '../../core/sheet/sheet.ts';
 import type { Standard } from '../../core/standard/standard.ts';
 import type { Stated } from '../../core/standard/stated.ts';
-import type { Dots, HandOver } from '../hand-over/hand-over.ts';
+import type { HandOver } from '../hand-over/hand-over.ts';
+import type { Dots } from '../../core/sheet/sheet.ts';
 
 /** A facility by an id of the app's, as its file has it. */
 export interface FacilityText {

@@ -96,13 +96,13 @@ describe('what the app saves', () => {
     expect(await own.locator('svg .flown').count()).toBeGreaterThan(5);
     // Nothing had to be put right: what was parsed is what was written.
     const parsed = (html: string) => html.replaceAll(/\s+|&#x27;|'|&quot;|"/g, '').toLowerCase();
-    const document = await own.evaluate(() => document.documentElement.outerHTML);
+    const shown = await own.evaluate(() => document.documentElement.outerHTML);
     const selfClosed = parsed(text.replace(/^<!doctype html>\n/, ''))
       .replaceAll(/<(meta|line|rect|path|polygon|polyline)([^>]*)\/>/g, (_, tag, rest) =>
         tag === 'meta' ? `<meta${rest}>` : `<${tag}${rest}></${tag}>`,
       )
       .replaceAll('openopen', 'open');
-    expect(parsed(document).replaceAll('detailsopen=', 'detailsopen')).toBe(
+    expect(parsed(shown).replaceAll('detailsopen=', 'detailsopen')).toBe(
       selfClosed.replaceAll('detailsopen=', 'detailsopen'),
     );
     await own.context().close();

@@ -30,6 +30,7 @@ function sheetTo(toNm: number, change: Partial<Sheet> = {}, columns: Partial<She
       airspeedHalfKt: 0,
       groundspeedKt: none,
       verticalSpeedFpm: none,
+      verticalSpeedHalf: none,
       neededVerticalSpeedFpm: none,
       recordedLocalizer: null,
       recordedGlidepath: null,
@@ -39,6 +40,8 @@ function sheetTo(toNm: number, change: Partial<Sheet> = {}, columns: Partial<She
     segments: [],
     events: [],
     excursions: [],
+    isCounted: false,
+    needlesUntilS: null,
     bands: [],
     beam: {
       localizerFullScaleDeg: 2.5,
@@ -56,6 +59,8 @@ function sheetTo(toNm: number, change: Partial<Sheet> = {}, columns: Partial<She
       gate1000Ft: 1000,
       gate500Ft: 500,
       decisionFt: 200,
+      isDecisionAssumed: false,
+      source: 'geometric',
       judgedBy: 'geometric',
       halfWidthFt: 10,
     },
@@ -64,6 +69,30 @@ function sheetTo(toNm: number, change: Partial<Sheet> = {}, columns: Partial<She
     ...change,
   };
 }
+
+const event = (timeS: number, words: string): Sheet['events'][number] => ({
+  kind: 'gate-500',
+  words,
+  timeS,
+  told: {
+    kind: 'gate-500',
+    utc: '',
+    remark: null,
+    distanceToThresholdNm: null,
+    altitudeFt: 540,
+    altitudeSource: 'geometric',
+    localizerFullScale: -0.5,
+    glidepathFullScale: null,
+    localizerHalfWidth: null,
+    glidepathHalfWidth: null,
+    heightAboveGlidepathFt: null,
+    centrelineOffsetFt: null,
+    groundspeedKt: null,
+    verticalSpeedFpm: null,
+    airspeedKt: 91,
+    unknown: {},
+  },
+});
 
 describe('the table behind the sheet', () => {
   it('has a row where each half mile is crossed, between the fixes', () => {
@@ -74,9 +103,14 @@ describe('the table behind the sheet', () => {
   });
 
   it('has each event at its moment, and no half mile within a second of it', () => {
-    const event = (timeS: number, words: string) => ({ kind: 'gate-500', words, timeS }) as const;
     const rows = pathRows(sheetTo(-0.1, { events: [event(15.4, 'A gate'), event(33, 'Another')] }));
     expect(rows.map(({ words }) => words)).toEqual(['A gate', 'Another', null, null]);
+  });
+
+  it('tells an event as the debrief tells it, and not by the one fix that stands there', () => {
+    const [row] = pathRows(sheetTo(-0.1, { events: [event(15.4, 'A gate')] }));
+    expect(row).toMatchObject({ localizer: -0.5, glidepath: null, altitudeFt: 540, airspeedKt: 91 });
+    expect(row!.indicatedFt).toBeNaN();
   });
 
   it('crosses nothing in a gap', () => {
@@ -87,9 +121,8 @@ describe('the table behind the sheet', () => {
     ]);
   });
 
-  it('tells the needles until final ends, feet until the threshold, and nothing that is not known', () => {
-    const segments = [{ kind: 'final', startS: 0, endS: 30 }] as const;
-    const rows = pathRows(sheetTo(-0.7, { segments }));
+  it('tells the needles to decision altitude, feet until the threshold, and nothing that is not known', () => {
+    const rows = pathRows(sheetTo(-0.7, { needlesUntilS: 30 }));
     expect(rows.map(({ localizer }) => localizer)).toEqual([0.25, null, null, null]);
     // Tan 3.35° less tan 3° over 6,000 ft is 36.76 ft: half of 0.7° above a path of 3°.
     expect(rows[1]!.aboveFt).toBeCloseTo(36.76, 1);

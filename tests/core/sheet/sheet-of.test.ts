@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { glidepathAltitudeFt } from '../../../core/facility/path-altitude.ts';
 import { courseOffsetFt, glidepathFeetAt, localizerFeetAt } from '../../../core/sheet/beam-lines.ts';
 import type { Sheet } from '../../../core/sheet/sheet.ts';
+import { compose } from '../../../core/debrief/compose-debrief.ts';
 import { sheetsOf } from '../../../core/sheet/sheet-of.ts';
 import { FEET_PER_NM } from '../../../core/units/units.ts';
 import { secondsOf } from '../../../core/units/utc.ts';
@@ -123,7 +124,10 @@ describe("a sheet's marks", () => {
         endS: secondsOf(endUtc),
         lower: glidepath.lower,
         upper: glidepath.upper,
-        target: 0,
+        excursions: glidepath.excursions.map((one) => ({
+          startS: secondsOf(one.startUtc),
+          endS: secondsOf(one.endUtc),
+        })),
       })),
     );
     const target = approach!.stated.targetAirspeedKt!;
@@ -131,23 +135,76 @@ describe("a sheet's marks", () => {
       lower: target + airspeed.lower!,
       upper: target + airspeed.upper!,
     });
-    const found = sheet.excursions.map(({ axis, peak }) => [axis, peak]);
+    const found = sheet.excursions.map(({ strip, peak, outsideS }) => [strip, peak, outsideS]);
     const told = [
-      ...glidepath.excursions.map(({ peak }) => ['glidepath', peak]),
-      ...airspeed.excursions.map(({ peak }) => ['airspeed', peak]),
+      ...glidepath.excursions.map(({ peak, outsideS }) => ['glidepath', peak, outsideS]),
+      ...airspeed.excursions.map(({ peak, outsideS }) => ['airspeed', peak, outsideS]),
     ];
     expect(told.length).toBeGreaterThan(1);
     expect(found.toSorted()).toEqual(told.toSorted());
-    expect(sheet.excursions.find(({ axis }) => axis === 'airspeed')!.side).toBe('fast');
   });
 
-  it('limit the sink from the gate that counts, and draw nothing where no gate was passed', () => {
-    const sheet = only('unstable-and-continued.csv');
-    const band = sheet.bands.find(({ strip }) => strip === 'verticalSpeed');
-    const gate = sheet.events.find(({ kind }) => kind === 'gate-500' || kind === 'gate-1000')!;
-    expect(band!.startS).toBeGreaterThanOrEqual(gate.timeS);
-    expect(band!.upper).toBeNull();
-    expect(band!.lower).toBeLessThanOrEqual(-1000);
+  it('limit the sink where the gate that counts followed it: below decision altitude too, without the instructor', () => {
+    const { sample, sheets } = samples.get('unstable-and-continued.csv')!;
+    const [sheet] = sheets as [Sheet];
+    const { debrief, material } = sample;
+    const sink = (one: Sheet) => one.bands.filter(({ strip }) => strip === 'verticalSpeed');
+    const timeOf = (kind: string) => sheet.events.find((event) => event.kind === kind)!.timeS;
+    const counting = debrief.approaches[0]!.stability.find(({ counts }) => counts)!;
+    const gateS = timeOf(counting.gate);
+    expect(sink(sheet)).toHaveLength(1);
+    expect(sink(sheet)[0]!.startS).toBe(gateS);
+    expect(sink(sheet)[0]!.endS).toBeGreaterThan(timeOf('decision-altitude'));
+    expect(sink(sheet)[0]!.endS).toBeLessThan(timeOf('threshold'));
+    expect(sink(sheet)[0]).toMatchObject({ upper: null, excursions: null });
+    expect(sink(sheet)[0]!.lower).toBeLessThanOrEqual(-1000);
+
+    const { standard } = sample.sittings[0]!;
+    const stated = {
+      ...sample.sittings[0]!.stated,
+      instructorFlew: [{ startS: gateS + 4, endS: gateS + 9 }],
+    };
+    const [taken] = sheetsOf(compose(material, { standard, stated })) as [Sheet];
+    expect(sink(taken).map(({ startS }) => startS)).toEqual([gateS, gateS + 9]);
+  });
+
+  it('limit no sink that could not be judged', async () => {
+    const slow = sheetsOf(await composedSample('every-five-seconds.csv'))[0]!;
+    expect(slow.bands.filter(({ strip }) => strip === 'verticalSpeed')).toEqual([]);
+  });
+
+  it('tell everything that was outside, also what has no strip, and whether anything was counted', () => {
+    const { material, sittings } = samples.get('first-approach.csv')!.sample;
+    const { standard, stated } = sittings[0]!;
+    const low = compose(material, { standard, stated: { ...stated, assignedAltitudeFt: 1500 } });
+    const altitude = low.debrief.approaches[0]!.criteria.find(({ id }) => id === 'altitude-before-final')!;
+    expect(altitude.verdict).toBe('not-met');
+    const [sheet] = sheetsOf(low) as [Sheet];
+    expect(sheet.excursions).toEqual([
+      expect.objectContaining({ criterionId: 'altitude-before-final', strip: null, unit: 'ft' }),
+    ]);
+    expect(sheet.isCounted).toBe(true);
+  });
+
+  it('have a user’s own limits on the strips that they are of', () => {
+    const { material, sittings } = samples.get('unstable-and-continued.csv')!.sample;
+    const { standard, stated } = sittings[0]!;
+    const limit = { lower: -900, upper: null, code: null, source: 'ours', status: 'own choice' } as const;
+    const own = { id: 'own-sink', title: 'Sink', quantity: 'verticalSpeedFpm', limit } as const;
+    const [sheet] = sheetsOf(compose(material, { standard: { ...standard, own: [own] }, stated })) as [Sheet];
+    expect(sheet.excursions.filter(({ criterionId }) => criterionId === 'own-sink').length).toBeGreaterThan(
+      0,
+    );
+    expect(sheet.bands.some(({ strip, lower }) => strip === 'verticalSpeed' && lower === -900)).toBe(true);
+  });
+
+  it('tell needles to decision altitude and to its very moment, be it assumed', () => {
+    for (const { sheets } of samples.values())
+      for (const sheet of sheets) {
+        const decision = sheet.events.find(({ kind }) => kind === 'decision-altitude');
+        expect(sheet.needlesUntilS).toBe(decision?.timeS ?? null);
+      }
+    expect(only('first-approach.csv').needlesUntilS).not.toBeNull();
   });
 
   it('show a fix only where the chart gives one, and one sheet an approach', () => {

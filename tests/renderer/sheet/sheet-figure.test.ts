@@ -63,7 +63,7 @@ describe('the sheet', () => {
 
   it('puts an excursion at the same x in profile, plan and strip, from its start to its end', () => {
     const sheet = sheets.get('unstable-and-continued.csv')!;
-    const excursion = sheet.excursions.find(({ axis }) => axis === 'glidepath')!;
+    const excursion = sheet.excursions.find(({ strip }) => strip === 'glidepath')!;
     const frame = frameOf(sheet, viewOf(sheet));
     const tints = elements(drawn(sheet), 'excursion-tint').filter((tint) =>
       tint['class']!.endsWith('glidepath'),
