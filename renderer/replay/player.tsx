@@ -1,4 +1,4 @@
-import { useEffect, useState, useSyncExternalStore } from 'react';
+import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import { Button } from 'react-aria-components';
 import type { Sheet } from '../../core/sheet/sheet.ts';
 import { clockOf } from '../sheet/words.ts';
@@ -55,30 +55,10 @@ export function Player({ sheet, moment, isPlaying, setPlaying }: Props) {
 function Scrubber({ sheet, moment }: { readonly sheet: Sheet; readonly moment: Moment }) {
   const s = useSyncExternalStore(moment.subscribe, moment.get);
   const { startS, endS } = sheet.span;
-  const share = (at: number) => `${(((at - startS) / (endS - startS)) * 100).toFixed(2)}%`;
+  const marks = useMemo(() => <Marks sheet={sheet} />, [sheet]);
   return (
     <div className="scrubber">
-      <svg aria-hidden="true" width="100%" height="14">
-        {sheet.excursions.map((excursion) => (
-          <rect
-            key={`${excursion.criterionId} ${excursion.startS}`}
-            className="excursion"
-            x={share(excursion.startS)}
-            width={share(startS + Math.max(excursion.endS - excursion.startS, 1))}
-            y={7}
-            height={7}
-          />
-        ))}
-        {sheet.events.map((event) => (
-          <line
-            key={`${event.kind} ${event.timeS}`}
-            x1={share(event.timeS)}
-            x2={share(event.timeS)}
-            y1={0}
-            y2={14}
-          />
-        ))}
-      </svg>
+      {marks}
       <input
         type="range"
         aria-label="Moment of the approach"
@@ -94,6 +74,35 @@ function Scrubber({ sheet, moment }: { readonly sheet: Sheet; readonly moment: M
         }}
       />
     </div>
+  );
+}
+
+/** Events as lines, what was outside as bars. */
+function Marks({ sheet: { span, events, excursions } }: { readonly sheet: Sheet }) {
+  const wide = span.endS - span.startS;
+  const share = (seconds: number) => `${((seconds / wide) * 100).toFixed(2)}%`;
+  return (
+    <svg aria-hidden="true" width="100%" height="14">
+      {excursions.map(({ criterionId, startS, endS }) => (
+        <rect
+          key={`${criterionId} ${startS}`}
+          className="excursion"
+          x={share(startS - span.startS)}
+          width={share(Math.max(endS - startS, 1))}
+          y={7}
+          height={7}
+        />
+      ))}
+      {events.map(({ kind, timeS }) => (
+        <line
+          key={`${kind} ${timeS}`}
+          x1={share(timeS - span.startS)}
+          x2={share(timeS - span.startS)}
+          y1={0}
+          y2={14}
+        />
+      ))}
+    </svg>
   );
 }
 

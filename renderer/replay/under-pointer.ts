@@ -11,10 +11,12 @@ export function momentAtX(frame: Frame, x: number, nearS: number): number {
   if (view.axis === 'time') return clamped(frame, frame.x.invert(x));
   let best = NaN;
   let nearest = 0;
+  let to = xOfRow(0) - x;
+  let away = Math.abs(to);
   for (let row = 0; row + 1 < timeS.length; row++) {
-    const from = xOfRow(row) - x;
-    const to = xOfRow(row + 1) - x;
-    if (Math.abs(from) < Math.abs(xOfRow(nearest) - x)) nearest = row;
+    const from = to;
+    to = xOfRow(row + 1) - x;
+    if (Math.abs(to) < away) [away, nearest] = [Math.abs(to), row + 1];
     if (from * to > 0) continue;
     const s = valueAtRow(timeS, from === to ? row : row + from / (from - to));
     if (Number.isNaN(best) || Math.abs(s - nearS) < Math.abs(best - nearS)) best = s;

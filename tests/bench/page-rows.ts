@@ -89,7 +89,7 @@ export async function cursorMoves(folder: string): Promise<Row> {
     await page.evaluate(
       "addEventListener('pointermove', () => performance.mark('halfdot-move'), { capture: true })",
     );
-    await browser.startTracing(page, { categories: ['toplevel', 'blink.user_timing', '__metadata'] });
+    await browser.startTracing(page, { categories: ['devtools.timeline', 'blink.user_timing'] });
     for (let move = 0; move < MOVES; move++) {
       await page.mouse.move(box.x + 100 + ((move * 7) % (box.width - 150)), box.y + 120);
       await page.waitForTimeout(APART_MS);
@@ -114,19 +114,32 @@ interface Trace {
   }[];
 }
 
-/** What the thread that the marks stand on did from the task of each mark to that of the next, milliseconds. */
+/** Script, style, layout and paint, as the browser tells them apart; none of these stands within another. */
+const WORK = new Set([
+  'EventDispatch',
+  'FireAnimationFrame',
+  'TimerFire',
+  'UpdateLayoutTree',
+  'Layout',
+  'PrePaint',
+  'Paint',
+  'Layerize',
+  'Commit',
+]);
+
+/** What a page did of that from each mark to the next, milliseconds. */
 function costOfMoves({ traceEvents }: Trace): number[] {
   const marks = traceEvents.filter(({ name }) => name === 'halfdot-move').toSorted((a, b) => a.ts - b.ts);
   const { pid, tid } = marks[0]!;
-  const tasks = traceEvents
-    .filter(
-      (event) => event.pid === pid && event.tid === tid && event.name === 'ThreadControllerImpl::RunTask',
-    )
-    .toSorted((a, b) => a.ts - b.ts);
-  if (tasks.length < marks.length) throw new Error('the trace holds too few tasks to tell what a move costs');
-  const begins = marks.map(({ ts }) => tasks.findLast((task) => task.ts <= ts)!.ts);
+  const work = traceEvents.filter((event) => event.pid === pid && event.tid === tid && WORK.has(event.name));
+  if (work.length < marks.length)
+    throw new Error('the trace holds too little work to tell what a move costs');
+  // The event that a mark stands in began before it.
+  const begins = marks.map(({ ts }) =>
+    work.filter((one) => one.ts <= ts).reduce((at, one) => Math.max(at, one.ts), 0),
+  );
   return begins.slice(0, -1).map((from, i) => {
-    const within = tasks.filter(({ ts }) => ts >= from && ts < begins[i + 1]!);
+    const within = work.filter(({ ts }) => ts >= from && ts < begins[i + 1]!);
     return within.reduce((sum, { dur = 0, tdur = dur }) => sum + tdur, 0) / 1000;
   });
 }
