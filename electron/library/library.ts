@@ -1,0 +1,108 @@
+import { dirname, join } from 'node:path';
+import {
+  DummyDriver,
+  Kysely,
+  SqliteAdapter,
+  SqliteIntrospector,
+  SqliteQueryCompiler,
+  type Compilable,
+} from 'kysely';
+import { LogFiles } from './log-files.ts';
+import { versionOf } from './migrate.ts';
+import type { SqliteFile } from './sqlite.ts';
+import type { Tables } from './tables.ts';
+
+/** Writes and types the queries, and runs none: SQLite answers at once, and needs no promise and no pool. */
+export const from = new Kysely<Tables>({
+  dialect: {
+    createAdapter: () => new SqliteAdapter(),
+    createDriver: () => new DummyDriver(),
+    createIntrospector: (kysely) => new SqliteIntrospector(kysely),
+    createQueryCompiler: () => new SqliteQueryCompiler(),
+  },
+});
+
+type Values = (null | number | string | Uint8Array)[];
+
+/** An open library: a folder with `library.sqlite` and `logs/`. See `open-library.ts` for how it comes about. */
+export class Library {
+  readonly folder: string;
+  readonly logFiles: LogFiles;
+  readonly #sqlite: SqliteFile;
+  #isWriting = false;
+
+  constructor(
+    readonly path: string,
+    sqlite: SqliteFile,
+  ) {
+    this.folder = dirname(path);
+    this.logFiles = new LogFiles(join(this.folder, 'logs'));
+    this.#sqlite = sqlite;
+  }
+
+  /** The rows that a query answers with. */
+  all<Row>(query: Compilable<Row>): Row[] {
+    const { sql, parameters } = query.compile();
+    return this.#sqlite.prepare(sql).all(...(parameters as Values)) as Row[];
+  }
+
+  /** Its first row; null where there is none. */
+  first<Row>(query: Compilable<Row>): Row | null {
+    const { sql, parameters } = query.compile();
+    return (this.#sqlite.prepare(sql).get(...(parameters as Values)) as Row | undefined) ?? null;
+  }
+
+  /** Runs what answers with no rows. */
+  run(query: Compilable): void {
+    const { sql, parameters } = query.compile();
+    this.#sqlite.prepare(sql).run(...(parameters as Values));
+  }
+
+  /** The few statements that no query builder has: VACUUM, ATTACH, PRAGMA. */
+  statement<Row = unknown>(sql: string, ...parameters: Values): Row[] {
+    return this.#sqlite.prepare(sql).all(...parameters) as Row[];
+  }
+
+  /** The same, row by row, for what may be too much to be held at once. */
+  rows<Row>(sql: string): Iterable<Row> {
+    return this.#sqlite.prepare(sql).iterate() as Iterable<Row>;
+  }
+
+  version(): number {
+    return versionOf(this.#sqlite);
+  }
+
+  /**
+   * All of the work or nothing of it. Nobody else writes meanwhile, in no other process either; what returns from here
+   * is on the disk.
+   */
+  write<T>(work: () => T): T {
+    if (this.#isWriting) throw new Error('a library is written by one piece of work at a time');
+    this.#sqlite.exec('BEGIN IMMEDIATE');
+    this.#isWriting = true;
+    try {
+      const made = work();
+      this.#sqlite.exec('COMMIT');
+      return made;
+    } catch (error) {
+      // Where the disk is full SQLite may have rolled back by itself.
+      if (this.#sqlite.isTransaction) this.#sqlite.exec('ROLLBACK');
+      throw error;
+    } finally {
+      this.#isWriting = false;
+    }
+  }
+
+  /** Moves what was written from the write-ahead log to the file itself; an empty one is the mark of a clean close. */
+  settle(): void {
+    this.#sqlite.exec('PRAGMA wal_checkpoint(TRUNCATE)');
+  }
+
+  close(): void {
+    try {
+      this.settle();
+    } finally {
+      this.#sqlite.close();
+    }
+  }
+}
