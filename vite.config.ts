@@ -3,6 +3,9 @@ import { builtinModules } from 'node:module';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type EnvironmentOptions, type Plugin } from 'vite';
 
+/** A file of the machine's own that no bundle can hold; it is looked for when a library is opened, from dist/ upwards. */
+const NATIVE = '@photostructure/sqlite';
+
 /** One bundle for Node. It stands alone: dist/ runs without node_modules, and starts faster for it. */
 function bundle(input: Record<string, string>, format: 'cjs' | 'es'): EnvironmentOptions {
   const ending = format === 'cjs' ? 'js' : 'mjs';
@@ -10,7 +13,7 @@ function bundle(input: Record<string, string>, format: 'cjs' | 'es'): Environmen
     consumer: 'server',
     resolve: {
       noExternal: true,
-      external: [...builtinModules, ...builtinModules.map((name) => `node:${name}`)],
+      external: [NATIVE, ...builtinModules, ...builtinModules.map((name) => `node:${name}`)],
       builtins: [...builtinModules, /^node:/],
     },
     build: {
@@ -22,6 +25,8 @@ function bundle(input: Record<string, string>, format: 'cjs' | 'es'): Environmen
       minify: 'oxc',
       rollupOptions: {
         input,
+        // What is loaded later takes the code that it shares with the program from the program's own file.
+        preserveEntrySignatures: 'allow-extension',
         output: {
           entryFileNames: `[name].${ending}`,
           chunkFileNames: `chunks/[name]-[hash].${ending}`,

@@ -35,7 +35,10 @@ export function loadProgram(folder: string): { readonly program: Program; readon
   const cachedData = codeCache(folder);
   const script = new Script(source, { filename, ...(cachedData && { cachedData }) });
   const program = {};
-  (script.runInThisContext() as Wrapped)(program, createRequire(filename));
+  const require = createRequire(filename);
+  // What the program loads later, as the library, shares code with it, and asks for it as for any other module.
+  require.cache[require.resolve(filename)] = { exports: program, loaded: true } as NodeJS.Module;
+  (script.runInThisContext() as Wrapped)(program, require);
   return { program: program as Program, script };
 }
 
