@@ -139,6 +139,7 @@ export default defineConfig({
           bench: 'tests/bench/bench.ts',
           samples: 'tests/support/make-samples.ts',
           simulate: 'tests/support/simulate/simulate.ts',
+          'edit-library': 'tests/support/library/edit-library.ts',
           'make-code-cache': 'electron/cli/make-code-cache.ts',
         },
         'es',

@@ -1,10 +1,11 @@
 import { existsSync, mkdirSync, rmSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { flushFile, flushFolder, renameFlushed } from '../files/flushed.ts';
 import { from, type Library } from './library.ts';
 import { LogFiles } from './log-files.ts';
 import { LIBRARY_FILE } from './open-library.ts';
 import { refuseLibrary } from './refusal.ts';
+import { sweepParts } from './sweep-parts.ts';
 import type { Watch } from './watch.ts';
 
 export interface BackUpMade {
@@ -26,11 +27,12 @@ export async function backUp(
   if (existsSync(target))
     refuseLibrary('library-in-the-way', `${target} is there already.`, 'Name a folder that is not.');
   const folder = `${resolve(target)}.${process.pid}.part`;
+  sweepParts(dirname(folder), (name) => name === basename(resolve(target)));
   rmSync(folder, { recursive: true, force: true });
   try {
     mkdirSync(folder, { recursive: true });
     const file = join(folder, LIBRARY_FILE);
-    library.statement('VACUUM INTO ?', file);
+    library.execute('VACUUM INTO ?', file);
     flushFile(file);
     const made = await copyLogs(library, new LogFiles(join(folder, 'logs')), watch, link);
     flushFolder(folder);

@@ -39,10 +39,10 @@ export async function checkLibrary(library: Library, watch: Watch): Promise<Chec
 
 function fileFaults(library: Library): string[] {
   const answers = library
-    .statement<{ integrity_check: string }>('PRAGMA integrity_check')
+    .answers<{ integrity_check: string }>('PRAGMA integrity_check')
     .map(({ integrity_check }) => integrity_check)
     .filter((answer) => answer !== 'ok');
-  const loose = library.statement<{ table: string }>('PRAGMA foreign_key_check').length;
+  const loose = library.answers<{ table: string }>('PRAGMA foreign_key_check').length;
   return [
     ...answers.map((answer) => `SQLite finds the file damaged: ${answer}.`),
     ...(loose > 0 ? [`${loose} rows refer to what is not there.`] : []),

@@ -35,7 +35,7 @@ export function deleteStudent(library: Library, student: Person): string[] {
       rmSync(join(library.folder, name), { recursive: true });
   });
   sweepLogs(library);
-  library.statement('VACUUM');
+  library.execute('VACUUM');
   library.settle();
   return namesIn(library.folder, /^damaged-\d+$/).map((name) => join(library.folder, name));
 }

@@ -1,11 +1,12 @@
 import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, rmSync, writeSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { flushFolder, renameFlushed } from '../files/flushed.ts';
 import { documentText } from './documents.ts';
 import { from, type Library } from './library.ts';
 import { LogFiles } from './log-files.ts';
 import { refuseLibrary } from './refusal.ts';
 import { RECORD_TABLES, type Document, type RecordTable } from './tables.ts';
+import { sweepParts } from './sweep-parts.ts';
 import type { Watch } from './watch.ts';
 
 export const EXPORT_FORMAT = 'halfdot-library/1';
@@ -23,6 +24,7 @@ export async function exportLibrary(
   if (existsSync(target))
     refuseLibrary('library-in-the-way', `${target} is there already.`, 'Name a folder that is not.');
   const folder = `${resolve(target)}.${process.pid}.part`;
+  sweepParts(dirname(folder), (name) => name === basename(resolve(target)));
   try {
     rmSync(folder, { recursive: true, force: true });
     mkdirSync(folder, { recursive: true });

@@ -35,17 +35,18 @@ export async function importLog(
   const known = library.first(
     from
       .selectFrom('logs')
-      .innerJoin('debriefs', 'debriefs.log_sha256', 'logs.sha256')
-      .select('logs.file_name')
+      .leftJoin('debriefs', 'debriefs.log_sha256', 'logs.sha256')
+      .select(['logs.file_name', 'debriefs.id'])
       .where('logs.sha256', '=', sha256),
   );
-  if (known) return usable({ became: 'known', fileName: known.file_name });
+  if (known?.id) return usable({ became: 'known', fileName: known.file_name });
   const debriefed = await debriefBytes(log, asked.facilities, asked, job);
   if (!debriefed.ok) return debriefed;
   const flight = flightToKeep(log, sha256, debriefed.value, asked);
   if (!flight.ok) return flight;
-  keepFlight(library, flight.value);
   const { debriefs } = flight.value;
+  if (known && debriefs.length === 0) return usable({ became: 'known', fileName: known.file_name });
+  keepFlight(library, flight.value);
   return usable(
     {
       became: 'kept',

@@ -38,16 +38,14 @@ export function keepFlight(library: Library, flight: FlightToKeep): void {
   if (sha256Of(bytes) !== log.sha256) throw new Error('a log was to be kept under the hash of another');
   writeWithLogs(library, [log.sha256], () => {
     library.logFiles.put(log.sha256, bytes);
-    const student_id = student === null ? null : keepPerson(library, 'student', student);
-    const lesson_id = keepLesson(library, { ...lesson, student_id });
-    const added_utc = new Date().toISOString();
-    // The log may be there without a debrief, or another process may just have kept it: its lesson stays then.
-    library.run(
-      from
-        .insertInto('logs')
-        .values({ ...log, lesson_id, added_utc })
-        .onConflict((there) => there.doNothing()),
-    );
+    // It may be here without a debrief, or another process may just have kept it: its lesson stays then.
+    const known = library.first(from.selectFrom('logs').select('sha256').where('sha256', '=', log.sha256));
+    if (!known) {
+      const student_id = student === null ? null : keepPerson(library, 'student', student);
+      const lesson_id = keepLesson(library, { ...lesson, student_id });
+      const added_utc = new Date().toISOString();
+      library.run(from.insertInto('logs').values({ ...log, lesson_id, added_utc }));
+    }
     for (const debrief of debriefs) keepDebrief(library, log.sha256, debrief);
   });
 }

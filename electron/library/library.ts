@@ -9,6 +9,7 @@ import {
 } from 'kysely';
 import { LogFiles } from './log-files.ts';
 import { versionOf } from './migrate.ts';
+import { damaged, LibraryRefusal } from './refusal.ts';
 import type { SqliteFile } from './sqlite.ts';
 import type { Tables } from './tables.ts';
 
@@ -24,7 +25,10 @@ export const from = new Kysely<Tables>({
 
 type Values = (null | number | string | Uint8Array)[];
 
-/** An open library: a folder with `library.sqlite` and `logs/`. See `open-library.ts` for how it comes about. */
+/**
+ * An open library: a folder with `library.sqlite` and `logs/`. See `open-library.ts` for how it comes about. A process
+ * opens a library once at a time: closing any handle of a file gives up the locks that SQLite holds on it.
+ */
 export class Library {
   readonly folder: string;
   readonly logFiles: LogFiles;
@@ -43,7 +47,7 @@ export class Library {
   /** The rows that a query answers with. */
   all<Row>(query: Compilable<Row>): Row[] {
     const { sql, parameters } = query.compile();
-    return this.#sqlite.prepare(sql).all(...(parameters as Values)) as Row[];
+    return this.answers(sql, ...(parameters as Values));
   }
 
   /** Its first row; null where there is none. */
@@ -55,17 +59,42 @@ export class Library {
   /** Runs what answers with no rows. */
   run(query: Compilable): void {
     const { sql, parameters } = query.compile();
-    this.#sqlite.prepare(sql).run(...(parameters as Values));
+    this.execute(sql, ...(parameters as Values));
   }
 
-  /** The few statements that no query builder has: VACUUM, ATTACH, PRAGMA. */
-  statement<Row = unknown>(sql: string, ...parameters: Values): Row[] {
-    return this.#sqlite.prepare(sql).all(...parameters) as Row[];
+  /** The few statements that no query builder has, as VACUUM and ATTACH; gives how many rows were changed. */
+  execute(sql: string, ...parameters: Values): number {
+    return this.#sqlite.prepare(sql).run(...parameters).changes;
+  }
+
+  /** The rows that such a statement answers with, as PRAGMA does. */
+  answers<Row>(sql: string, ...parameters: Values): Row[] {
+    try {
+      return this.#sqlite.prepare(sql).all(...parameters) as Row[];
+    } catch (error) {
+      throw this.#withCause(error);
+    }
+  }
+
+  /** The package tells no cause of what fails while rows are read: that the file is damaged is then looked for. */
+  #withCause(error: unknown): unknown {
+    const { code, errcode } = error as { code?: unknown; errcode?: unknown };
+    if (code !== 'ERR_SQLITE_ERROR' || errcode !== undefined) return error;
+    try {
+      const check = this.#sqlite.prepare('PRAGMA quick_check(1)').get() as { quick_check: string };
+      return check.quick_check === 'ok' ? error : new LibraryRefusal(damaged(this.path));
+    } catch (cause) {
+      return cause;
+    }
   }
 
   /** The same, row by row, for what may be too much to be held at once. */
-  rows<Row>(sql: string): Iterable<Row> {
-    return this.#sqlite.prepare(sql).iterate() as Iterable<Row>;
+  *rows<Row>(sql: string): Generator<Row> {
+    try {
+      yield* this.#sqlite.prepare(sql).iterate() as Iterable<Row>;
+    } catch (error) {
+      throw this.#withCause(error);
+    }
   }
 
   version(): number {
@@ -100,6 +129,8 @@ export class Library {
 
   close(): void {
     try {
+      // Where another process writes, it is that one which settles.
+      this.#sqlite.exec('PRAGMA busy_timeout = 0');
       this.settle();
     } finally {
       this.#sqlite.close();

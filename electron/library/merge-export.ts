@@ -122,7 +122,7 @@ class Merging {
       refuseLibrary('export-unreadable', `${folder} cannot be used: its rows do not fit together.`);
     }
     // A log that was here already keeps its lesson, and what comes for it follows.
-    this.#library.statement(
+    this.#library.execute(
       'UPDATE approaches SET (student_id, date) = ' +
         '(SELECT student_id, date FROM lessons WHERE lessons.id = approaches.lesson_id)',
     );
@@ -155,11 +155,11 @@ class Merging {
     }
     const names = Object.keys(row);
     const values = names.map(() => '?').join(', ');
-    const added = this.#library.statement(
-      `INSERT INTO ${table} (${names.join(', ')}) VALUES (${values}) ON CONFLICT DO NOTHING RETURNING 1`,
+    const added = this.#library.execute(
+      `INSERT INTO ${table} (${names.join(', ')}) VALUES (${values}) ON CONFLICT DO NOTHING`,
       ...Object.values(row),
     );
-    return added.length > 0;
+    return added > 0;
   }
 
   #idHere(table: RecordTable, row: Row): string | null {

@@ -1,4 +1,4 @@
-import { readdirSync, rmSync } from 'node:fs';
+import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { flushFile, renameFlushed } from '../files/flushed.ts';
 import { APPLICATION_ID, versionInFile } from './file-header.ts';
@@ -36,21 +36,4 @@ export function copyBeforeMigration(sqlite: SqliteFile, folder: string): void {
   // Another process may have migrated before the copy was made: it has made one of its own.
   if (versionInFile(beside) === version) renameFlushed(beside, path);
   else rmSync(beside);
-}
-
-/** Removes what copies that were cut off left in the library's folder; not those that a process is still making. */
-export function sweepParts(folder: string): void {
-  for (const name of readdirSync(folder)) {
-    const [, pid] = /^(?:before|restoring).*\.(\d+)\.part(?:-wal|-shm|-journal)?$/.exec(name) ?? [];
-    if (pid && !isRunning(Number(pid))) rmSync(join(folder, name), { recursive: true, force: true });
-  }
-}
-
-function isRunning(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (error) {
-    return (error as NodeJS.ErrnoException).code === 'EPERM';
-  }
 }

@@ -4,16 +4,17 @@ import { flushFolder } from '../files/flushed.ts';
 import { refuseForeign, versionInFile } from './file-header.ts';
 import { Library } from './library.ts';
 import { LogFiles } from './log-files.ts';
-import { copyBeforeMigration, migrate, sweepParts, versionOf } from './migrate.ts';
+import { copyBeforeMigration, migrate, versionOf } from './migrate.ts';
 import { MIGRATIONS } from './migrations.ts';
 import { sweepLogs } from './pending-logs.ts';
-import { refuseLibrary } from './refusal.ts';
+import { damaged, LibraryRefusal, refuseLibrary } from './refusal.ts';
 import { loadSqlite, type SqliteFile } from './sqlite.ts';
+import { sweepParts } from './sweep-parts.ts';
 
 export const LIBRARY_FILE = 'library.sqlite';
 
 /** How long another program's writing is waited for. */
-const WAIT_MS = 10_000;
+const WAIT_MS = 5000;
 
 /** `create`: begins a library where there is none. `restoring`: also where one has been moved aside for it. */
 export type Opening = 'existing' | 'create' | 'restoring';
@@ -36,7 +37,7 @@ export async function openLibrary(folder: string, opening: Opening): Promise<Lib
     prepare(sqlite, path, wasCutOff);
     if (!isThere) flushFolder(folder);
     const library = new Library(path, sqlite);
-    sweepParts(folder);
+    sweepParts(folder, (name) => /^(?:before|restoring)/.test(name));
     sweepLogs(library);
     return library;
   } catch (error) {
@@ -63,13 +64,8 @@ function prepare(sqlite: SqliteFile, path: string, wasCutOff: boolean): void {
 }
 
 function refuseDamaged(sqlite: SqliteFile, path: string): void {
-  const answers = sqlite.prepare('PRAGMA quick_check(1)').all() as { quick_check: string }[];
-  if (answers[0]?.quick_check !== 'ok')
-    refuseLibrary(
-      'library-damaged',
-      `The library ${path} is damaged.`,
-      'Nothing was changed. `halfdot restore BACKUP` brings a copy back.',
-    );
+  const answer = sqlite.prepare('PRAGMA quick_check(1)').get() as { quick_check: string };
+  if (answer.quick_check !== 'ok') throw new LibraryRefusal(damaged(path));
 }
 
 function hasTables(sqlite: SqliteFile): boolean {

@@ -19,6 +19,13 @@ export function refuseLibrary(code: string, message: string, tip: string | null 
   throw new LibraryRefusal(issue('refusal', code, message, { tip }));
 }
 
+/** The file is damaged, and was left as it is. */
+export function damaged(path: string): Issue {
+  return issue('refusal', 'library-damaged', `The library ${path} is damaged.`, {
+    tip: 'Nothing was changed. `halfdot restore BACKUP` brings a copy back.',
+  });
+}
+
 /** SQLite's primary result codes (sqlite.org/rescode.html) that have their cause outside of the program. */
 const CAUSES: Readonly<Record<number, readonly [code: string, what: string, tip: string | null]>> = {
   3: ['library-not-permitted', 'may not be used: it is not permitted', null],

@@ -55,8 +55,8 @@ async function stage(source: string, staged: string): Promise<string[]> {
   const open = await loadSqlite();
   const sqlite = open(staged);
   try {
-    const answers = sqlite.prepare('PRAGMA integrity_check(1)').all() as { integrity_check: string }[];
-    if (answers[0]?.integrity_check !== 'ok') refuseDamagedBackup(source);
+    const answer = sqlite.prepare('PRAGMA integrity_check(1)').get() as { integrity_check: string };
+    if (answer.integrity_check !== 'ok') refuseDamagedBackup(source);
     migrate(sqlite);
     const logs = sqlite.prepare('SELECT sha256 FROM logs').all() as { sha256: string }[];
     return logs.map(({ sha256 }) => sha256);
@@ -134,20 +134,20 @@ function freeName(name: string): string {
 }
 
 function replaceAll(library: Library, staged: string, from: LogFiles, logs: readonly string[]): void {
-  library.statement('ATTACH ? AS backup', staged);
+  library.execute('ATTACH ? AS backup', staged);
   writeWithLogs(library, logs, () => {
     for (const sha256 of logs)
       if (library.logFiles.state(sha256) !== 'whole') from.copyTo(library.logFiles, sha256, { link: false });
-    const now = library.statement<{ sha256: string }>('SELECT sha256 FROM logs');
+    const now = library.answers<{ sha256: string }>('SELECT sha256 FROM logs');
     announceLogs(
       library,
       now.map(({ sha256 }) => sha256),
     );
-    for (const table of RECORD_TABLES.toReversed()) library.statement(`DELETE FROM main.${table}`);
+    for (const table of RECORD_TABLES.toReversed()) library.execute(`DELETE FROM main.${table}`);
     // Both are of the present version, and a column added by a migration stands at the end of its table in both.
     for (const table of RECORD_TABLES)
-      library.statement(`INSERT INTO main.${table} SELECT * FROM backup.${table}`);
+      library.execute(`INSERT INTO main.${table} SELECT * FROM backup.${table}`);
   });
-  library.statement('DETACH backup');
+  library.execute('DETACH backup');
   sweepLogs(library);
 }
