@@ -24,10 +24,14 @@ export const deleteStudent: Command = {
         await output.answer(`Would delete ${what}, for good. --confirm yes does it.\n`);
         return EXIT.done;
       }
-      const left = room.deleteStudent(library, student);
+      const { isErased, left } = room.deleteStudent(library, student);
       await output.answer(
         `Deleted ${what}. Backups and exports made elsewhere still hold it: delete those yourself.\n`,
       );
+      if (!isErased)
+        output.message(
+          'Another program is reading the library: bytes may stay in its files until that has ended and any command was run.',
+        );
       for (const folder of left)
         output.message(`${folder} was moved aside by a restore, and may hold it too.`);
       return EXIT.done;

@@ -2,6 +2,7 @@ import { readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { from, type Library } from './library.ts';
 import { announceLogs, sweepLogs } from './pending-logs.ts';
+import { isBusy } from './refusal.ts';
 import type { Person } from './tables.ts';
 
 /** What there is of a student. */
@@ -18,12 +19,18 @@ export function holdingsOf(library: Library, { id }: Person) {
   return { lessons: lessons.length, logs: logs.map(({ sha256 }) => sha256), approaches: approaches.length };
 }
 
+interface Deleted {
+  readonly isErased: boolean;
+  /** Folders that a restore moved aside, which may hold the student too. */
+  readonly left: readonly string[];
+}
+
 /**
  * Deletes a student with every lesson, log, debrief, note, estimate, goal and signature. Freed pages are overwritten
  * and the file is written anew, so that no byte of it stays in the file, its write-ahead log or the folder; the copies
- * that the program itself put beside the library go too. Gives the names of copies that are left and may hold it.
+ * that the program itself put beside the library go too.
  */
-export function deleteStudent(library: Library, student: Person): string[] {
+export function deleteStudent(library: Library, student: Person): Deleted {
   const { logs } = holdingsOf(library, student);
   library.write(() => {
     announceLogs(library, logs);
@@ -35,9 +42,19 @@ export function deleteStudent(library: Library, student: Person): string[] {
       rmSync(join(library.folder, name), { recursive: true });
   });
   sweepLogs(library);
-  library.execute('VACUUM');
-  library.settle();
-  return namesIn(library.folder, /^damaged-\d+$/).map((name) => join(library.folder, name));
+  const isErased = erase(library);
+  const left = namesIn(library.folder, /^damaged-\d+$/).map((name) => join(library.folder, name));
+  return { isErased, left };
+}
+
+/** False where another process is reading: what it reads stays until it has ended and the library is closed again. */
+function erase(library: Library): boolean {
+  try {
+    library.execute('VACUUM');
+  } catch (error) {
+    if (!isBusy(error)) throw error;
+  }
+  return library.settle();
 }
 
 function namesIn(folder: string, pattern: RegExp): string[] {

@@ -67,7 +67,7 @@ export async function recompute(
 }
 
 /** What reads otherwise in a newer debrief of the same log, a line each; empty where nothing does. */
-export function changesBetween(before: Debrief, after: Debrief): string[] {
+function changesBetween(before: Debrief, after: Debrief): string[] {
   const [was, is] = [before.approaches, after.approaches];
   const count = was.length === is.length ? [] : [`${was.length} approaches before, ${is.length} now`];
   const pairs = is.flatMap((now) => {

@@ -26,6 +26,18 @@ export function damaged(path: string): Issue {
   });
 }
 
+/** Rows could not be read, for a reason that nobody told. */
+export function unread(path: string): Issue {
+  return issue(
+    'refusal',
+    'library-disk',
+    `The library ${path} could not be read: the disk reports an error.`,
+    {
+      tip: 'Nothing was changed.',
+    },
+  );
+}
+
 /** SQLite's primary result codes (sqlite.org/rescode.html) that have their cause outside of the program. */
 const CAUSES: Readonly<Record<number, readonly [code: string, what: string, tip: string | null]>> = {
   3: ['library-not-permitted', 'may not be used: it is not permitted', null],
@@ -47,6 +59,11 @@ const CAUSES: Readonly<Record<number, readonly [code: string, what: string, tip:
     'Nothing was changed. `halfdot restore BACKUP` brings a copy back.',
   ],
 };
+
+/** Whether another process was waited for in vain. */
+export function isBusy(error: unknown): boolean {
+  return [5, 6].includes(((error as { errcode?: number }).errcode ?? 0) & 0xff);
+}
 
 /** The refusal that an error stands for; null for a fault of our own. */
 export function refusalOf(error: unknown, path: string): Issue | null {

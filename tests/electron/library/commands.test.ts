@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
@@ -18,6 +19,7 @@ import {
   manyLogs,
   newFolder,
   opened,
+  rawFile,
   SAMPLE,
 } from './some-library.ts';
 
@@ -299,7 +301,13 @@ describe('halfdot delete', () => {
       FACILITY,
     );
     await opened(own, (open) => {
-      const { id } = open.first(from.selectFrom('debriefs').select('id'))!;
+      const { id } = open.first(
+        from
+          .selectFrom('debriefs')
+          .innerJoin('logs', 'logs.sha256', 'debriefs.log_sha256')
+          .select('debriefs.id')
+          .where('logs.file_name', '=', 'log-01.csv'),
+      )!;
       const student = personNamed(open, 'student', 'Zzyzxwren Quillfeather');
       const lesson = open.first(
         from.selectFrom('lessons').select('id').where('student_id', '=', student.id),
@@ -315,23 +323,44 @@ describe('halfdot delete', () => {
     await command(own, 'backup', backup);
     await command(own, 'restore', backup);
     const words = ['Zzyzxwren', 'Xylograph', 'log-01.csv'];
-    expect(words.every((word) => bytesHold(own, word))).toBe(true);
+    expect(words.every((word) => filesWith(own, word).length > 0)).toBe(true);
     const would = await command(own, 'delete', '--student', 'zzyzxwren quillfeather');
     expect(would.answer).toContain(
       'Would delete Zzyzxwren Quillfeather with 1 lesson, 2 logs and 2 approaches',
     );
-    expect(words.every((word) => bytesHold(own, word))).toBe(true);
+    expect(words.every((word) => filesWith(own, word).length > 0)).toBe(true);
     const said = await command(own, 'delete', '--student', 'zzyzxwren quillfeather', '--confirm', 'yes');
     expect(said).toMatchObject({ status: 0, answer: expect.stringContaining('Deleted') });
-    for (const word of words) expect(bytesHold(own, word)).toBe(false);
+    for (const word of words) expect(filesWith(own, word)).toEqual([]);
     expect(readdirSync(join(own, 'logs'))).toHaveLength(1);
     expect((await expectWhole(own)).logs).toEqual(['went-around.csv']);
   });
+
+  it('says where bytes may stay while another process reads, and a later command clears them away', async () => {
+    const own = await libraryOf(manyLogs(1), 'Zzyzxwren Quillfeather');
+    await rawFile(join(own, 'library.sqlite'), async (reader) => {
+      reader.exec('BEGIN; SELECT * FROM people');
+      const words = ['delete', '--student', 'Zzyzxwren Quillfeather', '--confirm', 'yes', '--library', own];
+      const said = spawnSync(process.execPath, [join(ROOT, 'dist/halfdot.js'), ...words], {
+        encoding: 'utf8',
+      });
+      expect(said).toMatchObject({
+        status: 0,
+        stderr: expect.stringContaining('Another program is reading'),
+      });
+      reader.exec('COMMIT');
+    });
+    await command(own, 'check');
+    expect(filesWith(own, 'Zzyzxwren')).toEqual([]);
+  });
 });
 
-/** Whether any file below a folder holds these bytes. */
-function bytesHold(folder: string, word: string): boolean {
+/** The files below a folder that hold these bytes, unpacked or packed. */
+function filesWith(folder: string, word: string): string[] {
   return readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .map((name) => join(folder, name))
-    .some((path) => statSync(path).isFile() && readFileSync(path).includes(word));
+    .filter((name) => statSync(join(folder, name)).isFile())
+    .filter((name) => {
+      const bytes = readFileSync(join(folder, name));
+      return bytes.includes(word) || (name.endsWith('.gz') && gunzipSync(bytes).includes(word));
+    });
 }

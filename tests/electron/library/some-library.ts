@@ -11,7 +11,7 @@ import { runCommand, type Said } from '../cli/run-command.ts';
 
 export const FACILITY = join(ROOT, 'samples/petrelholm-ils-07.json');
 export const SAMPLE = join(ROOT, 'samples/first-approach.csv');
-export const NO_WATCH = async () => {};
+const NO_WATCH = async () => {};
 
 const folders: string[] = [];
 afterAll(() => {
