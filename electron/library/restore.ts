@@ -1,5 +1,5 @@
 import { copyFileSync, existsSync, mkdirSync, renameSync, rmSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { flushFolder } from '../files/flushed.ts';
 import { backUp } from './backup.ts';
 import { versionInFile } from './file-header.ts';
@@ -27,6 +27,7 @@ export async function restore(folder: string, backup: string, watch: Watch): Pro
   const source = join(backup, LIBRARY_FILE);
   if (!existsSync(source))
     refuseLibrary('library-no-backup', `${backup} is no backup of a library: it holds no ${LIBRARY_FILE}.`);
+  refuseLive(folder, backup);
   const isNew = !existsSync(folder);
   mkdirSync(folder, { recursive: true });
   const staged = join(folder, `restoring.${process.pid}.part`);
@@ -45,6 +46,19 @@ export async function restore(folder: string, backup: string, watch: Watch): Pro
     for (const ending of ['', '-wal', '-shm', '-journal']) rmSync(`${staged}${ending}`, { force: true });
     if (isNew && !existsSync(join(folder, LIBRARY_FILE))) rmSync(folder, { recursive: true });
   }
+}
+
+/** A library in use may hold its latest commits in its write-ahead log, which a copy of its file would leave behind. */
+function refuseLive(folder: string, backup: string): void {
+  if (resolve(folder) === resolve(backup))
+    refuseLibrary('library-no-backup', `${backup} is the library itself, and no backup of it.`);
+  const log = join(backup, `${LIBRARY_FILE}-wal`);
+  if (existsSync(log) && statSync(log).size > 0)
+    refuseLibrary(
+      'library-no-backup',
+      `${backup} is a library in use, or one that was not closed.`,
+      `Close it, or run \`halfdot check --library ${backup}\`; then try again.`,
+    );
 }
 
 /** A copy of the backup's file, found whole and of the present version; gives the hashes of its logs. */

@@ -177,6 +177,23 @@ describe('a file that is damaged', () => {
   });
 });
 
+it('a library in use is no backup: its file alone may lack the latest', async () => {
+  const live = await libraryOf(manyLogs(1));
+  const said = await command(live, 'restore', live);
+  expect(said).toMatchObject({ status: 2, messages: [expect.stringContaining('is the library itself')] });
+  await opened(live, async (open) => {
+    open.write(() => open.run(from.updateTable('lessons').set({ objective: 'in the write-ahead log' })));
+    const other = await command(library, 'restore', live);
+    expect(other).toMatchObject({ status: 2, messages: [expect.stringContaining('a library in use')] });
+  });
+  expect((await expectWhole(library)).logs).toHaveLength(2);
+  // Closed, it is as good as a backup.
+  const fresh = join(newFolder(), 'library');
+  expect(await command(fresh, 'restore', live)).toMatchObject({ status: 0 });
+  const lessons = await opened(fresh, (open) => open.all(from.selectFrom('lessons').select('objective')));
+  expect(lessons).toEqual([{ objective: 'in the write-ahead log' }]);
+});
+
 describe('two processes at once', () => {
   it('that import the same logs keep each once', async () => {
     const folder = join(newFolder(), 'library');
