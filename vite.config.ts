@@ -3,6 +3,9 @@ import { builtinModules } from 'node:module';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type EnvironmentOptions, type Plugin } from 'vite';
 
+/** A file of the machine's own that no bundle can hold; it is looked for when a library is opened, from dist/ upwards. */
+const NATIVE = '@photostructure/sqlite';
+
 /** One bundle for Node. It stands alone: dist/ runs without node_modules, and starts faster for it. */
 function bundle(
   input: Record<string, string>,
@@ -16,7 +19,7 @@ function bundle(
     define: { 'process.env.NODE_ENV': '"production"' },
     resolve: {
       noExternal: true,
-      external: [...external, ...builtinModules, ...builtinModules.map((name) => `node:${name}`)],
+      external: [NATIVE, ...external, ...builtinModules, ...builtinModules.map((name) => `node:${name}`)],
       builtins: [...builtinModules, /^node:/],
     },
     build: {
@@ -136,6 +139,7 @@ export default defineConfig({
         pictures: 'tests/support/make-pictures.ts',
         samples: 'tests/support/make-samples.ts',
         simulate: 'tests/support/simulate/simulate.ts',
+        'edit-library': 'tests/support/library/edit-library.ts',
         'make-code-cache': 'electron/cli/make-code-cache.ts',
       },
       'es',

@@ -1,4 +1,5 @@
 import type { ApproachDebrief, Debrief, DebriefCriterion } from '../debrief/debrief.ts';
+import { csvCell } from './csv-cell.ts';
 
 const COLUMNS = [
   'file',
@@ -31,7 +32,7 @@ export function debriefsCsv(debriefs: readonly Debrief[]): string {
       approach.criteria.map((criterion) => rowOf(debrief, approach, criterion)),
     ),
   );
-  const lines = rows.map((row) => COLUMNS.map((column) => cell(row[column])).join(','));
+  const lines = rows.map((row) => COLUMNS.map((column) => csvCell(row[column])).join(','));
   return `${[COLUMNS.join(','), ...lines].join('\n')}\n`;
 }
 
@@ -59,10 +60,4 @@ function rowOf({ log, standard }: Debrief, approach: ApproachDebrief, criterion:
     level: grade?.level ?? null,
     score: grade?.score ?? null,
   };
-}
-
-/** A cell as RFC 4180 (section 2) quotes it. */
-function cell(value: string | number | null): string {
-  const text = value === null ? '' : String(value);
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

@@ -1,17 +1,12 @@
 import { join, resolve } from 'node:path';
-import { USUAL_ANTENNA_FT } from '../../core/approach/flown.ts';
-import { compose, type Judging } from '../../core/debrief/compose-debrief.ts';
-import type { Heights } from '../../core/debrief/heights.ts';
-import { issue, usable, type Issue, type Outcome } from '../../core/issue/issue.ts';
-import { SHIPPED } from '../../core/standard/standards.ts';
+import { compose } from '../../core/debrief/compose-debrief.ts';
+import { issue, type Issue } from '../../core/issue/issue.ts';
 import { makeFolder, writeAtomically } from '../files/write-atomically.ts';
 import { EXIT, type Arguments, type Command, type ExitStatus, type Output } from './command.ts';
 import { debriefFormat, FORMAT_NAMES, type DebriefFormat } from './debrief-formats.ts';
+import { JUDGING_OPTIONS, judgingOf } from './judging-options.ts';
 import { LOG_OPTIONS, logSettings } from './log-options.ts';
-import { numberOf } from './number-of.ts';
 import { readFacility, readMaterial, refuse, tell } from './read-input.ts';
-import { readStandard } from './read-standard.ts';
-import { STATED_OPTIONS, statedOf } from './stated-options.ts';
 
 export const debrief: Command = {
   name: 'debrief',
@@ -21,17 +16,7 @@ export const debrief: Command = {
   purpose: 'say what happened on an approach, whether it met a standard, and how that was worked out',
   options: {
     facility: { value: 'a facility file', required: true },
-    standard: { value: `${SHIPPED.map(({ id }) => id).join(', ')}, or a file of your own` },
-    ...STATED_OPTIONS,
-    heights: {
-      value:
-        'as-logged, or from-rollout to take off what the roll after landing shows them to be high by ' +
-        '(of itself with a phone only)',
-      oneOf: ['as-logged', 'from-rollout'],
-    },
-    'antenna-height': {
-      value: `the height of the receiver's antenna above the ground, in feet; ${USUAL_ANTENNA_FT} when not said`,
-    },
+    ...JUDGING_OPTIONS,
     format: {
       value: 'text, json or csv; html for a page to hand over; geojson for a map',
       oneOf: FORMAT_NAMES,
@@ -70,27 +55,6 @@ export const debrief: Command = {
 interface Answer {
   readonly log: string;
   readonly part: unknown;
-}
-
-/** Higher than on any aircraft. */
-const ANTENNA_FT = { min: 0, max: 40 };
-
-/** What approaches are held to and what was stated of them, as the options say it. */
-export function judgingOf(args: Arguments): Outcome<Judging> {
-  const { options } = args;
-  const heights = options['heights']?.[0] as Heights | undefined;
-  const standard = readStandard(options['standard']?.[0]);
-  if (!standard.ok) return standard;
-  const stated = statedOf(args);
-  if (!stated.ok) return stated;
-  const antenna = numberOf('antenna-height', options['antenna-height']?.[0], ANTENNA_FT);
-  if (!antenna.ok) return antenna;
-  return usable({
-    standard: standard.value,
-    stated: stated.value,
-    ...(heights && { heights }),
-    ...(antenna.value !== null && { antennaHeightFt: antenna.value }),
-  });
 }
 
 async function deliver(

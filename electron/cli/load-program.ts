@@ -37,7 +37,9 @@ export function loadProgram(folder: string): { readonly program: Program; readon
   const program = {};
   const require = createRequire(filename);
   // A part that is loaded later requires what it shares with the program from its file: from this one, and no second.
-  require.cache[filename] = Object.assign(new Module(filename), { exports: program, loaded: true });
+  // By its real path, which is what a part of it asks for.
+  const own = require.resolve(filename);
+  require.cache[own] = Object.assign(new Module(own), { exports: program, loaded: true });
   (script.runInThisContext() as Wrapped)(program, require);
   return { program: program as Program, script };
 }

@@ -1,14 +1,36 @@
 import { CAUTIONS } from '../../core/debrief/cautions.ts';
 import { EXIT, type Command, type ExitStatus, type Output } from './command.ts';
 import { app } from './app.ts';
+import { backup } from './backup.ts';
+import { check } from './check.ts';
 import { debrief } from './debrief.ts';
+import { deleteStudent } from './delete.ts';
 import { deviations } from './deviations.ts';
+import { exportLibrary } from './export.ts';
 import { facility } from './facility.ts';
+import { importLogs } from './import.ts';
 import { inspect } from './inspect.ts';
+import { list } from './list.ts';
 import { parseArguments } from './parse-arguments.ts';
 import { refuse } from './read-input.ts';
+import { recompute } from './recompute.ts';
+import { restore } from './restore.ts';
 
-const COMMANDS: readonly Command[] = [debrief, deviations, inspect, facility, app];
+const COMMANDS: readonly Command[] = [
+  debrief,
+  deviations,
+  inspect,
+  facility,
+  app,
+  importLogs,
+  list,
+  recompute,
+  backup,
+  restore,
+  exportLibrary,
+  check,
+  deleteStudent,
+];
 
 /** Runs one command line and gives its exit status. An error thrown in here is our own fault. */
 export async function run(words: readonly string[], output: Output): Promise<ExitStatus> {

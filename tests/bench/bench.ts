@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { processOutput } from '../../electron/cli/output.ts';
 import { run } from '../../electron/cli/run.ts';
+import { libraryLists } from './library-row.ts';
 import { cursorMoves, droppedToDrawn, firstView } from './page-rows.ts';
 import {
   commandOverNothing,
@@ -28,6 +29,7 @@ async function bench(only: number | null): Promise<number> {
       () => droppedToDrawn(folder),
       () => cursorMoves(folder),
       () => firstView(join(self, '..', 'page')),
+      () => libraryLists(folder),
     ].filter((_, i) => only === null || i + 1 === only);
     for (const measure of measured) {
       const result = await measure();

@@ -23,7 +23,7 @@ export interface Row {
 const TEN_HZ = 10;
 const JOB: Job = { progress: () => {}, cancelled: () => false };
 
-function assert(holds: boolean, what: string): asserts holds {
+export function assert(holds: boolean, what: string): asserts holds {
   if (!holds) throw new Error(`a benchmark computed a wrong answer: ${what}`);
 }
 

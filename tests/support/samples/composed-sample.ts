@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { analyze, defineFacility, type DefinedFacility } from '../../../core/analyze.ts';
 import { compose, type Composed, type Material } from '../../../core/debrief/compose-debrief.ts';
-import { debrief as command, judgingOf } from '../../../electron/cli/debrief.ts';
+import { debrief as command } from '../../../electron/cli/debrief.ts';
+import { judgingOf } from '../../../electron/cli/judging-options.ts';
 import { logSettings } from '../../../electron/cli/log-options.ts';
 import { parseArguments } from '../../../electron/cli/parse-arguments.ts';
 import { optionsOf } from './sample-options.ts';

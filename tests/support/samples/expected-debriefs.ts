@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
 import { debriefLog, defineFacility } from '../../../core/analyze.ts';
 import { debriefText } from '../../../core/report/debrief-text.ts';
-import { debrief as command, judgingOf } from '../../../electron/cli/debrief.ts';
+import { debrief as command } from '../../../electron/cli/debrief.ts';
+import { judgingOf } from '../../../electron/cli/judging-options.ts';
 import { logSettings } from '../../../electron/cli/log-options.ts';
 import { parseArguments } from '../../../electron/cli/parse-arguments.ts';
 import { SAMPLE_FACILITIES } from './sample-files.ts';

@@ -1,0 +1,21 @@
+import { EXIT, type Command } from './command.ts';
+import { counted, LIBRARY_OPTION, stoppable, withLibrary } from './with-library.ts';
+
+export const exportLibrary: Command = {
+  name: 'export',
+  usage: 'FOLDER [--library FOLDER]',
+  purpose: 'write the whole library in the open, for `halfdot import --from` or any other program',
+  options: LIBRARY_OPTION,
+  minFiles: 1,
+  maxFiles: 1,
+  async run(args, output) {
+    const target = args.files[0]!;
+    return withLibrary(args, 'existing', output, (library, room) =>
+      stoppable(output.job('Exporting'), async (job) => {
+        const { rows } = await room.exportLibrary(library, target, room.watchBy(job));
+        await output.answer(`${counted(rows, 'entry', 'entries')} written to ${target}.\n`);
+        return EXIT.done;
+      }),
+    );
+  },
+};

@@ -1,0 +1,217 @@
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { defineFacility, type DefinedFacility } from '../../core/analyze.ts';
+import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
+import type { Job } from '../../core/log/log.ts';
+import { cannotRead } from '../files/file-problems.ts';
+import type { ImportAsked } from '../library/import-log.ts';
+import type { Library } from '../library/library.ts';
+import { EXIT, type Arguments, type Command, type ExitStatus, type Output } from './command.ts';
+import { JUDGING_OPTIONS, judgingOf } from './judging-options.ts';
+import { LOG_OPTIONS, logSettings } from './log-options.ts';
+import { readFacility, refuse, tell } from './read-input.ts';
+import { counted, LIBRARY_OPTION, stoppable, withLibrary, type LibraryRoom } from './with-library.ts';
+
+export const importLogs: Command = {
+  name: 'import',
+  usage:
+    'LOG|FOLDER... [--facility F.json]... [--student NAME] [--date 2026-05-01] [--library FOLDER] ' +
+    '[what debrief takes to state]; or --from EXPORTED',
+  purpose: 'keep logs and their debriefs in the library, or take in what another library exported',
+  options: {
+    ...LIBRARY_OPTION,
+    student: { value: 'who flew' },
+    date: { value: 'the day of the lesson, as 2026-05-01; the day on which a log begins when not said' },
+    facility: {
+      value: 'a facility file to try; the facilities in the library when not said',
+      repeatable: true,
+    },
+    from: { value: 'a folder that `halfdot export` made' },
+    ...JUDGING_OPTIONS,
+    ...LOG_OPTIONS,
+  },
+  minFiles: 0,
+  maxFiles: Infinity,
+  async run(args, output) {
+    const from = args.options['from']?.[0];
+    if (from !== undefined) return takeIn(args, from, output);
+    if (args.files.length === 0)
+      return refuse(
+        refusal('halfdot import needs the name of a log or of a folder with logs, or --from.'),
+        output,
+      );
+    const asked = askedOf(args);
+    if (!asked.ok) return refuse(asked.refusal, output);
+    const paths = logsIn(args.files);
+    if (!paths.ok) return refuse(paths.refusal, output);
+    return withLibrary(args, 'create', output, async (library, room) => {
+      const facilities = facilitiesOf(asked.value.facilities, library, room);
+      if (!facilities.ok) return refuse(facilities.refusal, output);
+      const job = output.job('Importing');
+      return stoppable(job, (watched) =>
+        importAll(
+          paths.value,
+          { ...asked.value, facilities: facilities.value },
+          library,
+          room,
+          watched,
+          output,
+        ),
+      );
+    });
+  },
+};
+
+type Facilities = ImportAsked['facilities'];
+type Asked = Omit<ImportAsked, 'facilities'> & { readonly facilities: readonly DefinedFacility[] };
+
+function askedOf(args: Arguments): Outcome<Asked> {
+  const { options } = args;
+  const settings = logSettings(args);
+  if (!settings.ok) return settings;
+  const judging = judgingOf(args);
+  if (!judging.ok) return judging;
+  const date = options['date']?.[0] ?? null;
+  if (date !== null && !isDay(date))
+    return refused('arguments', `--date ${date} is no day.`, { tip: 'Write it as 2026-05-01.' });
+  const facilities: DefinedFacility[] = [];
+  for (const path of options['facility'] ?? []) {
+    const facility = readFacility(path);
+    if (!facility.ok) return facility;
+    facilities.push(facility.value);
+  }
+  const student = options['student']?.[0]?.trim() ?? null;
+  if (student === '') return refused('arguments', '--student needs a name.');
+  return usable({ settings: settings.value, judging: judging.value, date, student, facilities });
+}
+
+function isDay(text: string): boolean {
+  const day = new Date(`${text}T00:00:00Z`);
+  return /^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN(+day) && day.toISOString().startsWith(text);
+}
+
+/** Those that are given, else those of the library. */
+function facilitiesOf(
+  given: readonly DefinedFacility[],
+  library: Library,
+  room: LibraryRoom,
+): Outcome<Facilities> {
+  const kept = given.length > 0 ? [] : room.listFacilities(library);
+  const defined = kept.flatMap((text) => {
+    const facility = defineFacility(text, 'library');
+    return facility.ok ? [facility.value] : [];
+  });
+  const [first, ...others] = given.length > 0 ? given : defined;
+  return first
+    ? usable([first, ...others])
+    : refused('arguments', 'The library holds no facility yet.', { tip: 'Name one with --facility.' });
+}
+
+/** The logs that are named, and those in the folders that are. */
+function logsIn(named: readonly string[]): Outcome<string[]> {
+  const paths: string[] = [];
+  for (const path of named) {
+    try {
+      if (!statSync(path).isDirectory()) paths.push(path);
+      else {
+        const names = readdirSync(path, { recursive: true, encoding: 'utf8' }).sort();
+        paths.push(...names.filter((name) => /\.(csv|gpx)$/i.test(name)).map((name) => join(path, name)));
+      }
+    } catch (error) {
+      return cannotRead(path, error);
+    }
+  }
+  return paths.length > 0
+    ? usable(paths)
+    : refused('library-no-logs', `There is no log in ${named.join(', ')}.`, {
+        tip: 'A log ends in .csv or .gpx.',
+      });
+}
+
+/** One log after the other, each kept before the next is read; what is here already is said and skipped. */
+async function importAll(
+  paths: readonly string[],
+  asked: ImportAsked,
+  library: Library,
+  room: LibraryRoom,
+  job: Job,
+  output: Output,
+): Promise<ExitStatus> {
+  const count = { kept: 0, known: 0, refused: 0 };
+  for (const [i, path] of paths.entries()) {
+    job.progress(i / paths.length);
+    // Lets a Ctrl-C in.
+    await new Promise((resolve) => setImmediate(resolve));
+    if (job.cancelled()) {
+      output.message(`${summary(count)} Stopped; run the same again to go on.`);
+      return EXIT.unusable;
+    }
+    count[await importOne(path, asked, library, room, output)]++;
+  }
+  await output.answer(`${summary(count)}\n`);
+  return count.kept + count.known > 0 ? EXIT.done : EXIT.unusable;
+}
+
+async function importOne(
+  path: string,
+  asked: ImportAsked,
+  library: Library,
+  room: LibraryRoom,
+  output: Output,
+): Promise<'kept' | 'known' | 'refused'> {
+  const name = basename(path);
+  let bytes: Uint8Array;
+  try {
+    bytes = readFileSync(path);
+  } catch (error) {
+    const unread = cannotRead(path, error);
+    if (!unread.ok) refuse(unread.refusal, output);
+    return 'refused';
+  }
+  const result = await room.importLog(library, { name, bytes }, asked, output.job(`Reading ${name}`));
+  if (!result.ok) {
+    refuse(result.refusal, output);
+    return 'refused';
+  }
+  tell(
+    result.issues.filter(({ severity }) => severity === 'warning'),
+    output,
+  );
+  if (result.value.became === 'known') {
+    const { fileName } = result.value;
+    const as = fileName === name ? '' : ` as ${fileName}`;
+    output.message(`${name} is in the library already${as}: skipped.`);
+    return 'known';
+  }
+  const { approaches, facilities } = result.value;
+  const found =
+    approaches === 0
+      ? 'kept; no approach was found, at no facility that was tried'
+      : `kept, ${counted(approaches, 'approach', 'approaches')} at ${facilities.join(' and ')}`;
+  await output.answer(`${name}: ${found}\n`);
+  return 'kept';
+}
+
+function summary({ kept, known, refused }: Record<'kept' | 'known' | 'refused', number>): string {
+  const parts = [`${counted(kept, 'log')} kept`, `${known} known already`, `${refused} refused`];
+  return `${parts.join(', ')}.`;
+}
+
+function takeIn(args: Arguments, from: string, output: Output): Promise<ExitStatus> {
+  if (args.files.length > 0)
+    return Promise.resolve(
+      refuse(refusal('--from takes in an exported library, and no logs beside it.'), output),
+    );
+  return withLibrary(args, 'create', output, (library, room) =>
+    stoppable(output.job('Taking in'), async (job) => {
+      const { added } = await room.mergeExport(library, from, room.watchBy(job));
+      await output.answer(`${counted(added, 'entry', 'entries')} taken in from ${from}.\n`);
+      return EXIT.done;
+    }),
+  );
+}
+
+function refusal(message: string) {
+  const outcome = refused('arguments', message);
+  return (outcome as Extract<typeof outcome, { ok: false }>).refusal;
+}

@@ -1,0 +1,66 @@
+import {
+  dependsOnFacility,
+  materialOf,
+  readFlight,
+  type DefinedFacility,
+  type Flight,
+} from '../../core/analyze.ts';
+import { composeDebrief, type Judging } from '../../core/debrief/compose-debrief.ts';
+import type { Debrief } from '../../core/debrief/debrief.ts';
+import { usable, type Issue, type Outcome } from '../../core/issue/issue.ts';
+import type { Job, LogSettings, LogSource } from '../../core/log/log.ts';
+import { TextDecoding } from '../files/decode-text.ts';
+import { sha256Of } from './log-files.ts';
+
+/** What a log is read with, and what its approaches are held to. */
+export interface Asked {
+  readonly settings: LogSettings;
+  readonly judging: Judging;
+}
+
+export interface LogBytes {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+/** A log as it was read, and a debrief for each of the facilities, in their order. */
+export interface DebriefedBytes {
+  readonly flight: Flight;
+  readonly debriefs: readonly Debrief[];
+}
+
+/** Debriefs a log that lies in memory at one facility or more; read once where that makes no difference. */
+export async function debriefBytes(
+  log: LogBytes,
+  facilities: readonly [DefinedFacility, ...DefinedFacility[]],
+  { settings, judging }: Asked,
+  job: Job,
+): Promise<Outcome<DebriefedBytes>> {
+  const [first] = facilities;
+  const read = (at: DefinedFacility) => readFlight(sourceOf(log), at.geometry.threshold, settings, job);
+  const flight = await read(first);
+  if (!flight.ok) return flight;
+  const debriefs: Debrief[] = [];
+  let issues: readonly Issue[] = flight.issues;
+  for (const facility of facilities) {
+    const isAnother = facility !== first && dependsOnFacility(flight.value, settings);
+    const there = isAnother ? await read(facility) : flight;
+    if (!there.ok) return there;
+    issues = there.issues;
+    debriefs.push(composeDebrief(materialOf(there.value, facility), judging));
+  }
+  return usable({ flight: flight.value, debriefs }, issues);
+}
+
+const CHUNK_BYTES = 1 << 20;
+
+function sourceOf({ name, bytes }: LogBytes): LogSource {
+  return { name, sha256: () => sha256Of(bytes), size: bytes.length, chunks: decoded(bytes) };
+}
+
+function* decoded(bytes: Uint8Array): Generator<string> {
+  const decoding = new TextDecoding();
+  for (let at = 0; at < bytes.length; at += CHUNK_BYTES)
+    yield decoding.decode(bytes.subarray(at, at + CHUNK_BYTES));
+  yield decoding.end();
+}

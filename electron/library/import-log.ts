@@ -1,0 +1,98 @@
+import type { DefinedFacility } from '../../core/analyze.ts';
+import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
+import type { Job } from '../../core/log/log.ts';
+import { utcText } from '../../core/units/utc.ts';
+import { debriefBytes, type Asked, type DebriefedBytes, type LogBytes } from './debrief-bytes.ts';
+import { keepFlight, type FlightToKeep } from './keep-flight.ts';
+import { lessonOn } from './lessons.ts';
+import { from, type Library } from './library.ts';
+import { sha256Of } from './log-files.ts';
+
+/** What is the same for every log of one import. */
+export interface ImportAsked extends Asked {
+  readonly facilities: readonly [DefinedFacility, ...DefinedFacility[]];
+  readonly student: string | null;
+  /** Of the lesson; null: the day on which the log begins. */
+  readonly date: string | null;
+}
+
+/** What became of one log. */
+type Imported =
+  | { readonly became: 'known'; readonly fileName: string }
+  | { readonly became: 'kept'; readonly approaches: number; readonly facilities: readonly string[] };
+
+/**
+ * Reads a log, debriefs it at every facility that it was flown to, and keeps all of that. A log that is here with a
+ * debrief is not read again; one that is here without is tried at the facilities that are given now.
+ */
+export async function importLog(
+  library: Library,
+  log: LogBytes,
+  asked: ImportAsked,
+  job: Job,
+): Promise<Outcome<Imported>> {
+  const sha256 = sha256Of(log.bytes);
+  const known = library.first(
+    from
+      .selectFrom('logs')
+      .leftJoin('debriefs', 'debriefs.log_sha256', 'logs.sha256')
+      .select(['logs.file_name', 'debriefs.id'])
+      .where('logs.sha256', '=', sha256),
+  );
+  if (known?.id) return usable({ became: 'known', fileName: known.file_name });
+  const debriefed = await debriefBytes(log, asked.facilities, asked, job);
+  if (!debriefed.ok) return debriefed;
+  const flight = flightToKeep(log, sha256, debriefed.value, asked);
+  if (!flight.ok) return flight;
+  const { debriefs } = flight.value;
+  if (known && debriefs.length === 0) return usable({ became: 'known', fileName: known.file_name });
+  keepFlight(library, flight.value);
+  return usable(
+    {
+      became: 'kept',
+      approaches: debriefs.reduce((sum, { debrief }) => sum + debrief.approaches.length, 0),
+      facilities: debriefs.map(({ facility }) => facility.name),
+    },
+    debriefed.issues,
+  );
+}
+
+function flightToKeep(
+  { name, bytes }: LogBytes,
+  sha256: string,
+  { flight, debriefs }: DebriefedBytes,
+  { facilities, student, date, settings, judging }: ImportAsked,
+): Outcome<FlightToKeep> {
+  const { log, track } = flight;
+  const start_utc = utcText(track.timeS[0]!)!;
+  if (date === null && log.timeReference === 'elapsed' && settings.startS === undefined)
+    return refused('library-no-date', `${name} counts from its own start and names no day.`, {
+      tip: 'Say it with --date 2026-05-01, or with --start.',
+    });
+  const { targetAirspeedKt, interceptAirspeedKt, vrefKt, conditions } = judging.stated;
+  return usable({
+    log: {
+      sha256,
+      file_name: name,
+      bytes: bytes.length,
+      kind: log.kind,
+      fixes: track.count,
+      start_utc,
+      end_utc: utcText(track.timeS[track.count - 1]!)!,
+    },
+    bytes,
+    student,
+    lesson: {
+      ...lessonOn(date ?? start_utc.slice(0, 10)),
+      target_airspeed_kt: targetAirspeedKt,
+      intercept_airspeed_kt: interceptAirspeedKt,
+      vref_kt: vrefKt,
+      conditions: conditions === 'not-stated' ? null : conditions,
+    },
+    debriefs: debriefs.flatMap((debrief, i) =>
+      debrief.approaches.length === 0
+        ? []
+        : [{ facility: facilities[i]!.facility, judging, settings, debrief }],
+    ),
+  });
+}

@@ -1,0 +1,115 @@
+import { randomUUID } from 'node:crypto';
+import type { Judging } from '../../core/debrief/compose-debrief.ts';
+import type { Debrief } from '../../core/debrief/debrief.ts';
+import type { Facility } from '../../core/facility/facility-schema.ts';
+import type { LogSettings } from '../../core/log/log.ts';
+import { keepDocument } from './documents.ts';
+import { keepLesson, type LessonFacts } from './lessons.ts';
+import { from, type Library } from './library.ts';
+import { sha256Of } from './log-files.ts';
+import { writeWithLogs } from './pending-logs.ts';
+import { keepPerson } from './people.ts';
+import type { KeptLog } from './tables.ts';
+
+/** One log with everything that was made of it, to be kept whole or not at all. */
+export interface FlightToKeep {
+  readonly log: Omit<KeptLog, 'lesson_id' | 'added_utc'>;
+  /** The file as it was: its hash is the log's. */
+  readonly bytes: Uint8Array;
+  /** Null where nobody said. */
+  readonly student: string | null;
+  readonly lesson: LessonFacts;
+  readonly debriefs: readonly DebriefToKeep[];
+}
+
+interface DebriefToKeep {
+  readonly facility: Facility;
+  readonly judging: Judging;
+  readonly settings: LogSettings;
+  readonly debrief: Debrief;
+}
+
+/**
+ * Keeps a flight. The log's file is on the disk before the commit that names it, and all else is in that commit: a
+ * crash leaves the flight whole or nothing of it.
+ */
+export function keepFlight(library: Library, flight: FlightToKeep): void {
+  const { log, bytes, student, lesson, debriefs } = flight;
+  if (sha256Of(bytes) !== log.sha256) throw new Error('a log was to be kept under the hash of another');
+  writeWithLogs(library, [log.sha256], () => {
+    library.logFiles.put(log.sha256, bytes);
+    // It may be here without a debrief, or another process may just have kept it: its lesson stays then.
+    const known = library.first(from.selectFrom('logs').select('sha256').where('sha256', '=', log.sha256));
+    if (!known) {
+      const student_id = student === null ? null : keepPerson(library, 'student', student);
+      const lesson_id = keepLesson(library, { ...lesson, student_id });
+      const added_utc = new Date().toISOString();
+      library.run(from.insertInto('logs').values({ ...log, lesson_id, added_utc }));
+    }
+    for (const debrief of debriefs) keepDebrief(library, log.sha256, debrief);
+  });
+}
+
+function keepDebrief(library: Library, log_sha256: string, made: DebriefToKeep): void {
+  const { standard, stated, heights, antennaHeightFt } = made.judging;
+  const id = randomUUID();
+  const facility_sha256 = keepFacility(library, made.facility);
+  if (findDebrief(library, log_sha256, facility_sha256, standard.id) !== null) return;
+  library.run(
+    from.insertInto('debriefs').values({
+      id,
+      log_sha256,
+      facility_sha256,
+      standard_id: standard.id,
+      standard: JSON.stringify(standard),
+      stated: JSON.stringify(stated),
+      settings: JSON.stringify(made.settings),
+      heights: heights ?? null,
+      antenna_height_ft: antennaHeightFt ?? null,
+      engine_version: made.debrief.engineVersion,
+      // Named again with its document.
+      document_sha256: '',
+      made_utc: new Date().toISOString(),
+    }),
+  );
+  keepDocument(library, id, made.debrief);
+}
+
+/** The id of the debrief of a log at a facility by a standard; null where there is none. */
+export function findDebrief(
+  library: Library,
+  log_sha256: string,
+  facility_sha256: string,
+  standard_id: string,
+): string | null {
+  const known = library.first(
+    from
+      .selectFrom('debriefs')
+      .select('id')
+      .where('log_sha256', '=', log_sha256)
+      .where('facility_sha256', '=', facility_sha256)
+      .where('standard_id', '=', standard_id),
+  );
+  return known?.id ?? null;
+}
+
+/** The hash of this version of the facility, which is added if need be. Within a `write`. */
+function keepFacility(library: Library, facility: Facility): string {
+  const content = JSON.stringify(facility);
+  const sha256 = sha256Of(content);
+  const { name, ident = null, runway } = facility;
+  library.run(
+    from
+      .insertInto('facilities')
+      .values({
+        sha256,
+        name,
+        ident,
+        designator: runway.designator,
+        content,
+        added_utc: new Date().toISOString(),
+      })
+      .onConflict((there) => there.doNothing()),
+  );
+  return sha256;
+}

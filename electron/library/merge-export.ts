@@ -1,0 +1,178 @@
+import { createReadStream, existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { createInterface } from 'node:readline';
+import { gzipSync } from 'node:zlib';
+import { EXPORT_FILE, EXPORT_FORMAT } from './export-library.ts';
+import { findDebrief } from './keep-flight.ts';
+import { from, type Library } from './library.ts';
+import { LogFiles, sha256Of } from './log-files.ts';
+import { writeWithLogs } from './pending-logs.ts';
+import { findPerson } from './people.ts';
+import { refuseLibrary } from './refusal.ts';
+import { RECORD_TABLES, type KeptDebrief, type Person, type RecordTable } from './tables.ts';
+import type { Watch } from './watch.ts';
+
+type Value = null | number | string | Uint8Array;
+type Row = Record<string, Value>;
+
+/**
+ * Adds what another library exported; what is here already stays as it is. People of one name and role are one person,
+ * and a log that is here is not taken twice. All of it comes in one commit or nothing.
+ */
+export async function mergeExport(
+  library: Library,
+  folder: string,
+  watch: Watch,
+): Promise<{ added: number }> {
+  const rows = await readRows(library, join(folder, EXPORT_FILE));
+  const logFiles = new LogFiles(join(folder, 'logs'));
+  const logs = rows.filter(([table]) => table === 'logs').map(([, row]) => row as { sha256: string });
+  const coming = logs.filter(({ sha256 }) => !isHere(library, sha256));
+  for (const [i, { sha256 }] of coming.entries()) {
+    await watch(i / coming.length);
+    logFiles.read(sha256, sha256);
+  }
+  const sha256s = coming.map(({ sha256 }) => sha256);
+  return writeWithLogs(library, sha256s, () => {
+    for (const sha256 of sha256s) library.logFiles.put(sha256, logFiles.read(sha256, sha256));
+    return { added: new Merging(library, rows).all(folder) };
+  });
+}
+
+async function readRows(library: Library, path: string): Promise<[RecordTable, Row][]> {
+  if (!existsSync(path))
+    refuseLibrary('export-unreadable', `${path} is not there: it is no exported library.`);
+  const rows: [RecordTable, Row][] = [];
+  let number = 0;
+  for await (const text of createInterface({ input: createReadStream(path), crlfDelay: Infinity })) {
+    number++;
+    const line = parsed(text);
+    if (number === 1) refuseOther(library, path, line);
+    else {
+      const read = rowOf(line);
+      if (read === null)
+        refuseLibrary('export-unreadable', `${path} cannot be used: line ${number} is no row of a library.`);
+      rows.push(read);
+    }
+  }
+  if (number === 0) refuseLibrary('export-unreadable', `${path} is empty.`);
+  return rows;
+}
+
+function refuseOther(library: Library, path: string, line: Record<string, unknown>): void {
+  if (line['format'] !== EXPORT_FORMAT) refuseLibrary('export-unreadable', `${path} is no exported library.`);
+  if (typeof line['version'] !== 'number' || line['version'] > library.version())
+    refuseLibrary('library-newer', `${path} was exported by a newer version of Halfdot.`);
+}
+
+function parsed(text: string): Record<string, unknown> {
+  try {
+    const value = JSON.parse(text) as unknown;
+    return value !== null && typeof value === 'object' ? (value as Record<string, unknown>) : {};
+  } catch {
+    return {};
+  }
+}
+
+/** A row with its table; null for anything else, and for a debrief that is not what its hash says. */
+function rowOf({ table, row }: Record<string, unknown>): [RecordTable, Row] | null {
+  const known = RECORD_TABLES.find((name) => name === table);
+  if (!known || row === null || typeof row !== 'object') return null;
+  const { json, ...rest } = row as Record<string, unknown>;
+  if (known === 'documents') {
+    const text = JSON.stringify(json);
+    if (text === undefined || sha256Of(text) !== rest['sha256']) return null;
+    rest['json_gz'] = gzipSync(text);
+  }
+  const values = Object.values(rest);
+  const isPlain = (value: unknown) =>
+    value === null || ['string', 'number'].includes(typeof value) || value instanceof Uint8Array;
+  const names = Object.keys(rest);
+  if (!values.every(isPlain) || !names.every((name) => /^[a-z0-9_]+$/.test(name))) return null;
+  return [known, rest as Row];
+}
+
+/** Rows of another library on their way into this one. Within a `write`. */
+class Merging {
+  readonly #library: Library;
+  readonly #rows: readonly (readonly [RecordTable, Row])[];
+  /** Ids of the other library, and what the same goes by here. */
+  readonly #ids = new Map<Value, string>();
+  /** Debriefs that were here before: their approaches stay, and of the other's documents come those that were signed. */
+  readonly #known = new Set<Value>();
+  readonly #signed: ReadonlySet<Value>;
+
+  constructor(library: Library, rows: readonly (readonly [RecordTable, Row])[]) {
+    this.#library = library;
+    this.#rows = rows;
+    this.#signed = new Set(
+      rows.flatMap(([table, row]) => (table === 'signatures' ? [row['document_sha256']!] : [])),
+    );
+  }
+
+  /** Adds what is not here, and says how many rows that were. */
+  all(folder: string): number {
+    this.#knowLessons();
+    let added = 0;
+    try {
+      for (const [table, row] of this.#rows) if (this.#add(table, row)) added++;
+    } catch (error) {
+      // A constraint that does not hold, or a column that there is not.
+      if (![1, 19].includes(((error as { errcode?: number }).errcode ?? 0) & 0xff)) throw error;
+      refuseLibrary('export-unreadable', `${folder} cannot be used: its rows do not fit together.`);
+    }
+    // A log that was here already keeps its lesson, and what comes for it follows.
+    this.#library.execute(
+      'UPDATE approaches SET (student_id, date) = ' +
+        '(SELECT student_id, date FROM lessons WHERE lessons.id = approaches.lesson_id)',
+    );
+    return added;
+  }
+
+  #knowLessons(): void {
+    for (const [table, { sha256, lesson_id }] of this.#rows) {
+      if (table !== 'logs') continue;
+      const here = this.#library.first(
+        from.selectFrom('logs').select('lesson_id').where('sha256', '=', String(sha256)),
+      );
+      if (here) this.#ids.set(lesson_id!, here.lesson_id);
+    }
+  }
+
+  #add(table: RecordTable, theirs: Row): boolean {
+    const row = Object.fromEntries(
+      Object.entries(theirs).map(([name, value]) => [name, this.#ids.get(value) ?? value]),
+    );
+    const here = this.#idHere(table, row);
+    if (here !== null) {
+      if (here !== row['id']) this.#ids.set(row['id']!, here);
+      if (table === 'debriefs') this.#known.add(here);
+      return false;
+    }
+    if (this.#known.has(row['debrief_id']!)) {
+      if (table === 'approaches') return false;
+      if (table === 'documents' && !this.#signed.has(row['sha256']!)) return false;
+    }
+    const names = Object.keys(row);
+    const values = names.map(() => '?').join(', ');
+    const added = this.#library.execute(
+      `INSERT INTO ${table} (${names.join(', ')}) VALUES (${values}) ON CONFLICT DO NOTHING`,
+      ...Object.values(row),
+    );
+    return added > 0;
+  }
+
+  #idHere(table: RecordTable, row: Row): string | null {
+    if (table === 'people') {
+      const { role, name } = row as unknown as Person;
+      return findPerson(this.#library, role, String(name))?.id ?? null;
+    }
+    if (table !== 'debriefs') return null;
+    const { log_sha256, facility_sha256, standard_id } = row as unknown as KeptDebrief;
+    return findDebrief(this.#library, log_sha256, facility_sha256, standard_id);
+  }
+}
+
+function isHere(library: Library, sha256: string): boolean {
+  return library.first(from.selectFrom('logs').select('sha256').where('sha256', '=', sha256)) !== null;
+}

@@ -1,0 +1,5 @@
+import { AGREEMENTS } from './migrations/agreements.ts';
+import { RECORD } from './migrations/record.ts';
+
+/** How the file comes from one version to the next; version n is the nth. One that was delivered is never changed. */
+export const MIGRATIONS: readonly string[] = [RECORD, AGREEMENTS];

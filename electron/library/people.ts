@@ -1,0 +1,42 @@
+import { randomUUID } from 'node:crypto';
+import { from, type Library } from './library.ts';
+import { refuseLibrary } from './refusal.ts';
+import type { Person, Role } from './tables.ts';
+
+/** The person of that name, in whatever case it is written; null where there is none. */
+export function findPerson(library: Library, role: Role, name: string): Person | null {
+  return library.first(
+    from.selectFrom('people').selectAll().where('role', '=', role).where('name', '=', name.trim()),
+  );
+}
+
+/** The same, refused with a sentence where there is none. */
+export function personNamed(library: Library, role: Role, name: string): Person {
+  return (
+    findPerson(library, role, name) ??
+    refuseLibrary(
+      'library-person',
+      `There is no ${role} "${name}" in the library.`,
+      '`halfdot list` names them.',
+    )
+  );
+}
+
+/** The id of the person of that name, who is added if need be. Within a `write`. */
+export function keepPerson(library: Library, role: Role, name: string): string {
+  const known = findPerson(library, role, name);
+  if (known) return known.id;
+  const person = { id: randomUUID(), role, name: name.trim(), added_utc: new Date().toISOString() };
+  library.run(from.insertInto('people').values(person));
+  return person.id;
+}
+
+/** Another name for a person; refused where it is another's. */
+export function renamePerson(library: Library, { id, role }: Person, name: string): void {
+  library.write(() => {
+    const other = findPerson(library, role, name);
+    if (other && other.id !== id)
+      refuseLibrary('library-person', `There is already a ${role} "${other.name}" in the library.`);
+    library.run(from.updateTable('people').set({ name: name.trim() }).where('id', '=', id));
+  });
+}

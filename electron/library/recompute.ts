@@ -1,0 +1,100 @@
+import { defineFacility } from '../../core/analyze.ts';
+import type { ApproachDebrief, Debrief } from '../../core/debrief/debrief.ts';
+import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
+import type { Job, LogSettings } from '../../core/log/log.ts';
+import type { Standard } from '../../core/standard/standard.ts';
+import { standardById } from '../../core/standard/standards.ts';
+import type { Stated } from '../../core/standard/stated.ts';
+import { debriefBytes } from './debrief-bytes.ts';
+import { keepDocument, readDocument } from './documents.ts';
+import { from, type Library } from './library.ts';
+
+/** The debriefs that another version of the engine made, with what they were made of. */
+export function otherEngines(library: Library, engineVersion: string) {
+  return library.all(
+    from
+      .selectFrom('debriefs')
+      .innerJoin('logs', 'logs.sha256', 'debriefs.log_sha256')
+      .innerJoin('facilities', 'facilities.sha256', 'debriefs.facility_sha256')
+      .selectAll('debriefs')
+      .select(['logs.file_name', 'facilities.name', 'facilities.content'])
+      .where('debriefs.engine_version', '!=', engineVersion)
+      .orderBy('logs.start_utc'),
+  );
+}
+
+type Other = ReturnType<typeof otherEngines>[number];
+
+/** Makes one of them anew, keeps it, and says what is another than before; what was signed stays beside it. */
+export async function recompute(
+  library: Library,
+  other: Other,
+  job: Job,
+): Promise<Outcome<readonly string[]>> {
+  const facility = defineFacility(other.content, other.name);
+  if (!facility.ok) return facility;
+  const bytes = library.logFiles.read(other.log_sha256, other.file_name);
+  // A shipped standard is the present one's: an older file may lack what the engine reads of it now.
+  const standard = standardById(other.standard_id) ?? (JSON.parse(other.standard) as Standard);
+  const judging = {
+    standard,
+    stated: JSON.parse(other.stated) as Stated,
+    ...(other.heights && { heights: other.heights }),
+    ...(other.antenna_height_ft !== null && { antennaHeightFt: other.antenna_height_ft }),
+  };
+  const settings = JSON.parse(other.settings) as LogSettings;
+  const made = await debriefBytes(
+    { name: other.file_name, bytes },
+    [facility.value],
+    { settings, judging },
+    job,
+  );
+  if (!made.ok) return made;
+  const debrief = made.value.debriefs[0]!;
+  if (debrief.log.sha256 !== other.log_sha256)
+    return refused('library-log', `The log ${other.file_name} changed while it was read.`);
+  const before = readDocument(library, other.id);
+  library.write(() => {
+    library.run(
+      from
+        .updateTable('debriefs')
+        .set({ standard: JSON.stringify(standard) })
+        .where('id', '=', other.id),
+    );
+    keepDocument(library, other.id, debrief);
+  });
+  return usable(changesBetween(before, debrief));
+}
+
+/** What reads otherwise in a newer debrief of the same log, a line each; empty where nothing does. */
+function changesBetween(before: Debrief, after: Debrief): string[] {
+  const [was, is] = [before.approaches, after.approaches];
+  const count = was.length === is.length ? [] : [`${was.length} approaches before, ${is.length} now`];
+  const pairs = is.flatMap((now) => {
+    const then = was.find((one) => overlap(one, now));
+    return then ? changesOf(then, now) : [];
+  });
+  return [...count, ...pairs];
+}
+
+function overlap(a: ApproachDebrief, b: ApproachDebrief): boolean {
+  return Date.parse(a.startUtc) < Date.parse(b.endUtc) && Date.parse(b.startUtc) < Date.parse(a.endUtc);
+}
+
+function changesOf(then: ApproachDebrief, now: ApproachDebrief): string[] {
+  const verdicts = now.criteria.map((criterion): Compared => {
+    const before = then.criteria.find(({ id }) => id === criterion.id)?.verdict ?? 'not there';
+    return [criterion.title, before, criterion.verdict];
+  });
+  const compared: Compared[] = [
+    ['outcome', then.outcome, now.outcome],
+    ['level', then.grade?.level ?? 'none', now.grade?.level ?? 'none'],
+    ['score', then.grade?.score ?? 'none', now.grade?.score ?? 'none'],
+    ...verdicts,
+  ];
+  return compared
+    .filter(([, a, b]) => a !== b)
+    .map(([what, a, b]) => `approach ${now.index}, ${what}: ${a} before, ${b} now`);
+}
+
+type Compared = readonly [what: string, before: string | number, now: string | number];
