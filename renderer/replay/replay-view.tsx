@@ -40,7 +40,8 @@ export function ReplayView({ sheet, moment, dots, candidates }: Props) {
     () => candidates.filter(({ id }) => overlaid.includes(id)).map((other) => other.sheet),
     [candidates, overlaid],
   );
-  const zoom = (times: number) => {
+  const zoom = (way: 'in' | 'out') => {
+    const times = way === 'in' ? ZOOM_IN : 1 / ZOOM_IN;
     const about = frame.x.invert(frame.xOfTime(moment.get()));
     setRange(zoomed(sheet, axis, range, times, about));
   };
@@ -50,7 +51,7 @@ export function ReplayView({ sheet, moment, dots, candidates }: Props) {
     if (deed === null) return;
     event.preventDefault();
     if ('to' in deed) moment.set(deed.to);
-    else if ('zoom' in deed) zoom(deed.zoom === 'in' ? ZOOM_IN : 1 / ZOOM_IN);
+    else if ('zoom' in deed) zoom(deed.zoom);
     else setPlaying(!isPlaying);
   };
   const setWholeAxis = (next: SheetView['axis']) => {

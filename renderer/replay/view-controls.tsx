@@ -20,7 +20,7 @@ interface Props {
   readonly setAxis: (axis: SheetView['axis']) => void;
   readonly setLooks: (looks: Looks) => void;
   readonly setRange: (range: SheetView['range']) => void;
-  readonly zoom: (times: number) => void;
+  readonly zoom: (way: 'in' | 'out') => void;
 }
 
 const PARTS = [
@@ -49,10 +49,10 @@ export function ViewControls({ sheet, axis, looks, setAxis, setLooks, setRange, 
           </Button>
         );
       })}
-      <Button className="button" aria-label="Zoom in" onPress={() => zoom(0.6)}>
+      <Button className="button" aria-label="Zoom in" onPress={() => zoom('in')}>
         +
       </Button>
-      <Button className="button" aria-label="Zoom out" onPress={() => zoom(1 / 0.6)}>
+      <Button className="button" aria-label="Zoom out" onPress={() => zoom('out')}>
         −
       </Button>
       <Choice words="Over" value={axis} choose={(next) => setAxis(next as SheetView['axis'])}>

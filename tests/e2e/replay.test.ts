@@ -4,6 +4,12 @@ import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { csvText } from '../support/files/csv.ts';
+import { englishLayout } from '../support/files/csv-layouts.ts';
+import { EXACT, recordFlight } from '../support/files/logged-fix.ts';
+import { fly } from '../support/flight/fly.ts';
+import { PETRELHOLM } from '../support/samples/petrelholm.ts';
+import { threeInOneLog } from '../support/scenarios/approaches.ts';
 import { launch } from './browser.ts';
 import { serveApp, type ServedApp } from './served-app.ts';
 
@@ -120,6 +126,25 @@ describe('a student is debriefed', () => {
 });
 
 describe('practice approaches are assessed', () => {
+  it('three in one log, alone: each with its own answer, and the others laid over it', async () => {
+    const fixes = recordFlight(fly(threeInOneLog(PETRELHOLM)), { ...EXACT, rateHz: 1 });
+    const buffer = Buffer.from(csvText(englishLayout(), fixes));
+    await page
+      .locator('header input[type=file]')
+      .setInputFiles({ name: 'practice.csv', mimeType: 'text/csv', buffer });
+    await page.locator('h1.summary').waitFor();
+    const approaches = page.getByRole('navigation', { name: 'Approaches' }).getByRole('button');
+    expect(await approaches.count()).toBe(3);
+    await approaches.nth(2).click();
+    expect(await page.locator('h1.summary').textContent()).toMatch(/landed\.$/);
+    await replay();
+    await page.getByRole('checkbox', { name: /Approach 1,/ }).check();
+    await page.getByRole('checkbox', { name: /Approach 2,/ }).check();
+    expect(await page.locator('.sheet .other-0').count()).toBeGreaterThan(3);
+    expect(await page.locator('.sheet .other-1').count()).toBeGreaterThan(3);
+    await picture('three-in-one-log');
+  });
+
   it('one after the other, and laid over one another', async () => {
     await openSample('touch-and-go-then-again.csv');
     await replay();

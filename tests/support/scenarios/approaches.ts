@@ -108,20 +108,24 @@ export const levelThroughGlidepath: Scenario = (facility, settings) => {
 };
 
 /** Two approaches in one log: a touch-and-go, round, and a full stop. */
-export const touchAndGoThenLanding: Scenario = (facility, settings) => {
+export const touchAndGoThenLanding: Scenario = (facility, settings) =>
+  practice('two-approaches', facility, 1, settings);
+
+/** Three: round twice. */
+export const threeInOneLog: Scenario = (facility, settings) =>
+  practice('three-approaches', facility, 2, settings);
+
+/** So many touch-and-goes, and a full stop. */
+function practice(name: string, facility: FacilityFile, times: number, settings?: SceneSettings): FlightPlan {
   const { join: how, fixFt, minimumsFt, fieldFt } = heightsOf(facility);
   const { start, legs } = join(how);
   const down = (): Leg[] => [levelToGlidepath(fixFt), onTheBeam(minimumsFt), visualLanding()];
-  const flown = [
-    ...legs,
-    ...down(),
-    ...touchAndGo(6, fieldFt + 700),
-    ...roundAgain(how, how.atNm + 0.5),
-    ...down(),
-    ...rollOutAndExit(),
-  ];
-  return scene('two-approaches', facility, { start, legs: flown }, ['touch-and-go', 'landed'], settings);
-};
+  const round = (): Leg[] => [...touchAndGo(6, fieldFt + 700), ...roundAgain(how, how.atNm + 0.5)];
+  const rounds = Array.from({ length: times }, () => [...down(), ...round()]).flat();
+  const flown = [...legs, ...rounds, ...down(), ...rollOutAndExit()];
+  const outcomes: FlightPlan['outcomes'] = [...Array<'touch-and-go'>(times).fill('touch-and-go'), 'landed'];
+  return scene(name, facility, { start, legs: flown }, outcomes, settings);
+}
 
 /** Inbound once, round a one-minute hold outside the fix in place of a procedure turn, inbound again and down. */
 export const holdThenLanding: Scenario = (facility, settings) => {
