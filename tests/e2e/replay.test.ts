@@ -94,6 +94,7 @@ describe('a student is debriefed', () => {
     await page.getByRole('button', { name: /500 ft gate/ }).click();
     expect(await nowOf('Altimeter')).toBe('540 ft');
     const before = await nowOf('Miles to go');
+    await page.evaluate('scrollTo(0, 0)');
     const box = (await page.locator('.sheet-holder').boundingBox())!;
     await page.mouse.move(box.x + box.width * 0.3, box.y + 200);
     await page.mouse.down();
