@@ -18,7 +18,7 @@ const browser = await launch();
 try {
   mkdirSync(PICTURES, { recursive: true });
   await picture('went-around.csv', 'sheet.png', { width: 1040, height: 900, only: 'svg.sheet' });
-  await picture('first-approach.csv', 'hand-over.png', { width: 860, height: 1120, only: null });
+  await picture('first-approach.csv', 'hand-over.png', { width: 860, height: 1060, only: null });
 } finally {
   await browser.close();
   rmSync(folder, { recursive: true });
