@@ -4,7 +4,7 @@ import { measureSentences } from '../../core/report/measure-lines.ts';
 import { PLACE_CAUTIONS } from '../../core/report/place-cautions.ts';
 import { statedSentence } from '../../core/report/stated-lines.ts';
 import type { Dots, Sheet } from '../../core/sheet/sheet.ts';
-import { frameOf, wholeRange } from '../sheet/frame.ts';
+import { frameOf, wholeView } from '../sheet/frame.ts';
 import { SheetFigure } from '../sheet/sheet-figure.tsx';
 import { CriteriaTable } from '../tables/criteria-table.tsx';
 import { EventTable } from '../tables/event-table.tsx';
@@ -62,16 +62,7 @@ export function ApproachSection({ approach, sheet, log, id, dots }: Props) {
 const SHEET_WIDTH = 780;
 
 function PrintedSheet({ sheet, id, dots }: Pick<Props, 'sheet' | 'id' | 'dots'>) {
-  const frame = frameOf(sheet, {
-    axis: 'distance',
-    range: wholeRange(sheet, 'distance'),
-    widthPx: SHEET_WIDTH,
-    heightPx: null,
-    scale: dots,
-    extras: false,
-    recorded: true,
-    fixes: false,
-  });
+  const frame = frameOf(sheet, wholeView(sheet, { widthPx: SHEET_WIDTH, scale: dots, recorded: true }));
   return (
     <figure>
       <SheetFigure frame={frame} patternId={`${id}-sheet`} />

@@ -1,6 +1,6 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { ENGINE_VERSION } from '../../core/debrief/engine-version.ts';
-import colours from '../colours.css?raw';
+import base from '../base.css?raw';
 import sheetStyles from '../sheet/sheet.css?raw';
 import { HandOverBody } from './hand-over-body.tsx';
 import styles from './hand-over.css?raw';
@@ -16,7 +16,7 @@ const POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; 
  * the same to the last byte.
  */
 export function handOverHtml(handOvers: readonly HandOver[], dots: Dots): string {
-  const css = plainColours([colours, sheetStyles, styles].join('\n'));
+  const css = plainColours([base, sheetStyles, styles].join('\n'));
   const page = renderToStaticMarkup(
     <html lang="en">
       <head>

@@ -163,5 +163,20 @@ export function wholeRange({ columns, span }: Sheet, axis: SheetView['axis']): [
 
 /** The runway's beginning is always there, wherever the approach ended. */
 const PAST_THRESHOLD_NM = -0.15;
+/** The whole approach by miles, in dots and without anything laid over it, but for what is said. */
+export function wholeView(sheet: Sheet, said: Partial<SheetView> & Pick<SheetView, 'widthPx'>): SheetView {
+  const { axis = 'distance' } = said;
+  return {
+    axis,
+    range: wholeRange(sheet, axis),
+    heightPx: null,
+    scale: 2,
+    extras: false,
+    recorded: false,
+    fixes: false,
+    ...said,
+  };
+}
+
 /** A missed approach is followed so far past the threshold on the distance axis, so that the final stays readable. */
 const LEAST_NM = -2.5;

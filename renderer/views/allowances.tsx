@@ -1,11 +1,11 @@
 import { useState } from 'react';
-import { Button } from 'react-aria-components';
 import { roomWords } from '../../core/report/criterion-lines.ts';
 import { allowableOf, type Allowable } from '../../core/standard/allowable.ts';
 import type { Standard } from '../../core/standard/standard.ts';
 import type { Allowance } from '../../core/standard/stated.ts';
 import { allowanceFrom, UNIT_WORDS } from '../state/allowance-text.ts';
 import { Additions } from './additions.tsx';
+import { DraftActions } from './draft-actions.tsx';
 import { DraftField } from './draft-field.tsx';
 import { Choice } from './fields.tsx';
 
@@ -93,14 +93,7 @@ function AllowanceDraft({ open, add, close }: DraftProps) {
         enter={enter}
       />
       <DraftField words="Reason" value={reason} change={setReason} wrong={wrong.reason} enter={enter} />
-      <div className="row">
-        <Button className="button" onPress={enter}>
-          Allow it
-        </Button>
-        <Button className="button" onPress={close}>
-          Cancel
-        </Button>
-      </div>
+      <DraftActions words="Allow it" enter={enter} close={close} />
     </>
   );
 }

@@ -1,11 +1,11 @@
 import { useId, useState } from 'react';
-import { Button } from 'react-aria-components';
 import type { Span } from '../../core/numeric/polyline.ts';
 import { zoneOf } from '../../core/report/debrief-text.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
 import { isOutside, momentsOf, spanFrom, spanWords } from '../state/span-text.ts';
 import type { Debriefed } from '../state/app-state.ts';
 import { Additions } from './additions.tsx';
+import { DraftActions } from './draft-actions.tsx';
 import { DraftField } from './draft-field.tsx';
 
 interface Props {
@@ -85,14 +85,7 @@ function SpanDraft({ log, debriefed, add, close }: DraftProps) {
           list={list}
         />
       </div>
-      <div className="row">
-        <Button className="button" onPress={enter}>
-          Add this span
-        </Button>
-        <Button className="button" onPress={close}>
-          Cancel
-        </Button>
-      </div>
+      <DraftActions words="Add this span" enter={enter} close={close} />
     </>
   );
 }

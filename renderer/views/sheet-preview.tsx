@@ -4,7 +4,7 @@ import type { Sheet } from '../../core/sheet/sheet.ts';
 import { utcText } from '../../core/units/utc.ts';
 import { momentAtX } from '../replay/under-pointer.ts';
 import { useRoom } from '../replay/use-room.ts';
-import { frameOf, wholeRange } from '../sheet/frame.ts';
+import { frameOf, wholeView } from '../sheet/frame.ts';
 import { SheetFigure } from '../sheet/sheet-figure.tsx';
 
 interface Props {
@@ -18,17 +18,7 @@ export function SheetPreview({ sheet, dots, jump }: Props) {
   const holder = useRef<HTMLDivElement>(null);
   const { widthPx } = useRoom(holder);
   const frame = useMemo(
-    () =>
-      frameOf(sheet, {
-        axis: 'distance',
-        range: wholeRange(sheet, 'distance'),
-        widthPx,
-        heightPx: null,
-        scale: dots,
-        extras: false,
-        recorded: false,
-        fixes: false,
-      }),
+    () => frameOf(sheet, wholeView(sheet, { widthPx, scale: dots })),
     [sheet, widthPx, dots],
   );
   return (

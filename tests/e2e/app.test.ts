@@ -1,10 +1,8 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { launch } from './browser.ts';
-import { serveApp, type ServedApp } from './served-app.ts';
+import type { Page } from 'playwright-core';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { appForEachTest, violationsIn } from './app-in-page.ts';
 
 const SAMPLES = 'samples';
 const sample = (name: string) => join(SAMPLES, name);
@@ -15,41 +13,11 @@ const upload = (name: string, content: string) => ({
   buffer: Buffer.from(content),
 });
 
-let browser: Browser;
-let served: ServedApp;
-let context: BrowserContext;
+const app = appForEachTest();
 let page: Page;
-/** Everything that the page asked for, and everything that went wrong in it. */
-let requests: string[];
-let complaints: string[];
-
-beforeAll(async () => {
-  browser = await launch();
-}, 300_000);
-afterAll(() => browser?.close());
-
-beforeEach(async () => {
-  served = await serveApp();
-  await begin();
-}, 60_000);
-afterEach(async () => {
-  await context.close();
-  await served.stop();
-}, 60_000);
-
-async function begin(options: Parameters<Browser['newContext']>[0] = {}): Promise<void> {
-  context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
-  page = await context.newPage();
-  [requests, complaints] = [[], []];
-  page.on('request', (request) => requests.push(request.url()));
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await page.goto(served.address);
-  await page.getByRole('heading', { name: 'Open a track log' }).waitFor();
-  await page.getByRole('button', { name: /Turned late/ }).waitFor();
-}
+beforeEach(() => {
+  page = app.page;
+});
 
 const open = (...files: Parameters<ReturnType<Page['locator']>['setInputFiles']>[0][]) =>
   page.locator('header input[type=file]').setInputFiles(files.flat() as string[]);
@@ -78,7 +46,7 @@ describe('the app', () => {
     await expect.poll(() => rowOf('Localizer on final').textContent()).toContain('left 1.0');
     await page.getByLabel('Standard').selectOption('airline-transport');
     await expect.poll(() => rowOf('Glidepath on final').textContent()).toContain('not met');
-    expect(complaints).toEqual([]);
+    expect(app.complaints).toEqual([]);
   });
 
   it('gives the same debrief as the command', async () => {
@@ -110,7 +78,7 @@ describe('the app', () => {
     await open(upload('wrong-again.csv', wrong));
     await page.getByText('What was recognised in wrong-again.csv').click();
     expect(await page.getByLabel('True Airspeed (kt) is taken for').inputValue()).toBe('airspeedIndicatedKt');
-    const notes = JSON.parse(readFileSync(join(served.userFolder, 'notes.json'), 'utf8')) as {
+    const notes = JSON.parse(readFileSync(join(app.served.userFolder, 'notes.json'), 'utf8')) as {
       mappings: object;
     };
     expect(Object.keys(notes.mappings)).toHaveLength(1);
@@ -131,7 +99,7 @@ describe('the app', () => {
   it('stops reading a long log when it is told to', async () => {
     const [header, ...rows] = text('first-approach.csv').trimEnd().split('\n');
     const many = [header, ...Array.from({ length: 900 }, () => rows.join('\n'))].join('\n');
-    const long = join(served.userFolder, 'long.csv');
+    const long = join(app.served.userFolder, 'long.csv');
     writeFileSync(long, many);
     await open(long);
     await page.getByText(/Reading long\.csv, \d+ %/).waitFor();
@@ -198,9 +166,11 @@ describe('what gets out, and what gets in', () => {
       .first()
       .click();
     await summary().waitFor();
-    const { origin } = new URL(served.address);
-    expect(requests.length).toBeGreaterThan(4);
-    expect(requests.filter((url) => !url.startsWith(`${origin}/`) && !url.startsWith('data:'))).toEqual([]);
+    const { origin } = new URL(app.served.address);
+    expect(app.requests.length).toBeGreaterThan(4);
+    expect(app.requests.filter((url) => !url.startsWith(`${origin}/`) && !url.startsWith('data:'))).toEqual(
+      [],
+    );
   });
 
   it('shows the HTML in a log as the text that it is', async () => {
@@ -214,8 +184,8 @@ describe('what gets out, and what gets in', () => {
   });
 
   it('answers no page of another origin, and nobody without its token', async () => {
-    const { origin } = new URL(served.address);
-    const stranger = await browser.newPage();
+    const { origin } = new URL(app.served.address);
+    const stranger = await app.browser.newPage();
     await stranger.goto('data:text/html,<p>another page</p>');
     const asked = await stranger.evaluate(async (url) => {
       try {
@@ -239,12 +209,10 @@ describe('every view', () => {
   it.each(['light', 'dark'] as const)(
     'has nothing that axe finds wrong, in %s',
     async (colorScheme) => {
-      await context.close();
-      await begin({ colorScheme });
+      page = await app.reopen({ colorScheme });
       const wrong: string[] = [];
       const look = async (view: string) => {
-        const { violations } = await new AxeBuilder({ page }).analyze();
-        wrong.push(...violations.map(({ id, nodes }) => `${view}: ${id} ${nodes[0]!.html}`));
+        wrong.push(...(await violationsIn(page, view)));
       };
       await look('start');
       await page

@@ -1,12 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { METRES_PER_FOOT } from '../../core/units/units.ts';
 import { columnInstead, columnsOf } from '../support/files/column-instead.ts';
-import { launch } from './browser.ts';
-import { serveApp, type ServedApp } from './served-app.ts';
+import { appForEachTest, violationsIn } from './app-in-page.ts';
 
 /** A machine that has other work needs a while for what is done in a second. */
 const PATIENCE = { timeout: 40_000 };
@@ -21,28 +19,12 @@ const METRES = columnsOf(columnInstead(FLIGHT, ALTITUDE, 'GNSS Altitude', METRES
   ['GNSS Altitude', 'GNSS Altitude'],
 ]);
 
-let browser: Browser;
-let served: ServedApp;
-let context: BrowserContext;
+const app = appForEachTest();
 let page: Page;
-
-beforeAll(async () => {
-  browser = await launch();
-}, 300_000);
-afterAll(() => browser?.close());
-
-beforeEach(async () => {
-  served = await serveApp();
-  context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-  context.setDefaultTimeout(PATIENCE.timeout);
-  page = await context.newPage();
-  await page.goto(served.address);
-  await page.getByRole('button', { name: /Turned late/ }).waitFor();
-}, 120_000);
-afterEach(async () => {
-  await context.close();
-  await served.stop();
-}, 60_000);
+beforeEach(() => {
+  page = app.page;
+  page.setDefaultTimeout(PATIENCE.timeout);
+});
 
 /** Opens a log, and what was recognised in it. */
 async function open(name: string, csv: string): Promise<void> {
@@ -54,7 +36,7 @@ const said = () => page.locator('.recognised pre.page');
 const rowOf = (header: string) =>
   page.locator('table.columns tr', { has: page.getByRole('rowheader', { name: header, exact: true }) });
 const notes = () =>
-  JSON.parse(readFileSync(join(served.userFolder, 'notes.json'), 'utf8')) as {
+  JSON.parse(readFileSync(join(app.served.userFolder, 'notes.json'), 'utf8')) as {
     mappings: object;
     units?: Record<string, Record<string, string>>;
   };
@@ -100,8 +82,7 @@ describe('the unit of a column', () => {
       await page.emulateMedia({ colorScheme });
       await open(`${colorScheme}.csv`, METRES);
       await rowOf('GNSS Altitude').waitFor();
-      const { violations } = await new AxeBuilder({ page }).include('.recognised').analyze();
-      expect(violations.map(({ id, nodes }) => `${colorScheme}: ${id} ${nodes[0]!.html}`)).toEqual([]);
+      expect(await violationsIn(page, colorScheme, '.recognised')).toEqual([]);
     }
   }, 240_000);
 

@@ -1,44 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { parseFacility } from '../../core/facility/parse-facility.ts';
-import { launch } from './browser.ts';
-import { serveApp, type ServedApp } from './served-app.ts';
+import { appForEachTest, violationsIn } from './app-in-page.ts';
 
-let browser: Browser;
-let served: ServedApp;
-let context: BrowserContext;
+const app = appForEachTest();
 let page: Page;
-let complaints: string[];
-
-beforeAll(async () => {
-  browser = await launch();
-}, 300_000);
-afterAll(() => browser?.close());
 beforeEach(async () => {
-  served = await serveApp();
-  await begin();
-}, 60_000);
-afterEach(async () => {
-  await context.close();
-  await served.stop();
-}, 60_000);
-
-async function begin(): Promise<void> {
-  context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-  page = await context.newPage();
+  page = app.page;
   page.setDefaultTimeout(25_000);
-  complaints = [];
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await page.goto(served.address);
-  await page.getByRole('button', { name: /Turned late/ }).waitFor();
   await showFacilities();
-}
+}, 60_000);
 
 const showFacilities = () => page.getByRole('button', { name: 'Facilities', exact: true }).click();
 const press = (name: string) => page.getByRole('button', { name, exact: true }).click();
@@ -53,7 +26,7 @@ const said = (label: string) =>
   );
 const fact = (words: string) => page.locator('.facts div', { hasText: words }).locator('dd').textContent();
 const notes = () =>
-  JSON.parse(readFileSync(join(served.userFolder, 'notes.json'), 'utf8')) as {
+  JSON.parse(readFileSync(join(app.served.userFolder, 'notes.json'), 'utf8')) as {
     facilities: { id: string; text: string }[];
     drafts?: Record<string, string>;
   };
@@ -128,7 +101,7 @@ describe('a facility that is typed in from its chart', () => {
     await choice.selectOption({ label: 'Duneholm ILS 07' });
     await expect.poll(() => page.locator('pre.page').first().textContent()).toContain('Duneholm ILS 07');
     expect(await page.locator('h1.summary').textContent()).toContain('Stable at 1,000 ft and 500 ft');
-    expect(complaints).toEqual([]);
+    expect(app.complaints).toEqual([]);
   });
 
   it('says of a mistake beside its field what is wrong, once the field is left, and is gone to from the list', async () => {
@@ -221,8 +194,7 @@ describe('a facility’s form and its text', () => {
       await page.emulateMedia({ colorScheme });
       const wrong: string[] = [];
       const look = async (view: string) => {
-        const { violations } = await new AxeBuilder({ page }).analyze();
-        wrong.push(...violations.map(({ id, nodes }) => `${view}: ${id} ${nodes[0]!.html}`));
+        wrong.push(...(await violationsIn(page, view)));
       };
       await press('Whimbrelness ILS 13');
       await page.locator('.facts').waitFor();

@@ -3,10 +3,10 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { CAUTIONS } from '../../core/debrief/cautions.ts';
+import { complaintsOf, violationsIn } from './app-in-page.ts';
 import { launch } from './browser.ts';
 import { bare, pdfPages } from './pdf-pages.ts';
 import { serveApp, type ServedApp } from './served-app.ts';
@@ -15,17 +15,14 @@ let browser: Browser;
 let served: ServedApp;
 let page: Page;
 let folder: string;
-const complaints: string[] = [];
+let complaints: string[];
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'halfdot-'));
   browser = await launch();
   served = await serveApp();
   page = await browser.newPage({ viewport: { width: 1280, height: 800 }, acceptDownloads: true });
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
+  complaints = complaintsOf(page);
   // Without a printer: what a press of the button would print is told, and then it is printed.
   await page.addInitScript(() => {
     globalThis.print = () => {
@@ -170,8 +167,7 @@ describe('the page to hand over', () => {
     'has nothing that axe finds wrong, in %s',
     async (colorScheme) => {
       const own = await opened(written('went-around.csv', 'html', ...FIRST), colorScheme);
-      const { violations } = await new AxeBuilder({ page: own }).analyze();
-      expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]!.html}`)).toEqual([]);
+      expect(await violationsIn(own, colorScheme)).toEqual([]);
       await own.context().close();
     },
     60_000,

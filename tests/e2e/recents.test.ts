@@ -1,65 +1,31 @@
 import { readdirSync, readFileSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Notes } from '../../electron/bridge/calls.ts';
-import { launch } from './browser.ts';
-import { serveAppIn, type ServedApp } from './served-app.ts';
+import { appForEachTest, showApp, violationsIn } from './app-in-page.ts';
+import { serveAppIn } from './served-app.ts';
 
 const LOG = 'samples/first-approach.csv';
 /** The machine that tests may be doing something else as well. */
 const soon = <T>(value: () => T) => expect.poll(value, { timeout: 20_000 });
 
-let browser: Browser;
 let userFolder: string;
-let served: ServedApp;
-let context: BrowserContext;
-let page: Page;
-let complaints: string[];
-
-beforeAll(async () => {
-  browser = await launch();
-}, 300_000);
-afterAll(() => browser?.close());
-
-beforeEach(async () => {
+beforeEach(() => {
   userFolder = mkdtempSync(join(tmpdir(), 'halfdot-user-'));
-  await begin();
-}, 60_000);
-afterEach(async () => {
-  await end();
-  rmSync(userFolder, { recursive: true, force: true });
-}, 60_000);
+});
+afterEach(() => rmSync(userFolder, { recursive: true, force: true }));
+const app = appForEachTest(() => serveAppIn(userFolder));
+let page: Page;
+beforeEach(() => {
+  page = app.page;
+});
 
-/** A process of its own each time: nothing is remembered but what is on the disk. */
-async function begin(options: Parameters<Browser['newContext']>[0] = {}): Promise<void> {
-  served = await serveAppIn(userFolder);
-  context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
-  page = await pageOf(served);
-}
-
-async function pageOf({ address }: ServedApp): Promise<Page> {
-  const opened = await context.newPage();
-  complaints = [];
-  opened.on('pageerror', (error) => complaints.push(error.message));
-  opened.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await opened.goto(address);
-  await opened.getByRole('button', { name: /Turned late/ }).waitFor();
-  return opened;
-}
-
-async function end(): Promise<void> {
-  await context.close();
-  await served.stop();
-}
-
-async function again(): Promise<void> {
-  await end();
-  await begin();
+/** A process of its own: nothing is remembered but what is on the disk. */
+async function again(options: BrowserContextOptions = {}): Promise<void> {
+  await app.stop();
+  page = await app.start(options);
 }
 
 const open = (...files: (string | { name: string; mimeType: string; buffer: Buffer })[]) =>
@@ -126,7 +92,7 @@ describe('a log opened lately', () => {
     await entry('lesson.csv').click();
     await expectStated();
     await page.getByText('What you stated last time was taken over.').waitFor();
-    expect(complaints).toEqual([]);
+    expect(app.complaints).toEqual([]);
   }, 120_000);
 
   it('is shown with the first sentence of its debrief, and samples are not among them', async () => {
@@ -272,7 +238,8 @@ describe('the list', () => {
     try {
       const first = page;
       await opened();
-      const other = await pageOf(second);
+      const other = await first.context().newPage();
+      await showApp(other, second);
       await say('Target airspeed on final, kt', '90');
       await soon(airspeed).toContain('target of 90 kt');
       page = other;
@@ -298,12 +265,10 @@ describe('the list', () => {
       await opened();
       await say('Target airspeed on final, kt', '90');
       await soon(() => notes().recents[0]?.stated?.targetAirspeedKt).toBe(90);
-      await end();
-      await begin({ colorScheme });
+      await again({ colorScheme });
       const wrong: string[] = [];
       const look = async (view: string) => {
-        const { violations } = await new AxeBuilder({ page }).analyze();
-        wrong.push(...violations.map(({ id, nodes }) => `${view}: ${id} ${nodes[0]!.html}`));
+        wrong.push(...(await violationsIn(page, view)));
       };
       await page.getByRole('button', { name: /^Take first-approach/ }).click();
       await page.getByRole('button', { name: 'Forget all…' }).click();

@@ -1,48 +1,26 @@
 import { mkdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { csvText } from '../support/files/csv.ts';
 import { englishLayout } from '../support/files/csv-layouts.ts';
 import { EXACT, recordFlight } from '../support/files/logged-fix.ts';
 import { fly } from '../support/flight/fly.ts';
 import { PETRELHOLM } from '../support/samples/petrelholm.ts';
 import { threeInOneLog } from '../support/scenarios/approaches.ts';
-import { launch } from './browser.ts';
-import { serveApp, type ServedApp } from './served-app.ts';
+import { appForEachTest, violationsIn } from './app-in-page.ts';
 
 /** Outside the repository, to be looked at after a run. */
 const PICTURES = join(tmpdir(), 'halfdot-pictures');
 
-let browser: Browser;
-let served: ServedApp;
-let context: BrowserContext;
+beforeAll(() => void mkdirSync(PICTURES, { recursive: true }));
+const app = appForEachTest();
 let page: Page;
-let complaints: string[];
-beforeAll(async () => {
-  mkdirSync(PICTURES, { recursive: true });
-  browser = await launch();
-}, 300_000);
-afterAll(() => browser?.close());
-beforeEach(async () => {
-  served = await serveApp();
-  context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-  page = await context.newPage();
-  complaints = [];
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await page.goto(served.address);
-  await page.getByRole('button', { name: /Turned late/ }).waitFor();
-}, 60_000);
-afterEach(async () => {
-  await context.close();
-  await served.stop();
-  expect(complaints).toEqual([]);
-}, 60_000);
+beforeEach(() => {
+  page = app.page;
+});
+afterEach(() => expect(app.complaints).toEqual([]));
 
 const picture = (name: string) => page.screenshot({ path: join(PICTURES, `${name}.png`) });
 const clock = () => page.locator('.now .clock span').first().textContent();
@@ -194,10 +172,7 @@ describe('the replay', () => {
       await openSample('unstable-and-continued.csv');
       await replay();
       await page.getByLabel('As needles').check();
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html.slice(0, 200))])).toEqual(
-        [],
-      );
+      expect(await violationsIn(page, 'replay')).toEqual([]);
       await page.setViewportSize({ width: 1920, height: 1080 });
       await page.waitForTimeout(200);
       await picture(`replay-1920-${scheme}`);

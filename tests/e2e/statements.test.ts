@@ -1,42 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { launch } from './browser.ts';
-import { serveApp, type ServedApp } from './served-app.ts';
+import type { Locator, Page } from 'playwright-core';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { appForEachTest, violationsIn } from './app-in-page.ts';
 
-let browser: Browser;
-let served: ServedApp;
-let context: BrowserContext;
+const app = appForEachTest();
 let page: Page;
-let complaints: string[];
-
-beforeAll(async () => {
-  browser = await launch();
-}, 300_000);
-afterAll(() => browser?.close());
-
-beforeEach(async () => {
-  served = await serveApp();
-  await begin();
-}, 60_000);
-afterEach(async () => {
-  await context.close();
-  await served.stop();
-}, 60_000);
-
-async function begin(options: Parameters<Browser['newContext']>[0] = {}): Promise<void> {
-  context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
-  page = await context.newPage();
-  complaints = [];
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
-  await page.goto(served.address);
-  await page.getByRole('button', { name: /unstable-and-continued\.csv/ }).waitFor();
-}
+beforeEach(() => {
+  page = app.page;
+});
 
 const button = (name: string) => page.getByRole('button', { name, exact: true });
 const rowOf = (title: string) => page.locator('table.criteria tr', { hasText: title });
@@ -46,7 +18,7 @@ const openSample = async (name: string) => {
   await page.locator('h1.summary').waitFor();
 };
 const notes = () =>
-  JSON.parse(readFileSync(join(served.userFolder, 'notes.json'), 'utf8')) as {
+  JSON.parse(readFileSync(join(app.served.userFolder, 'notes.json'), 'utf8')) as {
     standards: { id: string; text: string }[];
     settings: { standard: string };
   };
@@ -92,7 +64,7 @@ describe('what the instructor flew', () => {
     await button('Remove 14:30:09 to 14:31:50').click();
     await expect.poll(() => rowOf('Glidepath on final').textContent()).toContain('not met');
     expect(await stated().textContent()).not.toContain('instructor');
-    expect(complaints).toEqual([]);
+    expect(app.complaints).toEqual([]);
   });
 
   it('has to lie in the log, and to be written as a time; what is wrong stands by the field', async () => {
@@ -146,7 +118,7 @@ describe('an allowance', () => {
     await page.getByLabel('Standard', { exact: true }).selectOption('light-aircraft');
     await page.getByText('This standard has no such limit').waitFor();
     await page.getByText('Every limit of this standard has its allowance.').waitFor();
-    expect(complaints).toEqual([]);
+    expect(app.complaints).toEqual([]);
   });
 });
 
@@ -185,7 +157,7 @@ describe('a standard of one’s own', () => {
     await expect.poll(() => rowOf('Localizer on final').textContent()).toContain('● met');
     expect(await page.getByLabel('Standard', { exact: true }).inputValue()).toBe('instrument-rating');
     expect(notes()).toMatchObject({ standards: [], settings: { standard: 'instrument-rating' } });
-    expect(complaints).toEqual([]);
+    expect(app.complaints).toEqual([]);
   }, 120_000);
 
   it('that is broken says all that is wrong with it, is kept, and cannot be chosen', async () => {
@@ -251,7 +223,7 @@ describe('a standard of one’s own', () => {
     await button('first-approach.csv').click();
     await expect.poll(() => rowOf('Localizer on final').textContent()).toContain('not met');
     expect(notes().standards[0]!.text).toBe(tighter);
-    expect(complaints).toEqual([]);
+    expect(app.complaints).toEqual([]);
   }, 60_000);
 });
 
@@ -321,12 +293,10 @@ describe('every view of it', () => {
   it.each(['light', 'dark'] as const)(
     'has nothing that axe finds wrong, in %s',
     async (colorScheme) => {
-      await context.close();
-      await begin({ colorScheme });
+      page = await app.reopen({ colorScheme });
       const wrong: string[] = [];
       const look = async (view: string) => {
-        const { violations } = await new AxeBuilder({ page }).analyze();
-        wrong.push(...violations.map(({ id, nodes }) => `${view}: ${id} ${nodes[0]!.html}`));
+        wrong.push(...(await violationsIn(page, view)));
       };
       await openSample('unstable-and-continued.csv');
       for (const [from, to] of [

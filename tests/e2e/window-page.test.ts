@@ -8,6 +8,7 @@ import { Samples } from '../../electron/services/samples.ts';
 import { servicesOf } from '../../electron/services/services.ts';
 import { CALLS_CHANNEL } from '../../electron/window/page-bridge.ts';
 import { makeFolder, removeFolders, start, type Started } from '../electron/window/started-window.ts';
+import { complaintsOf } from './app-in-page.ts';
 import { launch } from './browser.ts';
 
 /**
@@ -19,7 +20,7 @@ const ADDRESS = 'https://app.halfdot.invalid/';
 let browser: Browser;
 let page: Page;
 let started: Started;
-const complaints: string[] = [];
+let complaints: string[];
 const userFolder = makeFolder();
 
 beforeAll(async () => {
@@ -48,10 +49,7 @@ beforeAll(async () => {
     });
   });
   page = await context.newPage();
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
+  complaints = complaintsOf(page);
   await page.exposeFunction('callHost', (name: unknown, value: unknown) =>
     electron.channels[CALLS_CHANNEL]!(
       { sender: window.webContents, senderFrame: { url: 'halfdot://app/', parent: null } },

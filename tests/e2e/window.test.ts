@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { _electron } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { complaintsOf } from './app-in-page.ts';
 import { chooseOpening, findRuntime } from '../../electron/cli/window-runtime.ts';
 
 const opening = chooseOpening(undefined, findRuntime('.'), process.env, process.platform);
@@ -28,8 +29,7 @@ describe('the desktop window', () => {
       });
       try {
         const page = await app.firstWindow();
-        const complaints: string[] = [];
-        page.on('pageerror', (error) => complaints.push(error.message));
+        const complaints = complaintsOf(page);
         expect(page.url()).toBe('halfdot://app/');
         await page.locator('h1.summary').waitFor();
         expect(await page.evaluate('typeof require + typeof process + Object.keys(halfdot).join()')).toBe(

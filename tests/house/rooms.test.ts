@@ -93,7 +93,7 @@ describe('the other rooms', () => {
     const wrong = files.filter(
       (file) =>
         importsOf(file).some(
-          (target) => !target.startsWith('core/') && !isPrinted(target) && target !== 'renderer/colours.css',
+          (target) => !target.startsWith('core/') && !isPrinted(target) && target !== 'renderer/base.css',
         ) || /\buse[A-Z]\w*\(|\b(?:document|window|navigator|process)\.|react-aria/.test(file.text),
     );
     expect(files.length).toBeGreaterThan(20);

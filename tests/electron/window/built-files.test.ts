@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
+import { compileFunction } from 'node:vm';
 import { afterAll, describe, expect, it, vi } from 'vitest';
 import { NO_NOTES } from '../../../electron/bridge/no-notes.ts';
 import { CALLS_CHANNEL } from '../../../electron/window/page-bridge.ts';
@@ -18,8 +19,7 @@ const WINDOW = join(ROOT, 'dist', 'window');
 /** Runs a built file as the CommonJS that it is. */
 function runScript(name: string, require: (name: string) => unknown): void {
   const text = readFileSync(join(WINDOW, name), 'utf8');
-  // oxlint-disable-next-line typescript/no-implied-eval -- the file under test is a script
-  const script = new Function('require', 'module', 'exports', '__dirname', text);
+  const script = compileFunction(text, ['require', 'module', 'exports', '__dirname'], { filename: name });
   script(require, { exports: {} }, {}, WINDOW);
 }
 

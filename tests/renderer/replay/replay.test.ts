@@ -5,7 +5,7 @@ import { deedOf } from '../../../renderer/replay/keys.ts';
 import { Moment } from '../../../renderer/replay/moment.ts';
 import { panned, partOf, zoomed } from '../../../renderer/replay/range.ts';
 import { momentAtX, recordedRow } from '../../../renderer/replay/under-pointer.ts';
-import { frameOf, wholeRange, type SheetView } from '../../../renderer/sheet/frame.ts';
+import { frameOf, wholeRange, wholeView, type SheetView } from '../../../renderer/sheet/frame.ts';
 import { composedSample } from '../../support/samples/composed-sample.ts';
 
 let landed: Sheet;
@@ -20,16 +20,7 @@ beforeAll(async () => {
   broken = sheetsOf(await composedSample('recorder-fault.csv'))[0]!;
 });
 const frame = (sheet: Sheet, axis: SheetView['axis'] = 'distance') =>
-  frameOf(sheet, {
-    axis,
-    range: wholeRange(sheet, axis),
-    widthPx: 1000,
-    heightPx: null,
-    scale: 2,
-    extras: false,
-    recorded: false,
-    fixes: false,
-  });
+  frameOf(sheet, wholeView(sheet, { axis, widthPx: 1000 }));
 
 describe('the moment under the pointer', () => {
   it.each(['distance', 'time'] as const)('is the one that stands there, over %s', (axis) => {

@@ -3,7 +3,7 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Sheet } from '../../../core/sheet/sheet.ts';
 import { sheetsOf } from '../../../core/sheet/sheet-of.ts';
-import { frameOf, wholeRange, type SheetView } from '../../../renderer/sheet/frame.ts';
+import { frameOf, wholeView, type SheetView } from '../../../renderer/sheet/frame.ts';
 import { SheetFigure } from '../../../renderer/sheet/sheet-figure.tsx';
 import { composedSample } from '../../support/samples/composed-sample.ts';
 
@@ -18,17 +18,8 @@ beforeAll(async () => {
   ])
     sheets.set(file, sheetsOf(await composedSample(file))[0]!);
 });
-const viewOf = (sheet: Sheet, change: Partial<SheetView> = {}): SheetView => ({
-  axis: 'distance',
-  range: wholeRange(sheet, change.axis ?? 'distance'),
-  widthPx: 1000,
-  heightPx: null,
-  scale: 2,
-  extras: false,
-  recorded: false,
-  fixes: false,
-  ...change,
-});
+const viewOf = (sheet: Sheet, change: Partial<SheetView> = {}) =>
+  wholeView(sheet, { widthPx: 1000, ...change });
 const drawn = (sheet: Sheet, change: Partial<SheetView> = {}, others: readonly Sheet[] = []) =>
   renderToStaticMarkup(createElement(SheetFigure, { frame: frameOf(sheet, viewOf(sheet, change)), others }));
 
