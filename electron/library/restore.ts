@@ -8,7 +8,7 @@ import { LogFiles } from './log-files.ts';
 import { migrate } from './migrate.ts';
 import { LIBRARY_FILE, openLibrary } from './open-library.ts';
 import { announceLogs, sweepLogs, writeWithLogs } from './pending-logs.ts';
-import { LibraryRefusal, refuseLibrary } from './refusal.ts';
+import { damaged, LibraryRefusal, refuseLibrary } from './refusal.ts';
 import { loadSqlite } from './sqlite.ts';
 import { RECORD_TABLES } from './tables.ts';
 import type { Watch } from './watch.ts';
@@ -111,12 +111,9 @@ async function openOver(folder: string, watch: Watch): Promise<{ library: Librar
   const path = join(folder, LIBRARY_FILE);
   const wasThere = existsSync(path) && statSync(path).size > 0;
   try {
-    library = await openLibrary(folder, 'restoring');
+    library = await openWhole(folder);
   } catch (error) {
-    const isDamaged =
-      (error instanceof LibraryRefusal && error.issue.code === 'library-damaged') ||
-      [11, 26].includes((error as { errcode?: number }).errcode ?? 0);
-    if (!isDamaged) throw error;
+    if (!isDamage(error)) throw error;
     before = moveAside(folder);
     return { library: await openLibrary(folder, 'restoring'), before };
   }
@@ -130,6 +127,28 @@ async function openOver(folder: string, watch: Watch): Promise<{ library: Librar
     }
   }
   return { library, before };
+}
+
+/** Damage may lie where opening does not look; it would be met in the middle of the restore. */
+async function openWhole(folder: string): Promise<Library> {
+  const library = await openLibrary(folder, 'restoring');
+  try {
+    refuseUnlessWhole(library);
+    return library;
+  } catch (error) {
+    library.close();
+    throw error;
+  }
+}
+
+function refuseUnlessWhole(library: Library): void {
+  const [answer] = library.answers<{ integrity_check: string }>('PRAGMA integrity_check(1)');
+  if (answer?.integrity_check !== 'ok') throw new LibraryRefusal(damaged(library.path));
+}
+
+function isDamage(error: unknown): boolean {
+  if (error instanceof LibraryRefusal) return error.issue.code === 'library-damaged';
+  return [11, 26].includes(((error as { errcode?: number }).errcode ?? 0) & 0xff);
 }
 
 function moveAside(folder: string): string {

@@ -2,6 +2,7 @@ import { spawn, spawnSync } from 'node:child_process';
 import {
   chmodSync,
   copyFileSync,
+  existsSync,
   mkdirSync,
   readFileSync,
   readdirSync,
@@ -156,6 +157,28 @@ describe('a file that is damaged', () => {
     expect((await expectWhole(folder)).logs).toHaveLength(2);
     expect(readFileSync(join(folder, 'damaged-1', LIBRARY_FILE), 'utf8')).toBe(damage);
     expect(readdirSync(join(folder, 'damaged-1', 'logs'))).toHaveLength(1);
+  });
+
+  it('anywhere makes no restore fail: the library is moved aside, or a copy of it kept', async () => {
+    const backup = join(newFolder(), 'backup');
+    await command(library, 'backup', backup);
+    const good = readFileSync(join(library, LIBRARY_FILE));
+    const refused: string[] = [];
+    for (let page = 1; page < good.length / 4096; page++) {
+      const folder = newFolder();
+      const bytes = Buffer.from(good).fill(0xee, page * 4096, page * 4096 + 100);
+      writeFileSync(join(folder, LIBRARY_FILE), bytes);
+      const said = await command(folder, 'restore', backup);
+      if (said.status !== 0) refused.push(`page ${page + 1}: ${said.messages.join(' ')}`);
+      else {
+        expect((await expectWhole(folder)).logs).toHaveLength(2);
+        const kept = ['damaged-1', 'before-restore-1'].filter((name) => existsSync(join(folder, name)));
+        expect(kept).toHaveLength(1);
+        if (kept[0] === 'damaged-1')
+          expect(readFileSync(join(folder, 'damaged-1', LIBRARY_FILE)).equals(bytes)).toBe(true);
+      }
+    }
+    expect(refused).toEqual([]);
   });
 
   it('in a backup, or a log of it that is missing, leaves the library as it is', async () => {
