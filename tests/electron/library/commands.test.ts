@@ -3,16 +3,16 @@ import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, wri
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { Debrief } from '../../../core/debrief/debrief.ts';
 import { keepDocument, readDocument } from '../../../electron/library/documents.ts';
 import { from } from '../../../electron/library/library.ts';
 import { keepPerson, personNamed } from '../../../electron/library/people.ts';
 import { addEstimate, addNote, agreeGoal, sign, signaturesOf } from '../../../electron/library/record.ts';
-import { RECORD_TABLES } from '../../../electron/library/tables.ts';
 import { ROOT } from '../../house/source-files.ts';
 import { runCommand } from '../cli/run-command.ts';
 import {
+  ALL_FACILITIES,
   command,
+  everything,
   expectWhole,
   FACILITY,
   libraryOf,
@@ -21,22 +21,8 @@ import {
   opened,
   rawFile,
   SAMPLE,
+  SAMPLES,
 } from './some-library.ts';
-
-const SAMPLES = join(ROOT, 'samples');
-const ALL_FACILITIES = ['petrelholm-ils-07', 'whimbrelness-ils-13', 'choughfell-ils-32'].flatMap((name) => [
-  '--facility',
-  join(SAMPLES, `${name}.json`),
-]);
-
-/** Every row of the record, by table. */
-function everything(folder: string): Promise<Record<string, unknown[]>> {
-  return opened(folder, (library) =>
-    Object.fromEntries(
-      RECORD_TABLES.map((table) => [table, library.answers(`SELECT * FROM ${table} ORDER BY 1, 2`)]),
-    ),
-  );
-}
 
 let library = '';
 beforeAll(async () => {
@@ -170,7 +156,7 @@ describe('halfdot list', () => {
   });
 });
 
-describe('backup, restore and export', () => {
+describe('backup and restore', () => {
   it('bring everything back, and keep what was there', async () => {
     const backup = join(newFolder(), 'backup');
     expect(await command(library, 'backup', backup)).toMatchObject({ status: 0 });
@@ -189,68 +175,6 @@ describe('backup, restore and export', () => {
     expect((await command(fresh, 'restore', backup)).answer).not.toContain('before');
     expect(await everything(fresh)).toEqual(await everything(library));
     expect((await command(library, 'backup', backup)).messages[0]).toContain('is there already');
-  });
-
-  it('an export holds the debriefs in the open, and another library takes it in once', async () => {
-    const out = join(newFolder(), 'out');
-    expect(await command(library, 'export', out)).toMatchObject({ status: 0 });
-    const lines = readFileSync(join(out, 'library.jsonl'), 'utf8').trimEnd().split('\n');
-    expect(JSON.parse(lines[0]!)).toEqual({ format: 'halfdot-library/1', version: 2 });
-    const documents = lines
-      .slice(1)
-      .map((line) => JSON.parse(line) as { table: string; row: { json: Debrief } });
-    expect(documents.find(({ table }) => table === 'documents')!.row.json.format).toBe('halfdot-debrief/1');
-    const other = join(newFolder(), 'other');
-    expect(await command(other, 'import', '--from', out)).toMatchObject({ status: 0 });
-    // Packed anew, a document may be other bytes of the same text.
-    const unpacked = ({ documents, ...rest }: Record<string, unknown[]>) => ({
-      ...rest,
-      documents: (documents as { json_gz: Uint8Array }[]).map((row) => ({
-        ...row,
-        json_gz: gunzipSync(row.json_gz).toString(),
-      })),
-    });
-    expect(unpacked(await everything(other))).toEqual(unpacked(await everything(library)));
-    expect((await command(other, 'import', '--from', out)).answer).toContain('0 entries taken in');
-    expect(await command(other, 'check')).toMatchObject({ status: 0, messages: [] });
-  });
-
-  it('taking in puts people of one name together, and leaves what is here as it is', async () => {
-    const out = join(newFolder(), 'out');
-    await command(library, 'export', out);
-    const own = await libraryOf(SAMPLE);
-    const [student] = (await everything(own))['people'] as { id: string }[];
-    await command(own, 'import', '--from', out);
-    const after = await everything(own);
-    expect(after['people']).toHaveLength(1);
-    expect(after['logs']).toHaveLength(17);
-    expect(
-      (after['approaches'] as { student_id: string }[]).every((row) => row.student_id === student!.id),
-    ).toBe(true);
-    expect(after['approaches']).toHaveLength(17);
-    expect(await command(own, 'check')).toMatchObject({ status: 0, messages: [] });
-  });
-
-  it('an export that is spoilt is refused whole', async () => {
-    const out = join(newFolder(), 'out');
-    await command(library, 'export', out);
-    const path = join(out, 'library.jsonl');
-    const good = readFileSync(path, 'utf8');
-    const spoils: [string, string, string][] = [
-      ['halfdot-library/1', 'other/1', 'no exported library'],
-      ['"version":2', '"version":3', 'newer version'],
-      ['"engineVersion":"0.1.0"', '"engineVersion":"0.1.1"', 'is no row of a library'],
-      ['"role":"student"', '"role":"cook"', 'do not fit together'],
-      ['"table":"people"', '"table":"sqlite_master"', 'is no row of a library'],
-    ];
-    for (const [what, instead, words] of spoils) {
-      writeFileSync(path, good.replace(what, instead));
-      const own = join(newFolder(), 'own');
-      const said = await command(own, 'import', '--from', out);
-      expect(said).toMatchObject({ status: 2, messages: [expect.stringContaining(words)] });
-      expect(Object.values(await everything(own)).flat()).toEqual([]);
-      await expectWhole(own);
-    }
   });
 });
 
