@@ -1,13 +1,10 @@
-import { spawnSync } from 'node:child_process';
-import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { gunzipSync } from 'node:zlib';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { keepDocument, readDocument } from '../../../electron/library/documents.ts';
 import { from } from '../../../electron/library/library.ts';
-import { keepPerson, personNamed } from '../../../electron/library/people.ts';
-import { addEstimate, addNote, agreeGoal, sign, signaturesOf } from '../../../electron/library/record.ts';
-import { ROOT } from '../../house/source-files.ts';
+import { keepPerson } from '../../../electron/library/people.ts';
+import { sign, signaturesOf } from '../../../electron/library/record.ts';
 import { runCommand } from '../cli/run-command.ts';
 import {
   ALL_FACILITIES,
@@ -19,7 +16,6 @@ import {
   manyLogs,
   newFolder,
   opened,
-  rawFile,
   SAMPLE,
   SAMPLES,
 } from './some-library.ts';
@@ -211,80 +207,3 @@ describe('halfdot recompute', () => {
     });
   });
 });
-
-describe('halfdot delete', () => {
-  it('says first what would go, then leaves no byte of it in file, log or folder', async () => {
-    const own = await libraryOf(manyLogs(2), 'Zzyzxwren Quillfeather');
-    await command(
-      own,
-      'import',
-      join(SAMPLES, 'went-around.csv'),
-      '--student',
-      'Hazel Wren',
-      '--facility',
-      FACILITY,
-    );
-    await opened(own, (open) => {
-      const { id } = open.first(
-        from
-          .selectFrom('debriefs')
-          .innerJoin('logs', 'logs.sha256', 'debriefs.log_sha256')
-          .select('debriefs.id')
-          .where('logs.file_name', '=', 'log-01.csv'),
-      )!;
-      const student = personNamed(open, 'student', 'Zzyzxwren Quillfeather');
-      const lesson = open.first(
-        from.selectFrom('lessons').select('id').where('student_id', '=', student.id),
-      )!;
-      const note = { debrief_id: null, about_utc: null, author_id: student.id, text: 'Xylograph remark' };
-      addNote(open, { ...note, lesson_id: lesson.id });
-      agreeGoal(open, { student_id: student.id, lesson_id: null, text: 'Xylograph goal' });
-      addEstimate(open, { debrief_id: id, about_utc: null, level: null, words: 'Xylograph words' });
-      sign(open, { debrief_id: id, person_id: student.id, act: 'graded' });
-    });
-    // A copy that the program puts beside: it would hold the student too.
-    const backup = join(newFolder(), 'backup');
-    await command(own, 'backup', backup);
-    await command(own, 'restore', backup);
-    const words = ['Zzyzxwren', 'Xylograph', 'log-01.csv'];
-    expect(words.every((word) => filesWith(own, word).length > 0)).toBe(true);
-    const would = await command(own, 'delete', '--student', 'zzyzxwren quillfeather');
-    expect(would.answer).toContain(
-      'Would delete Zzyzxwren Quillfeather with 1 lesson, 2 logs and 2 approaches',
-    );
-    expect(words.every((word) => filesWith(own, word).length > 0)).toBe(true);
-    const said = await command(own, 'delete', '--student', 'zzyzxwren quillfeather', '--confirm', 'yes');
-    expect(said).toMatchObject({ status: 0, answer: expect.stringContaining('Deleted') });
-    for (const word of words) expect(filesWith(own, word)).toEqual([]);
-    expect(readdirSync(join(own, 'logs'))).toHaveLength(1);
-    expect((await expectWhole(own)).logs).toEqual(['went-around.csv']);
-  });
-
-  it('says where bytes may stay while another process reads, and a later command clears them away', async () => {
-    const own = await libraryOf(manyLogs(1), 'Zzyzxwren Quillfeather');
-    await rawFile(join(own, 'library.sqlite'), async (reader) => {
-      reader.exec('BEGIN; SELECT * FROM people');
-      const words = ['delete', '--student', 'Zzyzxwren Quillfeather', '--confirm', 'yes', '--library', own];
-      const said = spawnSync(process.execPath, [join(ROOT, 'dist/halfdot.js'), ...words], {
-        encoding: 'utf8',
-      });
-      expect(said).toMatchObject({
-        status: 0,
-        stderr: expect.stringContaining('Another program is reading'),
-      });
-      reader.exec('COMMIT');
-    });
-    await command(own, 'check');
-    expect(filesWith(own, 'Zzyzxwren')).toEqual([]);
-  });
-});
-
-/** The files below a folder that hold these bytes, unpacked or packed. */
-function filesWith(folder: string, word: string): string[] {
-  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((name) => statSync(join(folder, name)).isFile())
-    .filter((name) => {
-      const bytes = readFileSync(join(folder, name));
-      return bytes.includes(word) || (name.endsWith('.gz') && gunzipSync(bytes).includes(word));
-    });
-}

@@ -11,7 +11,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import { afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { from } from '../../../electron/library/library.ts';
 import { LIBRARY_FILE } from '../../../electron/library/open-library.ts';
 import { addNote } from '../../../electron/library/record.ts';
@@ -26,25 +26,10 @@ import {
   newFolder,
   opened,
   rawFile,
+  smallDisk,
 } from './some-library.ts';
 
 const PROGRAM = join(ROOT, 'dist/halfdot.js');
-
-const mounted: string[] = [];
-afterEach(() => {
-  // Lazily: a closed file is let go of only when its memory is cleared away.
-  for (const folder of mounted.splice(0)) spawnSync('umount', ['-l', folder]);
-});
-
-/** A disk of its own of so many kilobytes; null where this machine lets nobody mount one. */
-function smallDisk(kB: number): string | null {
-  const folder = join(newFolder(), 'disk');
-  mkdirSync(folder);
-  const { status } = spawnSync('mount', ['-t', 'tmpfs', '-o', `size=${kB}k`, 'tmpfs', folder]);
-  if (status !== 0) return null;
-  mounted.push(folder);
-  return folder;
-}
 
 let recorder = '';
 let library = '';

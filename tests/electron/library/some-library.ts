@@ -1,7 +1,8 @@
+import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, expect } from 'vitest';
+import { afterAll, afterEach, expect } from 'vitest';
 import { checkLibrary } from '../../../electron/library/check-library.ts';
 import { from, type Library } from '../../../electron/library/library.ts';
 import { openLibrary } from '../../../electron/library/open-library.ts';
@@ -99,4 +100,20 @@ export function everything(folder: string): Promise<Record<string, unknown[]>> {
       RECORD_TABLES.map((table) => [table, library.answers(`SELECT * FROM ${table} ORDER BY 1, 2`)]),
     ),
   );
+}
+
+const mounted: string[] = [];
+afterEach(() => {
+  // Lazily: a closed file is let go of only when its memory is cleared away.
+  for (const folder of mounted.splice(0)) spawnSync('umount', ['-l', folder]);
+});
+
+/** A disk of its own of so many kilobytes; null where this machine lets nobody mount one. */
+export function smallDisk(kB: number): string | null {
+  const folder = join(newFolder(), 'disk');
+  mkdirSync(folder);
+  const { status } = spawnSync('mount', ['-t', 'tmpfs', '-o', `size=${kB}k`, 'tmpfs', folder]);
+  if (status !== 0) return null;
+  mounted.push(folder);
+  return folder;
 }
