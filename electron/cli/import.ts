@@ -10,7 +10,14 @@ import { EXIT, type Arguments, type Command, type ExitStatus, type Output } from
 import { JUDGING_OPTIONS, judgingOf } from './judging-options.ts';
 import { LOG_OPTIONS, logSettings } from './log-options.ts';
 import { readFacility, refuse, tell } from './read-input.ts';
-import { counted, LIBRARY_OPTION, stoppable, withLibrary, type LibraryRoom } from './with-library.ts';
+import {
+  counted,
+  doneWithout,
+  LIBRARY_OPTION,
+  stoppable,
+  withLibrary,
+  type LibraryRoom,
+} from './with-library.ts';
 
 export const importLogs: Command = {
   name: 'import',
@@ -204,9 +211,9 @@ function takeIn(args: Arguments, from: string, output: Output): Promise<ExitStat
     );
   return withLibrary(args, 'create', output, (library, room) =>
     stoppable(output.job('Taking in'), async (job) => {
-      const { added } = await room.mergeExport(library, from, room.watchBy(job));
+      const { added, missing } = await room.mergeExport(library, from, room.watchBy(job));
       await output.answer(`${counted(added, 'entry', 'entries')} taken in from ${from}.\n`);
-      return EXIT.done;
+      return doneWithout(missing, 'missing or damaged in the export came without the file', output);
     }),
   );
 }

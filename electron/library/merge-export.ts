@@ -2,6 +2,7 @@ import { createReadStream, existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { gzipSync } from 'node:zlib';
+import type { NamedLog } from './backup.ts';
 import { EXPORT_FILE, EXPORT_FORMAT } from './export-library.ts';
 import { findDebrief } from './keep-flight.ts';
 import { from, type Library } from './library.ts';
@@ -17,25 +18,28 @@ type Row = Record<string, Value>;
 
 /**
  * Adds what another library exported; what is here already stays as it is. People of one name and role are one person,
- * and a log that is here is not taken twice. All of it comes in one commit or nothing.
+ * and a log that is here is not taken twice. All of it comes in one commit or nothing; a log whose file the export has
+ * not whole comes without it, and `missing` names it.
  */
 export async function mergeExport(
   library: Library,
   folder: string,
   watch: Watch,
-): Promise<{ added: number }> {
+): Promise<{ added: number; missing: readonly string[] }> {
   const rows = await readRows(library, join(folder, EXPORT_FILE));
   const logFiles = new LogFiles(join(folder, 'logs'));
-  const logs = rows.filter(([table]) => table === 'logs').map(([, row]) => row as { sha256: string });
+  const logs = rows.filter(([table]) => table === 'logs').map(([, row]) => row as unknown as NamedLog);
   const coming = logs.filter(({ sha256 }) => !isHere(library, sha256));
-  for (const [i, { sha256 }] of coming.entries()) {
+  const missing: string[] = [];
+  const whole: string[] = [];
+  for (const [i, { sha256, file_name }] of coming.entries()) {
     await watch(i / coming.length);
-    logFiles.read(sha256, sha256);
+    if (logFiles.state(sha256) === 'whole') whole.push(sha256);
+    else missing.push(file_name);
   }
-  const sha256s = coming.map(({ sha256 }) => sha256);
-  return writeWithLogs(library, sha256s, () => {
-    for (const sha256 of sha256s) library.logFiles.put(sha256, logFiles.read(sha256, sha256));
-    return { added: new Merging(library, rows).all(folder) };
+  return writeWithLogs(library, whole, () => {
+    for (const sha256 of whole) library.logFiles.put(sha256, logFiles.read(sha256, sha256));
+    return { added: new Merging(library, rows).all(folder), missing };
   });
 }
 

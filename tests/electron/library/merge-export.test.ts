@@ -179,6 +179,7 @@ describe('what one library exports and another takes in', () => {
       ['"version":2', '"version":3', 'newer version'],
       ['"engineVersion":"0.1.0"', '"engineVersion":"0.1.1"', 'is no row of a library'],
       ['"role":"student"', '"role":"cook"', 'do not fit together'],
+      ['"table":"logs","row":{"sha256":"', '"table":"logs","row":{"sha256":"../', 'what is no hash'],
       ['"table":"people"', '"table":"sqlite_master"', 'is no row of a library'],
     ];
     for (const [what, instead, words] of spoils) {
