@@ -104,6 +104,41 @@ describe('halfdot import', () => {
     expect((await command(fresh, 'import', SAMPLE)).messages[0]).toContain('holds no facility yet');
   });
 
+  it('puts a log that is here without a debrief into the lesson that is asked for', async () => {
+    const own = join(newFolder(), 'library');
+    const elsewhere = ['--facility', join(SAMPLES, 'choughfell-ils-32.json')];
+    await command(own, 'import', SAMPLE, ...elsewhere);
+    const lessons = () =>
+      opened(own, (open) =>
+        open.all(
+          from
+            .selectFrom('lessons')
+            .leftJoin('people', 'people.id', 'lessons.student_id')
+            .select(['people.name', 'lessons.date']),
+        ),
+      );
+    expect(await lessons()).toEqual([{ name: null, date: '2026-03-14' }]);
+    const asked = ['--facility', FACILITY, '--student', 'Rowan Teal', '--date', '2026-05-01'];
+    const said = await command(own, 'import', SAMPLE, ...asked);
+    expect(said).toMatchObject({ status: 0, answer: expect.stringContaining('1 log kept'), messages: [] });
+    expect(await lessons()).toEqual([{ name: 'Rowan Teal', date: '2026-05-01' }]);
+    await expectWhole(own);
+    const listed = (await command(own, 'list', 'approaches', '--student', 'Rowan Teal')).answer;
+    expect(listed).toContain('2026-05-01');
+  });
+
+  it('leaves a log with the student who has it, and says so', async () => {
+    const own = join(newFolder(), 'library');
+    const elsewhere = ['--facility', join(SAMPLES, 'choughfell-ils-32.json')];
+    await command(own, 'import', SAMPLE, ...elsewhere, '--student', 'Rowan Teal');
+    const said = await command(own, 'import', SAMPLE, '--facility', FACILITY, '--student', 'Hazel Wren');
+    expect(said.messages).toEqual([
+      'first-approach.csv was in the library already, and stays in the lesson of Rowan Teal on 2026-03-14.',
+    ]);
+    expect((await command(own, 'list')).answer).not.toContain('Hazel');
+    expect((await command(own, 'list')).answer).toMatch(/Rowan Teal\s+1\s+1\s+2026-03-14/);
+  });
+
   it('stops at a Ctrl-C between two logs, and goes on when it is run again', async () => {
     const own = join(newFolder(), 'library');
     const logs = manyLogs(6);

@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -167,6 +167,18 @@ describe('what one library exports and another takes in', () => {
       expect(open.all(from.selectFrom('lessons').select('id'))).toHaveLength(1);
       expect(open.all(from.selectFrom('logs').select('file_name'))).toHaveLength(2);
     });
+  });
+
+  it('nothing that is said of logs is taken beside it, for it would hold for none', async () => {
+    const out = join(newFolder(), 'out');
+    await command(library, 'export', out);
+    const own = join(newFolder(), 'own');
+    const options = ['--student', 'Hazel Wren', '--date', '2026-05-01'];
+    expect(await command(own, 'import', '--from', out, ...options)).toMatchObject({
+      status: 2,
+      messages: [expect.stringContaining('no --student or --date beside it')],
+    });
+    expect(existsSync(own)).toBe(false);
   });
 
   it('an export that is spoilt is refused whole', async () => {
