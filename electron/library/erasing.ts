@@ -26,7 +26,7 @@ export function markErasing(library: Library, studentId: string): void {
 
 /** Whether a deletion was begun and not done to its end. */
 export function isErasing(library: Library): boolean {
-  return marksOf(library).length > 0;
+  return namesIn(library, MARK).length > 0;
 }
 
 /**
@@ -34,23 +34,26 @@ export function isErasing(library: Library): boolean {
  * write-ahead log. Null where all of it is done, else why not; each step is tried, whatever became of the others.
  */
 export function finishErasing(library: Library): Issue | null {
-  const marks = marksOf(library);
-  const done = marks.filter(({ student }) => !isThere(library, student));
-  const copies = new Set(done.flatMap(({ name }) => copiesIn(join(library.folder, name))));
+  let left: LeftToDo = { marks: [], copies: [] };
+  // Nobody else writes here: a deletion that another process has under way is at its end, or was undone.
+  const look = () => void (left = library.write(() => leftToDo(library)));
   const steps: (() => Issue | null | void)[] = [
     () => {
-      for (const name of copiesBeside(library))
-        if (copies.has(name)) rmSync(join(library.folder, name), { recursive: true });
+      for (const name of left.copies) rmSync(join(library.folder, name), { recursive: true });
     },
     () => void sweepLogs(library),
     () => void library.execute('VACUUM'),
     () => (library.settle() ? null : READ_BY_ANOTHER),
   ];
+  const unseen = failureOf(look, library);
+  if (unseen) return unseen;
   const [failure] = steps.flatMap((step) => failureOf(step, library) ?? []);
-  if (failure) return failure;
-  for (const { name } of marks) rmSync(join(library.folder, name), { force: true });
-  flushFolder(library.folder);
-  return null;
+  return failure ?? failureOf(() => removeMarks(library, left.marks), library);
+}
+
+function removeMarks({ folder }: Library, marks: readonly string[]): void {
+  for (const name of marks) rmSync(join(folder, name), { force: true });
+  flushFolder(folder);
 }
 
 const READ_BY_ANOTHER = issue('refusal', 'library-busy', 'Another program is reading the library.');
@@ -65,8 +68,16 @@ function failureOf(step: () => Issue | null | void, library: Library): Issue | n
   }
 }
 
-function marksOf(library: Library): { name: string; student: string }[] {
-  return namesIn(library, MARK).map((name) => ({ name, student: MARK.exec(name)![1]! }));
+interface LeftToDo {
+  readonly marks: readonly string[];
+  readonly copies: readonly string[];
+}
+
+function leftToDo(library: Library): LeftToDo {
+  const marks = namesIn(library, MARK);
+  const done = marks.filter((name) => !isThere(library, MARK.exec(name)![1]!));
+  const named = new Set(done.flatMap((name) => copiesIn(join(library.folder, name))));
+  return { marks, copies: copiesBeside(library).filter((name) => named.has(name)) };
 }
 
 function isThere(library: Library, id: string): boolean {

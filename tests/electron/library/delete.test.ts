@@ -1,9 +1,9 @@
-import { spawnSync } from 'node:child_process';
+import { spawnSync, type SpawnSyncReturns } from 'node:child_process';
 import { readdirSync, readFileSync, rmSync, statfsSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { describe, expect, it, vi } from 'vitest';
-import { markErasing } from '../../../electron/library/erasing.ts';
+import { finishErasing, markErasing } from '../../../electron/library/erasing.ts';
 import { from, Library } from '../../../electron/library/library.ts';
 import { personNamed } from '../../../electron/library/people.ts';
 import { addEstimate, addNote, agreeGoal, sign } from '../../../electron/library/record.ts';
@@ -149,6 +149,29 @@ describe('halfdot delete', () => {
     expect((await command(own, 'check')).messages).toEqual([expect.stringContaining('is finished now')]);
     expect(filesWith(own, 'Zzyzxwren')).toEqual([]);
     expect((await expectWhole(own)).logs).toHaveLength(12);
+  });
+
+  it('that another process has under way is waited for, and not taken for one that was undone', async () => {
+    const own = await restoredOver(manyLogs(1), 'Rowan Teal');
+    await opened(own, async (open) => {
+      const student = personNamed(open, 'student', 'Rowan Teal');
+      let said: SpawnSyncReturns<string> | null = null;
+      open.write(() => {
+        open.run(from.deleteFrom('lessons'));
+        open.run(from.deleteFrom('people').where('id', '=', student.id));
+        markErasing(open, student.id);
+        said = spawnSync(process.execPath, [join(ROOT, 'dist/halfdot.js'), 'check', '--library', own], {
+          encoding: 'utf8',
+        });
+      });
+      expect(said).toMatchObject({
+        status: 2,
+        stderr: expect.stringContaining('A deletion is not finished'),
+      });
+      expect(finishErasing(open)).toBe(null);
+    });
+    expect(readdirSync(own)).not.toContain('before-restore-1');
+    expect(filesWith(own, 'Rowan')).toEqual([]);
   });
 
   it('that is undone after all takes nothing away when check comes by', async () => {
