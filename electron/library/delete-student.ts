@@ -1,5 +1,6 @@
 import { readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import { IS_LISTED } from './emptied-lessons.ts';
 import { from, type Library } from './library.ts';
 import { announceLogs, sweepLogs } from './pending-logs.ts';
 import { isBusy } from './refusal.ts';
@@ -7,7 +8,9 @@ import type { Person } from './tables.ts';
 
 /** What there is of a student. */
 export function holdingsOf(library: Library, { id }: Person) {
-  const lessons = library.all(from.selectFrom('lessons').select('id').where('student_id', '=', id));
+  const lessons = library.all(
+    from.selectFrom('lessons').select('id').where('student_id', '=', id).where(IS_LISTED),
+  );
   const logs = library.all(
     from
       .selectFrom('logs')

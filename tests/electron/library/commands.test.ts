@@ -6,6 +6,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { Debrief } from '../../../core/debrief/debrief.ts';
 import { keepDocument, readDocument } from '../../../electron/library/documents.ts';
 import { from } from '../../../electron/library/library.ts';
+import { MIGRATIONS } from '../../../electron/library/migrations.ts';
 import { keepPerson, personNamed } from '../../../electron/library/people.ts';
 import { addEstimate, addNote, agreeGoal, sign, signaturesOf } from '../../../electron/library/record.ts';
 import { RECORD_TABLES } from '../../../electron/library/tables.ts';
@@ -195,7 +196,7 @@ describe('backup, restore and export', () => {
     const out = join(newFolder(), 'out');
     expect(await command(library, 'export', out)).toMatchObject({ status: 0 });
     const lines = readFileSync(join(out, 'library.jsonl'), 'utf8').trimEnd().split('\n');
-    expect(JSON.parse(lines[0]!)).toEqual({ format: 'halfdot-library/1', version: 2 });
+    expect(JSON.parse(lines[0]!)).toEqual({ format: 'halfdot-library/1', version: MIGRATIONS.length });
     const documents = lines
       .slice(1)
       .map((line) => JSON.parse(line) as { table: string; row: { json: Debrief } });
@@ -238,7 +239,7 @@ describe('backup, restore and export', () => {
     const good = readFileSync(path, 'utf8');
     const spoils: [string, string, string][] = [
       ['halfdot-library/1', 'other/1', 'no exported library'],
-      ['"version":2', '"version":3', 'newer version'],
+      [`"version":${MIGRATIONS.length}`, `"version":${MIGRATIONS.length + 1}`, 'newer version'],
       ['"engineVersion":"0.1.0"', '"engineVersion":"0.1.1"', 'is no row of a library'],
       ['"role":"student"', '"role":"cook"', 'do not fit together'],
       ['"table":"people"', '"table":"sqlite_master"', 'is no row of a library'],
