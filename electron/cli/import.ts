@@ -4,6 +4,7 @@ import { defineFacility, type DefinedFacility } from '../../core/analyze.ts';
 import { issue, refused, usable, type Outcome } from '../../core/issue/issue.ts';
 import type { Job } from '../../core/log/log.ts';
 import { cannotRead } from '../files/file-problems.ts';
+import { isDay } from '../library/day.ts';
 import type { ImportAsked } from '../library/import-log.ts';
 import type { Library } from '../library/library.ts';
 import { EXIT, type Arguments, type Command, type ExitStatus, type Output } from './command.ts';
@@ -94,11 +95,6 @@ function askedOf(args: Arguments): Outcome<Asked> {
   const student = options['student']?.[0]?.trim() ?? null;
   if (student === '') return refused('arguments', '--student needs a name.');
   return usable({ settings: settings.value, judging: judging.value, date, student, facilities });
-}
-
-function isDay(text: string): boolean {
-  const day = new Date(`${text}T00:00:00Z`);
-  return /^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN(+day) && day.toISOString().startsWith(text);
 }
 
 /** Those that are given, else those of the library. */

@@ -2,13 +2,16 @@ import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Issue } from '../../core/issue/issue.ts';
 import { copiesBeside, finishErasing, markErasing } from './erasing.ts';
+import { IS_LISTED } from './emptied-lessons.ts';
 import { from, type Library } from './library.ts';
 import { announceLogs } from './pending-logs.ts';
 import type { Person } from './tables.ts';
 
 /** What there is of a student, and the copies beside the library that go too, with everybody in them. */
 export function holdingsOf(library: Library, { id }: Person) {
-  const lessons = library.all(from.selectFrom('lessons').select('id').where('student_id', '=', id));
+  const lessons = library.all(
+    from.selectFrom('lessons').select('id').where('student_id', '=', id).where(IS_LISTED),
+  );
   const logs = library.all(
     from
       .selectFrom('logs')

@@ -1,4 +1,5 @@
 import { sql } from 'kysely';
+import { IS_LISTED } from './emptied-lessons.ts';
 import { from, type Library } from './library.ts';
 
 /** Everybody who flies, with how much there is of them; none of it read from a document. */
@@ -9,9 +10,13 @@ export function listStudents(library: Library) {
       .where('people.role', '=', 'student')
       .select([
         'people.name as student',
-        sql<number>`(SELECT count(*) FROM lessons WHERE student_id = people.id)`.as('lessons'),
+        sql<number>`(SELECT count(*) FROM lessons WHERE student_id = people.id AND ${IS_LISTED})`.as(
+          'lessons',
+        ),
         sql<number>`(SELECT count(*) FROM approaches WHERE student_id = people.id)`.as('approaches'),
-        sql<string | null>`(SELECT max(date) FROM lessons WHERE student_id = people.id)`.as('last'),
+        sql<string | null>`(SELECT max(date) FROM lessons WHERE student_id = people.id AND ${IS_LISTED})`.as(
+          'last',
+        ),
       ])
       .orderBy('people.name'),
   );
@@ -23,6 +28,7 @@ export function listLessons(library: Library, studentId: string | null) {
     .selectFrom('lessons')
     .leftJoin('people', 'people.id', 'lessons.student_id')
     .leftJoin('logs', 'logs.lesson_id', 'lessons.id')
+    .where(IS_LISTED)
     .groupBy('lessons.id')
     .select([
       'lessons.date',

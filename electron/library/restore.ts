@@ -10,7 +10,7 @@ import { LIBRARY_FILE, openLibrary } from './open-library.ts';
 import { announceLogs, sweepLogs, writeWithLogs } from './pending-logs.ts';
 import { damaged, LibraryRefusal, refuseLibrary } from './refusal.ts';
 import { loadSqlite } from './sqlite.ts';
-import { RECORD_TABLES } from './tables.ts';
+import { BACKED_UP_TABLES } from './tables.ts';
 import type { Watch } from './watch.ts';
 
 interface Restored {
@@ -188,9 +188,9 @@ function replaceAll(
       library,
       now.map(({ sha256 }) => sha256),
     );
-    for (const table of RECORD_TABLES.toReversed()) library.execute(`DELETE FROM main.${table}`);
+    for (const table of BACKED_UP_TABLES.toReversed()) library.execute(`DELETE FROM main.${table}`);
     // Both are of the present version, and a column added by a migration stands at the end of its table in both.
-    for (const table of RECORD_TABLES)
+    for (const table of BACKED_UP_TABLES)
       library.execute(`INSERT INTO main.${table} SELECT * FROM backup.${table}`);
   });
   library.execute('DETACH backup');

@@ -12,9 +12,14 @@ export interface Tables {
   estimates: Estimate;
   goals: Goal;
   signatures: Signature;
+  moves: KeptMove;
+  moved_logs: MovedLog;
 }
 
-/** What holds the record, every table after those that it refers to. `pending_logs` is about files, and no record. */
+/**
+ * What holds the record, every table after those that it refers to. `pending_logs` is about files, and no record, nor is
+ * what was done in this library to be undone: another that takes the record in has not done it.
+ */
 export const RECORD_TABLES = [
   'people',
   'lessons',
@@ -29,6 +34,13 @@ export const RECORD_TABLES = [
   'signatures',
 ] as const satisfies readonly (keyof Tables)[];
 export type RecordTable = (typeof RECORD_TABLES)[number];
+
+/** What a backup brings back: the record, and the moves of logs that can still be undone in it. */
+export const BACKED_UP_TABLES = [
+  ...RECORD_TABLES,
+  'moves',
+  'moved_logs',
+] as const satisfies readonly (keyof Tables)[];
 
 export type Role = 'student' | 'instructor';
 
@@ -153,4 +165,17 @@ export interface Signature {
   person_id: string;
   act: 'graded' | 'countersigned';
   signed_utc: string;
+}
+
+interface KeptMove {
+  id: string;
+  moved_utc: string;
+  undone_utc: string | null;
+}
+
+interface MovedLog {
+  move_id: string;
+  log_sha256: string;
+  from_lesson_id: string;
+  to_lesson_id: string;
 }

@@ -3,10 +3,11 @@ import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync 
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { LIBRARY_FILE } from '../../../electron/library/open-library.ts';
-import { migrate } from '../../../electron/library/migrate.ts';
+import { from } from '../../../electron/library/library.ts';
 import { ROOT } from '../../house/source-files.ts';
 import { seededRandom } from '../../support/flight/random.ts';
-import { command, expectWhole, FACILITY, libraryOf, manyLogs, newFolder, rawFile } from './some-library.ts';
+import { toFirstVersion } from './first-version.ts';
+import { command, expectWhole, FACILITY, libraryOf, manyLogs, newFolder, opened } from './some-library.ts';
 
 /** Of each kind; 20 together, and 300 by `npm run test:long`. */
 const ROUNDS = process.env['HALFDOT_LONG']
@@ -101,7 +102,7 @@ describe('a library whose process is killed at any moment', () => {
   );
 
   it(
-    'holds every note that was told of',
+    'holds every note that was told of, and no log is half moved',
     async () => {
       const library = copied(full);
       const random = seededRandom('killed while edited');
@@ -115,6 +116,7 @@ describe('a library whose process is killed at any moment', () => {
         if (wasKilled) cutOff++;
         const { logs, notes } = await expectWhole(library);
         expect(logs).toHaveLength(LOGS);
+        await expectMovedWhole(library);
         const told = said.split('\n').slice(0, -1);
         const kept = notes.filter((text) => text.startsWith(`round ${round}:`));
         expect(kept).toEqual(expect.arrayContaining(told));
@@ -211,17 +213,20 @@ function manyOther(): string {
   return folder;
 }
 
-/** Takes a library back to version 1, with its rows. */
-async function toFirstVersion(folder: string): Promise<void> {
-  const path = join(folder, LIBRARY_FILE);
-  const present = join(folder, 'present.sqlite');
-  copyFileSync(path, present);
-  rmSync(path);
-  await rawFile(path, (sqlite) => {
-    migrate(sqlite, 1);
-    sqlite.prepare('ATTACH ? AS present').run(present);
-    for (const table of ['people', 'lessons', 'facilities', 'logs', 'debriefs', 'documents', 'approaches'])
-      sqlite.exec(`INSERT INTO main.${table} SELECT * FROM present.${table}`);
+/** Finds every approach in the lesson of its log, with that lesson's student and day. */
+async function expectMovedWhole(folder: string): Promise<void> {
+  await opened(folder, (library) => {
+    const rows = library.all(
+      from
+        .selectFrom('approaches')
+        .innerJoin('debriefs', 'debriefs.id', 'approaches.debrief_id')
+        .innerJoin('logs', 'logs.sha256', 'debriefs.log_sha256')
+        .innerJoin('lessons', 'lessons.id', 'logs.lesson_id')
+        .select(['approaches.lesson_id', 'approaches.student_id', 'approaches.date'])
+        .select(['lessons.id', 'lessons.student_id as student', 'lessons.date as day']),
+    );
+    expect(rows).toHaveLength(LOGS);
+    for (const { lesson_id, student_id, date, id, student, day } of rows)
+      expect([lesson_id, student_id, date]).toEqual([id, student, day]);
   });
-  rmSync(present);
 }

@@ -4,6 +4,7 @@ import { gunzipSync } from 'node:zlib';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Debrief } from '../../../core/debrief/debrief.ts';
 import { from } from '../../../electron/library/library.ts';
+import { MIGRATIONS } from '../../../electron/library/migrations.ts';
 import { addNote } from '../../../electron/library/record.ts';
 import {
   ALL_FACILITIES,
@@ -56,7 +57,7 @@ describe('what one library exports and another takes in', () => {
     const out = join(newFolder(), 'out');
     expect(await command(library, 'export', out)).toMatchObject({ status: 0 });
     const lines = readFileSync(join(out, 'library.jsonl'), 'utf8').trimEnd().split('\n');
-    expect(JSON.parse(lines[0]!)).toEqual({ format: 'halfdot-library/1', version: 2 });
+    expect(JSON.parse(lines[0]!)).toEqual({ format: 'halfdot-library/1', version: MIGRATIONS.length });
     const documents = lines
       .slice(1)
       .map((line) => JSON.parse(line) as { table: string; row: { json: Debrief } });
@@ -188,7 +189,7 @@ describe('what one library exports and another takes in', () => {
     const good = readFileSync(path, 'utf8');
     const spoils: [string, string, string][] = [
       ['halfdot-library/1', 'other/1', 'no exported library'],
-      ['"version":2', '"version":3', 'newer version'],
+      [`"version":${MIGRATIONS.length}`, `"version":${MIGRATIONS.length + 1}`, 'newer version'],
       ['"engineVersion":"0.1.0"', '"engineVersion":"0.1.1"', 'is no row of a library'],
       ['"role":"student"', '"role":"cook"', 'do not fit together'],
       ['"table":"logs","row":{"sha256":"', '"table":"logs","row":{"sha256":"../', 'what is no hash'],
