@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { LARGEST_KEPT_BYTES, MOST_RECENTS } from './kept-limits.ts';
+import { LARGEST_BASE64, MOST_RECENTS } from './kept-limits.ts';
+import { LIBRARY_CALLS } from './library-calls.ts';
 import { OWN_STANDARDS } from './own-standards-bounds.ts';
 import { RECENT, SHA256 } from './recent.ts';
 
@@ -10,7 +11,6 @@ const TOKEN = z.string().min(1).max(64);
 const GIVEN_FILE = z.strictObject({ token: TOKEN, name: z.string(), bytes: z.number().int().nonnegative() });
 /** Bytes as base64, since both ways to the page carry JSON. */
 const CONTENT = z.strictObject({ name: z.string(), base64: z.string() });
-const LARGEST_BASE64 = Math.ceil(LARGEST_KEPT_BYTES / 3) * 4;
 
 /** One of the shipped flights, with what its people stated. */
 const SAMPLE = z.strictObject({
@@ -93,6 +93,7 @@ export const CALLS = {
   /** Which logs a copy is kept of. */
   keptLogs: { input: NOTHING, output: z.array(SHA256) },
   readKept: { input: z.strictObject({ sha256: SHA256 }), output: CONTENT },
+  ...LIBRARY_CALLS,
 } as const;
 
 export type CallName = keyof typeof CALLS;

@@ -8,7 +8,7 @@ export const SHA256 = z.string().regex(/^[0-9a-f]{64}$/, 'A SHA-256 is 64 hex di
 /** One check for each key: the compiler asks for one where core gets another key, so that none is lost on the way. */
 type ShapeOf<T> = { readonly [K in keyof T]-?: z.ZodType };
 
-const LOG_SETTINGS = z.strictObject({
+export const LOG_SETTINGS = z.strictObject({
   columns: z.record(z.string(), z.enum([...QUANTITIES, ...TIME_ROLES]).nullable()).exactOptional(),
   units: z.record(z.string(), z.string()).exactOptional(),
   altitudeKind: z.enum(ALTITUDE_KINDS).exactOptional(),
@@ -24,7 +24,7 @@ const SPAN = z.strictObject({ startS: z.number(), endS: z.number() });
 const ALLOWANCE = z.strictObject({ criterion: z.string(), by: z.number(), reason: z.string() });
 
 /** Every key may be missing: what could not be stated yet when the notes were written was not stated. */
-const STATED = z.strictObject({
+export const STATED = z.strictObject({
   conditions: z.enum(['imc', 'simulated', 'vmc', 'not-stated']).exactOptional(),
   visualReferenceAtMinimums: z.enum(['seen', 'not-seen', 'not-stated']).exactOptional(),
   targetAirspeedKt: z.number().nullable().exactOptional(),

@@ -1,14 +1,16 @@
 import { realpathSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { EXIT, type Command } from './command.ts';
+import { LIBRARY_OPTION } from './with-library.ts';
 import { chooseOpening, findRuntime } from './window-runtime.ts';
 
 /** Opens the app: a process of its own, so that the commands do not carry its weight. */
 export const app: Command = {
   name: 'app',
-  usage: '[LOG...] [--browser yes|no]',
+  usage: '[LOG...] [--browser yes|no] [--library FOLDER]',
   purpose: 'open the app, in a window of its own or a browser on this machine; nothing leaves it',
   options: {
+    ...LIBRARY_OPTION,
     browser: {
       value: 'yes, to open a browser also where the window could; no, to print the address alone',
       oneOf: ['yes', 'no'],
@@ -24,6 +26,8 @@ export const app: Command = {
     const browser = options['browser']?.[0];
     const opening = chooseOpening(browser, findRuntime(join(dist, '..')), process.env, process.platform);
     const words = files.map((file) => resolve(file));
+    const library = options['library']?.[0];
+    if (library) words.push(`--library=${resolve(library)}`);
     if (browser === 'no') words.push('--no-browser');
     if (opening.why !== null) words.push(`--why=${opening.why}`);
     if (opening.in === 'window') output.message('Opened in a window of its own.');

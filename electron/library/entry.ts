@@ -1,14 +1,23 @@
-/** What commands use of the library: one door, through which none of it is loaded before a command asks for it. */
+/** What commands and the app's host use of the library: one door, through which none of it is loaded before a command asks for it. */
 export { backUp } from './backup.ts';
 export { checkLibrary } from './check-library.ts';
 export { deleteStudent, holdingsOf } from './delete-student.ts';
 export { exportLibrary } from './export-library.ts';
+export { flightLogs, flightRows, logsWithoutApproach } from './flight-rows.ts';
 export { importLog } from './import-log.ts';
+export { keptDebrief } from './kept-debrief.ts';
+export { keptOf } from './kept-of.ts';
+export { lessonPage } from './lesson-page.ts';
+export { changeLesson } from './lessons.ts';
 export { listApproaches, listFacilities, listLessons, listStudents } from './lists.ts';
+export { sha256Of } from './log-files.ts';
 export { mergeExport } from './merge-export.ts';
-export { openLibrary } from './open-library.ts';
-export { personNamed } from './people.ts';
+export { moveLogs, undoMove } from './moves.ts';
+export { isLibraryThere, openLibrary } from './open-library.ts';
+export { overviewOf } from './overview.ts';
+export { keepPerson, personById, personNamed } from './people.ts';
 export { otherEngines, recompute } from './recompute.ts';
+export { addEstimate, addNote, agreeGoal, reachGoal, sign } from './record.ts';
 export { LibraryRefusal, refusalOf } from './refusal.ts';
 export { restore } from './restore.ts';
 export { watchBy } from './watch.ts';

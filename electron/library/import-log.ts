@@ -14,6 +14,8 @@ export interface ImportAsked extends Asked {
   readonly student: string | null;
   /** Of the lesson; null: the day on which the log begins. */
   readonly date: string | null;
+  /** A debrief that is kept already is made anew, by what is stated now. */
+  readonly isAnew?: boolean;
 }
 
 /** What became of one log. */

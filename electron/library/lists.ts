@@ -31,6 +31,7 @@ export function listLessons(library: Library, studentId: string | null) {
     .where(IS_LISTED)
     .groupBy('lessons.id')
     .select([
+      'lessons.id',
       'lessons.date',
       'people.name as student',
       'lessons.aircraft',

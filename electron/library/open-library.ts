@@ -13,6 +13,11 @@ import { sweepParts } from './sweep-parts.ts';
 
 export const LIBRARY_FILE = 'library.sqlite';
 
+/** Whether there is something to be opened in a folder, or to be brought back. */
+export function isLibraryThere(folder: string): boolean {
+  return existsSync(join(folder, LIBRARY_FILE)) || existsSync(join(folder, 'logs'));
+}
+
 /** How long another program's writing is waited for. */
 const WAIT_MS = 5000;
 
@@ -48,19 +53,29 @@ export async function openLibrary(folder: string, opening: Opening): Promise<Lib
 
 function prepare(sqlite: SqliteFile, path: string, wasCutOff: boolean): void {
   sqlite.exec(`PRAGMA busy_timeout = ${WAIT_MS}`);
-  const { application_id } = sqlite.prepare('PRAGMA application_id').get() as { application_id: number };
-  refuseForeign(path, application_id, versionOf(sqlite));
+  const version = versionAtOneMoment(sqlite, path);
   if (wasCutOff) refuseDamaged(sqlite, path);
   // Every commit reaches the disk before it returns, and readers never wait for a writer.
   sqlite.exec('PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON');
   // What is deleted is overwritten, and no page of it stays in the file.
   sqlite.exec('PRAGMA secure_delete = ON');
-  const version = versionOf(sqlite);
-  if (version === 0 && hasTables(sqlite))
-    refuseLibrary('library-foreign', `${path} is a SQLite file of another program.`);
   if (version === MIGRATIONS.length) return;
   if (version > 0) copyBeforeMigration(sqlite, join(path, '..'));
   migrate(sqlite);
+}
+
+/** What the file is, asked in one transaction: another process may be about to make a library of it. */
+function versionAtOneMoment(sqlite: SqliteFile, path: string): number {
+  sqlite.exec('BEGIN');
+  try {
+    const { application_id } = sqlite.prepare('PRAGMA application_id').get() as { application_id: number };
+    const version = refuseForeign(path, application_id, versionOf(sqlite));
+    if (version === 0 && hasTables(sqlite))
+      refuseLibrary('library-foreign', `${path} is a SQLite file of another program.`);
+    return version;
+  } finally {
+    sqlite.exec('ROLLBACK');
+  }
 }
 
 function refuseDamaged(sqlite: SqliteFile, path: string): void {

@@ -10,7 +10,12 @@ export function findPerson(library: Library, role: Role, name: string): Person |
   );
 }
 
-/** The same, refused with a sentence where there is none. */
+/** The person of that id; null where there is none any more. */
+export function personById(library: Library, id: string): Person | null {
+  return library.first(from.selectFrom('people').selectAll().where('id', '=', id));
+}
+
+/** The person of that name, refused with a sentence where there is none. */
 export function personNamed(library: Library, role: Role, name: string): Person {
   return (
     findPerson(library, role, name) ??

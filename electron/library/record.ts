@@ -35,8 +35,9 @@ export function agreeGoal(library: Library, goal: Pick<Goal, 'student_id' | 'les
   return row.id;
 }
 
-export function reachGoal(library: Library, id: string): void {
-  const reached_utc = new Date().toISOString();
+/** A goal is reached, or is not after all. */
+export function reachGoal(library: Library, id: string, isReached = true): void {
+  const reached_utc = isReached ? new Date().toISOString() : null;
   library.write(() => library.run(from.updateTable('goals').set({ reached_utc }).where('id', '=', id)));
 }
 

@@ -4,6 +4,8 @@ import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gateTo } from '../bridge/gate.ts';
 import { GivenFiles } from '../services/given-files.ts';
+import { LibraryHost } from '../services/library-host.ts';
+import { libraryFolder } from '../services/library-folder.ts';
 import { Samples } from '../services/samples.ts';
 import { servicesOf } from '../services/services.ts';
 import { userFolder } from '../services/user-folder.ts';
@@ -19,10 +21,13 @@ given.add(
     .filter((word) => !word.startsWith('--'))
     .map((path) => resolve(path)),
 );
+const folder = userFolder(process.env, process.platform);
+const library = new LibraryHost(libraryFolder(process.argv, folder));
 const services = servicesOf('browser', {
   samples: new Samples(join(dist, '..', 'samples')),
   given,
-  userFolder: userFolder(process.env, process.platform),
+  userFolder: folder,
+  library,
 });
 const loopback = await serveLoopback({
   gate: gateTo(services),
@@ -33,6 +38,7 @@ const loopback = await serveLoopback({
 async function end(why: string): Promise<void> {
   process.stderr.write(`${why}\n`);
   await loopback.close();
+  await library.close();
   process.exit(0);
 }
 process.on('SIGINT', () => void end('Stopped.'));

@@ -1,6 +1,8 @@
 import { ENGINE_VERSION } from '../../core/debrief/engine-version.ts';
 import type { Services } from '../bridge/calls.ts';
 import type { GivenFiles } from './given-files.ts';
+import type { LibraryHost } from './library-host.ts';
+import { libraryServicesOf } from './library-services.ts';
 import { LogCopies } from './log-copies.ts';
 import { NotesFile } from './notes-file.ts';
 import { RecentLogs } from './recent-logs.ts';
@@ -13,7 +15,13 @@ export function servicesOf(
     samples,
     given,
     userFolder,
-  }: { readonly samples: Samples; readonly given: GivenFiles; readonly userFolder: string },
+    library,
+  }: {
+    readonly samples: Samples;
+    readonly given: GivenFiles;
+    readonly userFolder: string;
+    readonly library: LibraryHost;
+  },
 ): Services {
   const notes = new NotesFile(userFolder);
   const copies = new LogCopies(userFolder);
@@ -29,5 +37,6 @@ export function servicesOf(
     keepLog: (input) => recents.keep(input),
     keptLogs: async () => copies.list(),
     readKept: (input) => recents.read(input),
+    ...libraryServicesOf(library),
   };
 }

@@ -2,6 +2,8 @@ import { join } from 'node:path';
 import { app, BrowserWindow, dialog, ipcMain, Menu, protocol, screen, session, shell } from 'electron';
 import { gateTo } from '../bridge/gate.ts';
 import { GivenFiles } from '../services/given-files.ts';
+import { LibraryHost } from '../services/library-host.ts';
+import { libraryFolder } from '../services/library-folder.ts';
 import { Samples } from '../services/samples.ts';
 import { servicesOf } from '../services/services.ts';
 import { userFolder } from '../services/user-folder.ts';
@@ -23,11 +25,15 @@ const electron: ElectronParts<BrowserWindow> = {
 const dist = join(__dirname, '..');
 const folder = userFolder(process.env, process.platform);
 const given = new GivenFiles();
+const library = new LibraryHost(libraryFolder(process.argv, folder));
 const services = servicesOf('window', {
   samples: new Samples(join(dist, '..', 'samples')),
   given,
   userFolder: folder,
+  library,
 });
+// What was written is settled into its file; a crash would leave that to the next opening.
+app.on('will-quit', () => void library.close());
 runWindow(electron, {
   gate: gateTo(services),
   given,

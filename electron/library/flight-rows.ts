@@ -1,0 +1,164 @@
+import { sql, type SelectQueryBuilder } from 'kysely';
+import { from, type Library } from './library.ts';
+import type { Tables } from './tables.ts';
+
+/** Which approaches are meant; null where that does not matter. */
+export interface FlightFilter {
+  /** `nobody`: those of which nobody said whose they are. */
+  readonly student: { readonly id: string } | 'nobody' | null;
+  readonly lessonId: string | null;
+  readonly facility: string | null;
+  /** Dates, both included. */
+  readonly fromDate: string | null;
+  readonly toDate: string | null;
+  /** Level 1 to 5, or fewer. */
+  readonly levelAtMost: number | null;
+  /** Every word stands in the student's name, the facility's or the sentence about it. */
+  readonly words: string | null;
+}
+
+export const EVERY_FLIGHT: FlightFilter = {
+  student: null,
+  lessonId: null,
+  facility: null,
+  fromDate: null,
+  toDate: null,
+  levelAtMost: null,
+  words: null,
+};
+
+export interface FlightOrder {
+  readonly by: 'flown' | 'student' | 'facility' | 'outcome' | 'level' | 'score';
+  readonly isDown: boolean;
+}
+
+/** A part of the list in its order, and how long all of it is: 20,000 are not handed over for the 30 that are seen. */
+export function flightRows(
+  library: Library,
+  filter: FlightFilter,
+  order: FlightOrder,
+  part: { readonly from: number; readonly count: number },
+) {
+  const { total } = library.first(filtered(filter).select(sql<number>`count(*)`.as('total')))!;
+  // The keys first: what is looked up of a row is looked up for this part alone.
+  const keys = ordered(filtered(filter).select(['approaches.debrief_id', 'approaches.number']), order)
+    .limit(part.count)
+    .offset(part.from);
+  const rows = from
+    .selectFrom(keys.as('part'))
+    .innerJoin('approaches', (join) =>
+      join
+        .onRef('approaches.debrief_id', '=', 'part.debrief_id')
+        .onRef('approaches.number', '=', 'part.number'),
+    )
+    .innerJoin('debriefs', 'debriefs.id', 'approaches.debrief_id')
+    .innerJoin('logs', 'logs.sha256', 'debriefs.log_sha256')
+    .leftJoin('people', 'people.id', 'approaches.student_id')
+    .select([
+      'approaches.debrief_id as debriefId',
+      'approaches.number',
+      'logs.sha256',
+      'logs.file_name as fileName',
+      'approaches.lesson_id as lessonId',
+      'approaches.date',
+      'approaches.start_utc as startUtc',
+      'people.name as student',
+      'approaches.facility',
+      'approaches.standard_id as standardId',
+      'approaches.kind',
+      'approaches.outcome',
+      'approaches.level',
+      'approaches.level_low as levelLow',
+      'approaches.level_high as levelHigh',
+      'approaches.score',
+      'approaches.score_low as scoreLow',
+      'approaches.score_high as scoreHigh',
+      'approaches.summary',
+    ]);
+  return { total, rows: library.all(ordered(rows, order)) };
+}
+
+export type FlightRow = ReturnType<typeof flightRows>['rows'][number];
+
+/** The hashes of all logs on the list, each once. */
+export function flightLogs(library: Library, filter: FlightFilter): string[] {
+  const logs = filtered(filter)
+    .innerJoin('debriefs', 'debriefs.id', 'approaches.debrief_id')
+    .select('debriefs.log_sha256')
+    .distinct();
+  return library.all(logs).map(({ log_sha256 }) => log_sha256);
+}
+
+/** Logs in which no approach was found: they are somebody's too. */
+export function logsWithoutApproach(library: Library) {
+  return library.all(
+    from
+      .selectFrom('logs')
+      .innerJoin('lessons', 'lessons.id', 'logs.lesson_id')
+      .leftJoin('people', 'people.id', 'lessons.student_id')
+      .where(({ not, exists, selectFrom }) =>
+        not(
+          exists(
+            selectFrom('debriefs')
+              .innerJoin('approaches', 'approaches.debrief_id', 'debriefs.id')
+              .select('debriefs.id')
+              .whereRef('debriefs.log_sha256', '=', 'logs.sha256'),
+          ),
+        ),
+      )
+      .select([
+        'logs.sha256',
+        'logs.file_name as fileName',
+        'lessons.id as lessonId',
+        'lessons.date',
+        'people.name as student',
+      ])
+      .orderBy('lessons.date', 'desc')
+      .orderBy('logs.start_utc', 'desc'),
+  );
+}
+
+type WithStudent = Tables & { people: { [K in keyof Tables['people']]: Tables['people'][K] | null } };
+type Rows<T = object> = SelectQueryBuilder<WithStudent, 'approaches' | 'people', T>;
+
+function filtered(filter: FlightFilter): Rows {
+  const { student, lessonId, facility, fromDate, toDate, levelAtMost, words } = filter;
+  let rows: Rows = from.selectFrom('approaches').leftJoin('people', 'people.id', 'approaches.student_id');
+  if (student === 'nobody') rows = rows.where('approaches.student_id', 'is', null);
+  else if (student !== null) rows = rows.where('approaches.student_id', '=', student.id);
+  if (lessonId !== null) rows = rows.where('approaches.lesson_id', '=', lessonId);
+  if (facility !== null) rows = rows.where('approaches.facility', '=', facility);
+  if (fromDate !== null) rows = rows.where('approaches.date', '>=', fromDate);
+  if (toDate !== null) rows = rows.where('approaches.date', '<=', toDate);
+  if (levelAtMost !== null) rows = rows.where('approaches.level', '<=', levelAtMost);
+  const text = sql`coalesce(people.name, '') || char(10) || approaches.facility || char(10) || approaches.summary`;
+  // As they stand: LIKE would take some letters for any.
+  for (const word of words?.split(/\s+/).filter(Boolean) ?? [])
+    rows = rows.where(sql<boolean>`instr(lower(${text}), lower(${word})) > 0`);
+  return rows;
+}
+
+const COLUMNS = {
+  student: 'people.name',
+  facility: 'approaches.facility',
+  outcome: 'approaches.outcome',
+  level: 'approaches.level',
+  score: 'approaches.score',
+} as const;
+
+/** What is not known stands last, whichever way; among equals the newest first, and always in one order. */
+function ordered<Q extends { orderBy(expression: never, direction?: 'asc' | 'desc'): Q }>(
+  rows: Q,
+  { by, isDown }: FlightOrder,
+): Q {
+  const way = isDown ? 'desc' : 'asc';
+  const sorted = rows as unknown as Rows;
+  const first =
+    by === 'flown' ? sorted : sorted.orderBy(sql`${sql.ref(COLUMNS[by])} IS NULL`).orderBy(COLUMNS[by], way);
+  const newest = by === 'flown' ? way : 'desc';
+  return first
+    .orderBy('approaches.date', newest)
+    .orderBy('approaches.start_utc', newest)
+    .orderBy('approaches.debrief_id')
+    .orderBy('approaches.number') as unknown as Q;
+}

@@ -1,0 +1,60 @@
+import { defineFacility, type DefinedFacility } from '../../core/analyze.ts';
+import type { Outcome } from '../../core/issue/issue.ts';
+import { parseStandard } from '../../core/standard/parse-standard.ts';
+import type { Standard } from '../../core/standard/standard.ts';
+import { standardById } from '../../core/standard/standards.ts';
+import { NOTHING_STATED } from '../../core/standard/stated.ts';
+import type { Input, Output } from '../bridge/calls.ts';
+import { Unusable } from '../bridge/gate.ts';
+import type { LibraryHost } from './library-host.ts';
+
+type ToKeep = Input<'keepInLibrary'>;
+
+/** No need to tell how far it is with one log, nor to stop in the middle of it. */
+const ONE_LOG = { progress: () => {}, cancelled: () => false };
+
+/** Debriefs a log and keeps it, as the command does; what is wrong with the log itself is an answer, and no failure. */
+export function keepInLibrary(host: LibraryHost, input: ToKeep): Promise<Output<'keepInLibrary'>> {
+  const { heights, antennaHeightFt, stated, settings } = input.asked;
+  const judging = {
+    standard: standardOf(input.asked.standard),
+    stated: { ...NOTHING_STATED, ...stated },
+    ...(heights !== null && { heights }),
+    ...(antennaHeightFt !== null && { antennaHeightFt }),
+  };
+  const facilities = facilitiesOf(input.facilities);
+  const log = { name: input.name, bytes: Buffer.from(input.base64, 'base64') };
+  return host.use(async (library, room) => {
+    const student = input.student.by === 'name' ? input.student.name : null;
+    const asked = { facilities, student, date: input.date, settings, judging, isAnew: input.isStatedAnew };
+    const imported = await room.importLog(library, log, asked, ONE_LOG);
+    if (!imported.ok) {
+      const { message, tip } = imported.refusal;
+      return { became: 'refused', why: [message, tip].filter((words) => words !== null).join(' ') };
+    }
+    const warnings = imported.issues.filter(({ severity }) => severity === 'warning');
+    return {
+      ...room.keptOf(library, room.sha256Of(log.bytes)),
+      became: imported.value.became,
+      warnings: warnings.map(({ message }) => message),
+    };
+  });
+}
+
+function standardOf(asked: ToKeep['asked']['standard']): Standard {
+  if (asked.kind === 'own') return orRefused(parseStandard(asked.text, 'The standard'));
+  const standard = standardById(asked.id);
+  if (standard === null) throw new Unusable(`There is no standard "${asked.id}".`);
+  return standard;
+}
+
+function facilitiesOf(texts: readonly string[]): readonly [DefinedFacility, ...DefinedFacility[]] {
+  const defined = texts.map((text) => orRefused(defineFacility(text, 'The facility')));
+  return defined as [DefinedFacility, ...DefinedFacility[]];
+}
+
+function orRefused<T>(outcome: Outcome<T>): T {
+  if (outcome.ok) return outcome.value;
+  const { message, tip } = outcome.refusal;
+  throw new Unusable([message, tip].filter((words) => words !== null).join(' '));
+}

@@ -1,0 +1,218 @@
+import { existsSync, readdirSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Services } from '../bridge/calls.ts';
+import { Unusable } from '../bridge/gate.ts';
+import type { LIBRARY_CALLS } from '../bridge/library-calls.ts';
+import type { Library } from '../library/library.ts';
+import { keepInLibrary } from './keep-in-library.ts';
+import type { LibraryHost, LibraryRoom } from './library-host.ts';
+
+type LibraryServices = Pick<Services, keyof typeof LIBRARY_CALLS>;
+
+const NOT_BEGUN = 'Nothing was kept in the library yet.';
+
+/** What the host does for the page with its library. */
+export function libraryServicesOf(host: LibraryHost): LibraryServices {
+  return { ...listsOf(host), ...recordOf(host), ...assignmentOf(host), ...wholeOf(host) };
+}
+
+type Lists = 'library' | 'libraryFlights' | 'libraryLogs' | 'logsWithoutApproach' | 'lessons' | 'lesson';
+
+function listsOf(host: LibraryHost): Pick<LibraryServices, Lists | 'readDebrief'> {
+  const nobody = { students: [], instructors: [], facilities: [], approaches: 0, lastMove: null };
+  return {
+    library: async () => {
+      const overview = await host.ask((library, room) => room.overviewOf(library));
+      return { isBegun: overview !== null, folder: host.folder, ...(overview ?? nobody) };
+    },
+    libraryFlights: async ({ filter, order, from, count }) =>
+      (await host.ask((library, room) => room.flightRows(library, filter, order, { from, count }))) ?? {
+        total: 0,
+        rows: [],
+      },
+    libraryLogs: async ({ filter }) =>
+      (await host.ask((library, room) => room.flightLogs(library, filter))) ?? [],
+    logsWithoutApproach: async () =>
+      (await host.ask((library, room) => room.logsWithoutApproach(library))) ?? [],
+    lessons: async ({ studentId }) =>
+      (await host.ask((library, room) => room.listLessons(library, studentId))) ?? [],
+    lesson: async ({ id }) => {
+      const page = await host.ask((library, room) => room.lessonPage(library, id));
+      if (page === null) throw new Unusable('This lesson is not in the library any more.');
+      return page;
+    },
+    readDebrief: async ({ debriefId }) => {
+      const kept = await host.ask((library, room) => room.keptDebrief(library, debriefId));
+      if (kept === null) throw new Unusable('This debrief is not in the library any more.');
+      return kept;
+    },
+  };
+}
+
+type Kept =
+  'changeLesson' | 'addNote' | 'giveEstimate' | 'agreeGoal' | 'reachGoal' | 'signDebrief' | 'readRoster';
+
+function recordOf(host: LibraryHost): Pick<LibraryServices, Kept> {
+  return {
+    changeLesson: ({ id, facts: { instructor, ...facts } }) =>
+      existing(host, (library, room) => {
+        const instructor_id = instructor && personOf(library, room, 'instructor', instructor);
+        room.changeLesson(library, id, { ...facts, instructor_id });
+      }),
+    addNote: ({ lessonId, debriefId, aboutUtc, author, text }) =>
+      existing(host, (library, room) => {
+        room.addNote(library, {
+          lesson_id: lessonId,
+          debrief_id: debriefId,
+          about_utc: aboutUtc,
+          author_id: author && personOf(library, room, 'instructor', author),
+          text,
+        });
+      }),
+    giveEstimate: ({ debriefId, aboutUtc, level, words }) =>
+      existing(host, (library, room) => {
+        if (level === null && !words) throw new Unusable('An estimate is a level, words, or both.');
+        room.addEstimate(library, {
+          debrief_id: debriefId,
+          about_utc: aboutUtc,
+          level,
+          words: words || null,
+        });
+      }),
+    agreeGoal: ({ studentId, lessonId, text }) =>
+      existing(host, (library, room) => {
+        room.agreeGoal(library, { student_id: studentId, lesson_id: lessonId, text });
+      }),
+    reachGoal: ({ id, isReached }) =>
+      existing(host, (library, room) => room.reachGoal(library, id, isReached)),
+    signDebrief: ({ debriefId, name, act }) =>
+      existing(host, (library, room) => {
+        room.sign(library, {
+          debrief_id: debriefId,
+          person_id: personOf(library, room, 'instructor', name),
+          act,
+        });
+      }),
+    readRoster: ({ text }) => host.use((library, room) => room.keepRoster(library, text)),
+  };
+}
+
+function assignmentOf(host: LibraryHost): Pick<LibraryServices, 'keepInLibrary' | 'moveLogs' | 'undoMove'> {
+  return {
+    keepInLibrary: (input) => keepInLibrary(host, input),
+    moveLogs: async ({ sha256s, student, date }) => {
+      const move = await host.ask((library, room) => {
+        const studentId = student && personOf(library, room, 'student', student);
+        return room.moveLogs(library, sha256s, { studentId, date });
+      });
+      return { move };
+    },
+    undoMove: async () => ({ move: await host.ask((library, room) => room.undoMove(library)) }),
+  };
+}
+
+type Whole =
+  | 'holdings'
+  | 'deleteStudent'
+  | 'backUpLibrary'
+  | 'exportLibrary'
+  | 'backups'
+  | 'restoreLibrary'
+  | 'libraryWork'
+  | 'stopLibraryWork';
+
+function wholeOf(host: LibraryHost): Pick<LibraryServices, Whole> {
+  const backups = `${host.folder}-backups`;
+  const exports = `${host.folder}-exports`;
+  return {
+    holdings: async ({ studentId }) => {
+      const held = await host.ask((library, room) => {
+        const person = room.personById(library, studentId);
+        return person && { name: person.name, ...room.holdingsOf(library, person) };
+      });
+      if (held === null) throw new Unusable('This student is not in the library any more.');
+      return { ...held, logs: held.logs.length };
+    },
+    deleteStudent: async ({ studentId }) => {
+      const deleted = await host.ask((library, room) => {
+        const person = room.personById(library, studentId);
+        return person && room.deleteStudent(library, person);
+      });
+      if (deleted === null) throw new Unusable('This student is not in the library any more.');
+      const { unfinished, left } = deleted;
+      return {
+        left: [
+          ...(unfinished
+            ? [`Bytes may still be on the disk: ${unfinished.message} Delete or check again.`]
+            : []),
+          ...left.map((folder) => `${folder} was moved aside by a restore, and may hold this student too.`),
+        ],
+      };
+    },
+    backUpLibrary: () =>
+      host.work('A backup is being made', async (library, room, job) => {
+        const folder = freeFolder(backups);
+        return { folder, ...(await room.backUp(library, folder, room.watchBy(job))) };
+      }),
+    exportLibrary: () =>
+      host.work('The library is being exported', async (library, room, job) => {
+        const folder = freeFolder(exports);
+        return { folder, ...(await room.exportLibrary(library, folder, room.watchBy(job))) };
+      }),
+    backups: async () => backupsIn(backups),
+    restoreLibrary: async ({ name }) => {
+      // Of those that are listed: a name is no path.
+      if (!backupsIn(backups).some((backup) => backup.name === name))
+        throw new Unusable(`There is no backup ${name} any more.`);
+      return host.apart('A backup is being restored', async (room, job) => {
+        const { logs, missing, before } = await room.restore(
+          host.folder,
+          join(backups, name),
+          room.watchBy(job),
+        );
+        const lost = missing.length === 0 ? '' : ` Not whole in it: ${missing.join(', ')}.`;
+        const was = before === null ? '' : ` What was here before is kept in ${before}.`;
+        return { words: `${logs} logs brought back.${lost}${was}` };
+      });
+    },
+    libraryWork: async () => host.underWay(),
+    stopLibraryWork: async () => {
+      host.stop();
+      return {};
+    },
+  };
+}
+
+async function existing(
+  host: LibraryHost,
+  work: (library: Library, room: LibraryRoom) => void,
+): Promise<Record<never, never>> {
+  const done = await host.ask((library, room) => {
+    work(library, room);
+    return true;
+  });
+  if (done === null) throw new Unusable(NOT_BEGUN);
+  return {};
+}
+
+/** Added if need be. */
+function personOf(library: Library, room: LibraryRoom, role: 'student' | 'instructor', name: string): string {
+  return library.write(() => room.keepPerson(library, role, name));
+}
+
+/** A folder that is not there yet, named by the moment. */
+function freeFolder(parent: string): string {
+  const moment = new Date().toISOString().slice(0, 19).replaceAll(':', '');
+  for (let n = 1; ; n++) {
+    const folder = join(parent, n === 1 ? moment : `${moment}-${n}`);
+    if (!existsSync(folder)) return folder;
+  }
+}
+
+function backupsIn(folder: string): { name: string; madeUtc: string }[] {
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder)
+    .filter((name) => existsSync(join(folder, name, 'library.sqlite')))
+    .map((name) => ({ name, madeUtc: statSync(join(folder, name, 'library.sqlite')).mtime.toISOString() }))
+    .sort((a, b) => (a.madeUtc < b.madeUtc ? 1 : -1));
+}
