@@ -9,6 +9,7 @@ import type { AskedDebrief, FacilityText, Saved } from '../worker/protocol.ts';
 import { Analyst, type Running } from './analyst.ts';
 import { lastDebriefed, lastRead, type Flight, type Judged, type Sample } from './app-state.ts';
 import { download } from './download.ts';
+import { Drafts } from './drafts.ts';
 import { bytesOf, call, HostProblem, onHostEvent } from './host.ts';
 import { remembered, withRemembered, type Mapping } from './mapping.ts';
 import { NotesKeeper } from './notes-keeper.ts';
@@ -50,6 +51,7 @@ export class Session {
   readonly #parts = {
     store: this.store,
     analyst: this.#analyst,
+    drafts: new Drafts(this.store, (notes) => this.saveNotes(notes)),
     saveNotes: (notes: Notes) => this.saveNotes(notes),
     judge: (id: string) => this.judge(id),
   };

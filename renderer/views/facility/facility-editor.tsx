@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { FacilityEntry } from '../../state/app-state.ts';
-import { copyOf, draftOf, MAX_FACILITY_CHARACTERS, nameIn } from '../../state/facility-draft.ts';
+import { copyOf, draftOf, nameIn } from '../../state/facility-draft.ts';
 import { remarksOf } from '../../state/facility-remarks.ts';
 import type { Session } from '../../state/session.ts';
 import type { FacilityReading } from '../../worker/protocol.ts';
@@ -24,7 +24,7 @@ interface Props {
 export function FacilityEditor({ facility, draft, session, add }: Props) {
   const text = draft ?? facility.text;
   const write = (next: string) => {
-    if (next !== text) session.facilities.draft(facility.id, next === facility.text ? null : next);
+    if (next !== text) session.facilities.type(facility.id, next === facility.text ? null : next);
   };
   const { reading, isCurrent } = useReading(facility, text, session);
   const form = draftOf(text);
@@ -58,7 +58,7 @@ export function FacilityEditor({ facility, draft, session, add }: Props) {
               isChanged={draft !== undefined}
               text={text}
               keep={() => void session.facilities.keep(facility.id, text)}
-              undo={() => session.facilities.draft(facility.id, null)}
+              undo={() => session.facilities.type(facility.id, null)}
               copy={() => add(copyOf(text))}
               remove={() => void session.facilities.remove(facility.id)}
             />
@@ -111,7 +111,6 @@ function FileText({ text, isFixed, isOpen, write }: FileTextProps) {
         <textarea
           spellCheck={false}
           readOnly={isFixed}
-          maxLength={MAX_FACILITY_CHARACTERS}
           rows={22}
           value={text}
           onChange={({ target }) => write(target.value)}

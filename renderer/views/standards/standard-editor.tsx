@@ -9,15 +9,17 @@ import { ownTitle } from './standard-options.tsx';
 
 interface Props {
   readonly entry: StandardEntry;
+  /** What was typed at it and not kept yet. */
+  readonly draft: string | undefined;
   /** Ids in the files of the others: those of two standards tell their answers apart. */
   readonly otherIds: readonly string[];
   readonly session: Session;
 }
 
-/** The file of a standard of the user's own, checked while it is written; what is typed stays until it is kept or undone. */
-export function StandardEditor({ entry, otherIds, session }: Props) {
+/** The file of a standard of the user's own, checked while it is written; what is typed lies in the notes until it is kept or undone. */
+export function StandardEditor({ entry, draft, otherIds, session }: Props) {
   const { standards } = session;
-  const text = entry.draft ?? entry.text;
+  const text = draft ?? entry.text;
   const reading = useReading(session, entry, text);
   const isChanged = text !== entry.text;
   const id = reading?.standard?.id;
@@ -37,7 +39,9 @@ export function StandardEditor({ entry, otherIds, session }: Props) {
               spellCheck={false}
               rows={30}
               value={text}
-              onChange={({ target }) => standards.type(entry.id, target.value)}
+              onChange={({ target: { value } }) =>
+                standards.type(entry.id, value === entry.text ? null : value)
+              }
             />
           </label>
           <div className="row">

@@ -46,7 +46,9 @@ export function StandardsView({ state, session }: Props) {
                   isChosen={entry.id === chosenId}
                   choose={choose}
                 />
-                {entry.draft === null ? null : <span className="aside"> change not kept yet</span>}
+                {state.notes.drafts?.[entry.id] === undefined ? null : (
+                  <span className="aside"> change not kept yet</span>
+                )}
               </li>
             ))}
           </ul>
@@ -97,6 +99,7 @@ function Chosen({ chosenId, state, session, makeFrom }: ChosenProps) {
       <StandardEditor
         key={own.id}
         entry={own}
+        draft={state.notes.drafts?.[own.id]}
         otherIds={state.standards.flatMap(({ id, reading }) =>
           id === own.id ? [] : (reading?.standard?.id ?? []),
         )}

@@ -49,7 +49,7 @@ describe('the gate', () => {
     ['saveNotes', { revision: 0, notes: withStandards([{ id: '', text: '' }]) }],
     [
       'saveNotes',
-      { revision: 0, notes: withStandards(Array.from({ length: 101 }, () => ({ id: 's', text: '' }))) },
+      { revision: 0, notes: withStandards(Array.from({ length: 1001 }, () => ({ id: 's', text: '' }))) },
     ],
     ['readKept', { sha256: '../notes.json' }],
     ['readKept', { sha256: `${'a'.repeat(61)}/..` }],
