@@ -74,6 +74,8 @@ export class Session {
 
   /** Fetches what the host keeps, and opens what it was started with. */
   async begin(): Promise<void> {
+    // What was typed last is kept also when the page is closed in the same moment.
+    addEventListener('pagehide', () => this.#parts.drafts.saveNow());
     try {
       await this.#fetchAll().finally(this.#begun);
       onHostEvent(() => void this.#openGiven());
