@@ -2,6 +2,7 @@ import { whole } from '../../core/units/whole.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import { OWN_FACILITIES } from '../../electron/bridge/own-facilities-bounds.ts';
 import type { FacilityReading, FacilityText } from '../worker/protocol.ts';
+import type { FacilityEntry, Flight } from './app-state.ts';
 import { withDraft } from './drafts.ts';
 import { loadFacilities } from './load-facilities.ts';
 import type { OwnParts } from './own-parts.ts';
@@ -17,11 +18,30 @@ export class OwnFacilities {
     this.#parts = parts;
   }
 
-  /** Reads those of the notes and of the samples. */
+  /** Reads those of the notes and of the samples; what was debriefed at one that changed or went is debriefed anew. */
   async load(notes: Notes): Promise<void> {
-    const { store, analyst } = this.#parts;
+    const { store, analyst, judge } = this.#parts;
     const facilities = await loadFacilities(analyst, store.state().samples, notes);
+    const before = store.state().facilities;
     store.dispatch({ do: 'facilities', facilities });
+    for (const { id, facilityId } of store.state().flights)
+      if (textOf(before, facilityId) !== textOf(facilities, facilityId)) await judge(id);
+  }
+
+  /**
+   * Where a log's facility is not there any more the best of those that it was flown to stands in, which is said;
+   * where it was flown to no other, none is chosen.
+   */
+  settle(flight: Flight, fits = flight.fits): void {
+    const { store } = this.#parts;
+    const { facilities } = store.state();
+    const isThere = (id: string) => facilities.some((facility) => facility.id === id);
+    // Until it is known where it was flown, nothing can stand in.
+    if (flight.facilityId === null || fits === null || isThere(flight.facilityId)) return;
+    const facilityId = fits.find(isThere) ?? null;
+    store.dispatch({ do: 'change', id: flight.id, change: { facilityId } });
+    const next = facilityId === null ? 'choose another' : 'look at the one chosen now';
+    this.#tell(`The facility at which ${flight.name} was debriefed is not there any more: ${next}.`);
   }
 
   async read(facility: FacilityText): Promise<FacilityReading | null> {
@@ -69,13 +89,12 @@ export class OwnFacilities {
     if (text === null || !this.#isTooLong(text)) this.#parts.drafts.type(id, text);
   }
 
-  /** Saves notes in which one was changed, and debriefs anew what was debriefed at it. */
+  /** Saves notes in which one was changed. */
   async #save(id: string, notes: Notes): Promise<void> {
-    const { store, saveNotes, judge } = this.#parts;
+    const { store, saveNotes } = this.#parts;
     await saveNotes(withDraft(notes, id, null));
     // Not what was saved here alone: another window may have kept its own meanwhile.
     await this.load(store.state().notes);
-    for (const flight of store.state().flights) if (flight.facilityId === id) await judge(flight.id);
   }
 
   /** Says so: notes with one that is too long could not be kept any more. */
@@ -88,4 +107,8 @@ export class OwnFacilities {
   #tell(message: string): void {
     this.#parts.store.dispatch({ do: 'notice', message });
   }
+}
+
+function textOf(facilities: readonly FacilityEntry[], id: string | null): string | null {
+  return facilities.find((facility) => facility.id === id)?.text ?? null;
 }

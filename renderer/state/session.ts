@@ -40,6 +40,10 @@ interface HowToRead {
 
 const FAULT = 'This is a fault of Halfdot, not of your file. Nothing of yours was changed.';
 
+const NO_DEBRIEF = new HostProblem(
+  'There is no debrief of this log to hand over. Choose a facility for it first.',
+);
+
 /** Everything that the user can do, in one place: it changes the state, and asks the worker and the host. */
 export class Session {
   readonly store = new Store();
@@ -219,12 +223,15 @@ export class Session {
   /** Debriefs a log at its facility; what was said meanwhile is what counts. */
   async judge(id: string): Promise<void> {
     const opened = this.#flight(id);
-    if (opened) this.standards.settle(opened);
-    const flight = this.#flight(id);
-    const asked = this.#askedDebrief(id);
-    if (!flight || flight.reading.kind !== 'read' || !asked) return;
+    if (!opened) return;
+    this.standards.settle(opened);
+    this.facilities.settle(opened);
+    const flight = this.#flight(id)!;
+    if (flight.reading.kind !== 'read') return;
     const mine = (this.#asked.get(id) ?? 0) + 1;
     this.#asked.set(id, mine);
+    const asked = this.#askedDebrief(id);
+    if (!asked) return this.#change(id, { judged: { kind: 'nothing' } });
     const isLast = () => this.#asked.get(id) === mine;
     const last = lastDebriefed(flight.judged);
     this.#change(id, { judged: { kind: 'working', share: null, last } });
@@ -246,17 +253,20 @@ export class Session {
   /** Saves a file of a log's debrief; of its fixes those of one approach. */
   async save(id: string, what: Saved, approach: number): Promise<void> {
     const debrief = this.#askedDebrief(id);
-    if (!debrief) return;
+    if (!debrief) return this.#tell(NO_DEBRIEF);
     const { dots } = this.store.state().notes.settings;
     const done = await this.#analyst.start('save', { ...debrief, what, approach, dots }).done;
     if (done.kind === 'done') download(this.#flight(id)?.name ?? 'log', done.value);
     else this.#tell(done.kind === 'refused' ? new HostProblem(done.issue.message) : done);
   }
 
-  /** What the page to hand over is drawn of; null where there is none. */
+  /** What the page to hand over is drawn of; null where there is none, which is said. */
   async handOver(id: string): Promise<HandOver | null> {
     const debrief = this.#askedDebrief(id);
-    if (!debrief) return null;
+    if (!debrief) {
+      this.#tell(NO_DEBRIEF);
+      return null;
+    }
     const done = await this.#analyst.start('handOver', debrief).done;
     if (done.kind === 'done') return done.value;
     this.#tell(done.kind === 'refused' ? new HostProblem(done.issue.message) : done);
@@ -348,15 +358,10 @@ export class Session {
 
   /** At the facility that was chosen, or else the one that fits best. */
   #settle(id: string, fits: readonly string[]): void {
-    const flight = this.#flight(id);
-    if (!flight) return;
-    const isGone = flight.facilityId !== null && this.#facility(flight.facilityId) === null;
-    if (isGone)
-      this.store.dispatch({
-        do: 'notice',
-        message: `The facility at which ${flight.name} was debriefed is not there any more: look at the one chosen now.`,
-      });
-    this.#change(id, settled(isGone ? { ...flight, facilityId: null } : flight, fits));
+    const opened = this.#flight(id);
+    if (!opened) return;
+    this.facilities.settle(opened, fits);
+    this.#change(id, settled(this.#flight(id)!, fits));
   }
 
   #flight(id: string): Flight | undefined {

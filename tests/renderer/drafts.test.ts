@@ -8,7 +8,7 @@ afterEach(() => void vi.useRealTimers());
 
 it('what is typed last is saved at once when the page goes, and only once', () => {
   const store = new Store();
-  const saved = vi.fn(async (_: Notes) => {});
+  const saved = vi.fn<(notes: Notes) => Promise<void>>(async () => {});
   const drafts = new Drafts(store, saved);
   drafts.saveNow();
   expect(saved).not.toHaveBeenCalled();

@@ -96,6 +96,52 @@ describe('facilities of the user’s own', () => {
   });
 });
 
+describe('a log that is open at a facility of the user’s own', () => {
+  async function openedAt(...fits: readonly string[]) {
+    const { store, ...others } = begun();
+    const mine = (await others.facilities.add(named('Mine')))!;
+    const next = (await others.facilities.add(named('Next')))!;
+    store.dispatch({ do: 'opened', id: 'a', name: 'a.csv', standardId: 'x', isSample: false });
+    store.dispatch({ do: 'opened', id: 'b', name: 'b.csv', standardId: 'x', isSample: false });
+    const known = { mine, next };
+    const ids = fits.map((fit) => known[fit as 'mine']);
+    store.dispatch({ do: 'change', id: 'a', change: { facilityId: mine, fits: ids } });
+    others.judge.mockImplementation(async (id) =>
+      others.facilities.settle(store.state().flights.find((flight) => flight.id === id)!),
+    );
+    return { store, mine, next, ...others };
+  }
+
+  it('is debriefed anew when that is changed, complete or not, and stays at it', async () => {
+    const { store, mine, next, facilities, judge } = await openedAt('mine', 'next');
+    await facilities.keep(mine, '{}');
+    await facilities.keep(next, named('Another'));
+    expect(judge.mock.calls).toEqual([['a']]);
+    expect([store.state().flights[0]!.facilityId, store.state().notices]).toEqual([mine, []]);
+  });
+
+  it('is at the next that it was flown to when that is removed, and this is said', async () => {
+    const { store, mine, next, facilities, judge } = await openedAt('mine', 'next');
+    await facilities.remove(mine);
+    expect(judge.mock.calls).toEqual([['a']]);
+    expect(store.state().flights.map(({ facilityId }) => facilityId)).toEqual([next, null]);
+    expect(store.state().notices).toEqual([
+      'The facility at which a.csv was debriefed is not there any more: look at the one chosen now.',
+    ]);
+  });
+
+  it('is at none when it was flown to no other, also where another window removed it', async () => {
+    const { store, mine, facilities, judge } = await openedAt('mine');
+    const { notes } = store.state();
+    await facilities.load({ ...notes, facilities: notes.facilities.filter(({ id }) => id !== mine) });
+    expect(judge.mock.calls).toEqual([['a']]);
+    expect(store.state().flights[0]!.facilityId).toBeNull();
+    expect(store.state().notices).toEqual([
+      'The facility at which a.csv was debriefed is not there any more: choose another.',
+    ]);
+  });
+});
+
 describe('notes of two windows put together', () => {
   const sixty = (window: string) =>
     Array.from({ length: 60 }, (_, i) => ({ id: `${window}${i}`, text: '{}' }));

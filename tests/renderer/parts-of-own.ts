@@ -22,7 +22,7 @@ const analyst = {
 /** What keeping something of the user's own needs, with notes that are kept in the state alone. */
 export function partsOfOwn() {
   const store = new Store();
-  const judge = vi.fn(async (_id: string) => {});
+  const judge = vi.fn<(flightId: string) => Promise<void>>(async () => {});
   const saveNotes = vi.fn(async (notes: Notes) => store.dispatch({ do: 'notes', notes }));
   return { store, analyst, judge, saveNotes, drafts: new Drafts(store, saveNotes) };
 }
