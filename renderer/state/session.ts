@@ -287,6 +287,16 @@ export class Session {
     await this.#notes.save(notes);
   }
 
+  /** Loads the page anew, unless its host has ended: then it would be lost, with what is open in it. */
+  async reload(): Promise<void> {
+    try {
+      await call('about', {});
+      location.reload();
+    } catch (error) {
+      this.#tell(error);
+    }
+  }
+
   async #openGiven(): Promise<void> {
     try {
       for (const { token } of await call('given', {})) {
