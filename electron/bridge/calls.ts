@@ -101,6 +101,8 @@ export const CALLS = {
   },
   /** Which logs a copy is kept of. */
   keptLogs: { input: NOTHING, output: z.array(SHA256) },
+  /** Removes every copy, also those that no list ever named, once the saved notes name none. */
+  removeCopies: { input: NOTHING, output: NOTHING },
   readKept: { input: z.strictObject({ sha256: SHA256 }), output: CONTENT },
 } as const;
 

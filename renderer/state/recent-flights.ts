@@ -54,11 +54,18 @@ export class RecentFlights {
     this.#copying = this.#copying.then(() => this.#copyNow(id, name, bytes));
   }
 
-  async forget(isForgotten: (recent: Recent) => boolean): Promise<void> {
+  async forget({ sha256 }: Recent): Promise<void> {
     await this.#notes.change((notes) => ({
       ...notes,
-      recents: notes.recents.filter((recent) => !isForgotten(recent)),
+      recents: notes.recents.filter((recent) => recent.sha256 !== sha256),
     }));
+    await this.fetch();
+  }
+
+  /** Takes every log off the list, and every copy away, also those that no list names any more. */
+  async forgetAll(): Promise<void> {
+    const isSaved = await this.#notes.change((notes) => ({ ...notes, recents: [] }));
+    if (isSaved) await call('removeCopies', {});
     await this.fetch();
   }
 

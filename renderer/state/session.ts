@@ -132,9 +132,13 @@ export class Session {
     }
   }
 
-  /** Takes logs off the list of those opened lately, and the copies of them away. */
-  async forgetRecents(isForgotten: (recent: Recent) => boolean): Promise<void> {
-    await this.#recents.forget(isForgotten).catch((error: unknown) => this.#tell(error));
+  /** Takes a log off the list of those opened lately, and the copy of it away; all of them where none is named. */
+  async forget(recent: Recent | null): Promise<void> {
+    try {
+      await (recent === null ? this.#recents.forgetAll() : this.#recents.forget(recent));
+    } catch (error) {
+      this.#tell(error);
+    }
   }
 
   async open(name: string, bytes: ArrayBuffer, opening: Opening = {}): Promise<void> {

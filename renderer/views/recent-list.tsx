@@ -15,10 +15,10 @@ export function RecentList({ state, session }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   const { recents } = state.notes;
   if (recents.length === 0) return null;
-  const forget = (isForgotten: (recent: Recent) => boolean) => {
+  const forget = (recent: Recent | null) => {
     // What had the focus goes away with it.
     heading.current?.focus();
-    void session.forgetRecents(isForgotten);
+    void session.forget(recent);
   };
   return (
     <section aria-labelledby="recents-heading" className="recents">
@@ -34,7 +34,7 @@ export function RecentList({ state, session }: Props) {
               label={`Take ${recent.name} off the list`}
               question={`Forget ${recent.name}, and what was stated about it? Your own file stays.`}
               yes="Forget it"
-              act={() => forget(({ sha256 }) => sha256 === recent.sha256)}
+              act={() => forget(recent)}
             />
           </li>
         ))}
@@ -46,7 +46,7 @@ export function RecentList({ state, session }: Props) {
         words="Forget all…"
         question="Forget all of them, and what was stated about them? Your own files stay."
         yes="Forget all"
-        act={() => forget(() => true)}
+        act={() => forget(null)}
       />
     </section>
   );

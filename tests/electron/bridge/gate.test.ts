@@ -15,6 +15,7 @@ const services = (but: Partial<Services> = {}): Services => ({
   saveNotes: async () => ({ saved: true, revision: 1 }),
   keepLog: async () => ({ kept: true, sha256: HASH }),
   keptLogs: async () => [HASH],
+  removeCopies: async () => ({}),
   readKept: async () => ({ name: '', base64: '' }),
   ...but,
 });
