@@ -3,7 +3,7 @@ import type { Recent } from '../../electron/bridge/recent.ts';
 import type { Flight } from './app-state.ts';
 import { base64Of, call, HostProblem } from './host.ts';
 import type { NotesKeeper } from './notes-keeper.ts';
-import { entryOf, withChanged, withOpened } from './recent-entry.ts';
+import { entryOf, hasNoDebrief, withChanged, withOpened, withoutSummary } from './recent-entry.ts';
 import type { Store } from './store.ts';
 
 /**
@@ -93,17 +93,19 @@ export class RecentFlights {
       if (this.#looked.has(flight)) continue;
       this.#looked.add(flight);
       const entry = flight.isSample ? null : entryOf(flight);
-      if (entry !== null) this.#remember(flight.id, entry);
+      if (entry !== null) this.#remember(flight, entry);
     }
   }
 
-  #remember(id: string, entry: Recent): void {
+  #remember(flight: Flight, entry: Recent): void {
+    const { id } = flight;
     const isNew = !this.#remembered.has(id);
     this.#remembered.add(id);
     void this.#notes.change((notes) => {
+      const before = hasNoDebrief(flight) ? withoutSummary(notes.recents, entry.sha256) : notes.recents;
       const recents = isNew
-        ? withOpened(notes.recents, entry, new Date().toISOString())
-        : withChanged(notes.recents, entry);
+        ? withOpened(before, entry, new Date().toISOString())
+        : withChanged(before, entry);
       return recents === notes.recents ? notes : { ...notes, recents };
     });
   }
