@@ -31,11 +31,9 @@ export class RecentFlights {
   }
 
   /** What is remembered of a log with this content; null where it is not known. */
-  async known(id: string, bytes: ArrayBuffer): Promise<Recent | null> {
-    const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
-    const hash = Array.from(digest, (byte) => byte.toString(16).padStart(2, '0')).join('');
-    this.#hashes.set(id, hash);
-    return this.#store.state().notes.recents.find(({ sha256 }) => sha256 === hash) ?? null;
+  known(id: string, sha256: string): Recent | null {
+    this.#hashes.set(id, sha256);
+    return this.#store.state().notes.recents.find((recent) => recent.sha256 === sha256) ?? null;
   }
 
   /** The flight that has this log open already; null where none has. */

@@ -18,6 +18,7 @@ import { askedStandard, OwnStandards } from './own-standards.ts';
 import { nothingSaid, settled, statementsOf, takenOver } from './recent-entry.ts';
 import { RecentFlights } from './recent-flights.ts';
 import { settingsOfSample, standardOfSample, statedOfSample } from './sample-statements.ts';
+import { sha256Of } from './sha256-of.ts';
 import { Store } from './store.ts';
 
 /** What a log may be opened with besides its bytes. */
@@ -148,15 +149,16 @@ export class Session {
     const fresh = nothingSaid(this.store.state().notes.settings.standard);
     this.store.dispatch({ do: 'opened', id, name, standardId: fresh.standardId, isSample });
     this.#change(id, { ...fresh, ...said, stated: { ...fresh.stated, ...stated } });
+    const sha256 = await sha256Of(bytes);
     // Before it is read: reading depends on what was stated.
-    if (!isSample) this.#change(id, takenOver(await this.#recents.known(id, bytes), fresh));
+    if (!isSample) this.#change(id, takenOver(this.#recents.known(id, sha256), fresh));
     const flight = this.#flight(id);
-    // Closed while its content was looked up.
+    // Closed while its hash was taken.
     if (!flight) return;
     const { settings } = flight;
     const progress = (share: number | null) =>
       this.#change(id, { reading: { kind: 'reading', share, last: null } });
-    const running = this.#analyst.start('read', { log: id, name, bytes, settings }, progress);
+    const running = this.#analyst.start('read', { log: id, name, bytes, sha256, settings }, progress);
     await this.#read(id, running, { isAsRemembered: true });
     if (!isSample && !isCopied) this.#recents.copy(id, name, bytes);
   }

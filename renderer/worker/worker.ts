@@ -22,9 +22,9 @@ const cancelled = new Set<number>();
 type Doing = { readonly [J in Job]: (input: JobInput<J>, job: Progress) => Promise<Outcome<JobOutput<J>>> };
 
 const DOING: Doing = {
-  async read({ log, name, bytes, settings }, job) {
-    await logs.keep(log, name, bytes, settings);
-    return inspect(log, job);
+  async read(input, job) {
+    logs.keep(input);
+    return inspect(input.log, job);
   },
   async reread({ log, settings }, job) {
     logs.setSettings(log, settings);
