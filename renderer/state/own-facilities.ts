@@ -1,7 +1,7 @@
 import { whole } from '../../core/units/whole.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import { OWN_FACILITIES } from '../../electron/bridge/own-facilities-bounds.ts';
-import type { FacilityReading, FacilityText } from '../worker/protocol.ts';
+import type { FacilityReading } from '../worker/protocol.ts';
 import type { FacilityEntry, Flight } from './app-state.ts';
 import { withDraft } from './drafts.ts';
 import { loadFacilities } from './load-facilities.ts';
@@ -44,10 +44,11 @@ export class OwnFacilities {
     this.#tell(`The facility at which ${flight.name} was debriefed is not there any more: ${next}.`);
   }
 
-  async read(facility: FacilityText): Promise<FacilityReading | null> {
-    const done = await this.#parts.analyst.start('facilities', { facilities: [facility] }).done;
+  /** What a text says, before it is kept. */
+  readonly read = async (text: string): Promise<FacilityReading | null> => {
+    const done = await this.#parts.analyst.start('facilities', { facilities: [{ id: '', text }] }).done;
     return done.kind === 'done' ? done.value[0]! : null;
-  }
+  };
 
   /** Keeps what a file holds, whether it can be used already or not; null where it cannot be kept. */
   async bringIn(file: File): Promise<string | null> {

@@ -30,10 +30,11 @@ export class OwnStandards {
     store.dispatch({ do: 'standards', standards: entries });
   }
 
-  async read(text: string): Promise<StandardReading | null> {
+  /** What a text says, before it is kept. */
+  readonly read = async (text: string): Promise<StandardReading | null> => {
     const done = await this.#parts.analyst.start('standards', { standards: [{ id: '', text }] }).done;
     return done.kind === 'done' ? done.value[0]! : null;
-  }
+  };
 
   /** Keeps what a file holds, whether it can be used already or not; null where it cannot be kept. */
   async bringIn(file: File): Promise<string | null> {

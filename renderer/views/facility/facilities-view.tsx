@@ -2,6 +2,7 @@ import { Button, FileTrigger } from 'react-aria-components';
 import type { AppState, FacilityEntry } from '../../state/app-state.ts';
 import { nameIn, NEW_FACILITY } from '../../state/facility-draft.ts';
 import type { Session } from '../../state/session.ts';
+import { current } from '../current.ts';
 import { FacilityEditor } from './facility-editor.tsx';
 
 interface Props {
@@ -70,7 +71,7 @@ function Listed({ facility, draft, isChosen, choose }: ListedProps) {
   ];
   return (
     <>
-      <Button className="place" {...(isChosen ? { 'aria-current': 'page' as const } : {})} onPress={choose}>
+      <Button className="place" {...current(isChosen)} onPress={choose}>
         {nameIn(draft ?? text) || 'Without a name'}
       </Button>
       {marks.length > 0 ? <span className="aside"> {marks.join(', ')}</span> : null}

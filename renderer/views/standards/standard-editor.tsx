@@ -1,9 +1,8 @@
-import { useEffect, useState } from 'react';
-import { Button } from 'react-aria-components';
 import type { StandardEntry } from '../../state/app-state.ts';
 import type { Session } from '../../state/session.ts';
 import type { StandardReading } from '../../worker/protocol.ts';
-import { Removal } from '../removal.tsx';
+import { EditorActions } from '../editor-actions.tsx';
+import { useReading } from '../use-reading.ts';
 import { StandardFactsTable } from './standard-facts-table.tsx';
 import { ownTitle } from './standard-options.tsx';
 
@@ -20,8 +19,7 @@ interface Props {
 export function StandardEditor({ entry, draft, otherIds, session }: Props) {
   const { standards } = session;
   const text = draft ?? entry.text;
-  const reading = useReading(session, entry, text);
-  const isChanged = text !== entry.text;
+  const { reading } = useReading(text, entry, standards.read);
   const id = reading?.standard?.id;
   return (
     <section className="standard" aria-label={ownTitle(entry)}>
@@ -44,44 +42,21 @@ export function StandardEditor({ entry, draft, otherIds, session }: Props) {
               }
             />
           </label>
-          <div className="row">
-            <Button
-              className="button primary"
-              isDisabled={!isChanged}
-              onPress={() => void standards.keep(entry.id, text)}
-            >
-              Keep the change
-            </Button>
-            <Button className="button" isDisabled={!isChanged} onPress={() => standards.type(entry.id, null)}>
-              Undo it
-            </Button>
-            <a
-              className="button"
-              download={`${id ?? 'standard'}.json`}
-              href={`data:application/json,${encodeURIComponent(text)}`}
-            >
-              Save as a file
-            </a>
-            <Removal remove={() => void standards.remove(entry.id)} />
-          </div>
+          <EditorActions
+            text={text}
+            file={`${id ?? 'standard'}.json`}
+            change={{
+              isChanged: text !== entry.text,
+              keep: () => void standards.keep(entry.id, text),
+              undo: () => standards.type(entry.id, null),
+              remove: () => void standards.remove(entry.id),
+            }}
+          />
         </div>
         <Checked reading={reading} />
       </div>
     </section>
   );
-}
-
-/** What a text says, as the worker reads it; the last one while it reads, and null before the first. */
-function useReading(session: Session, entry: StandardEntry, text: string): StandardReading | null {
-  const [read, setRead] = useState<StandardReading | null>(null);
-  useEffect(() => {
-    let isCurrent = true;
-    void session.standards.read(text).then((found) => isCurrent && setRead(found));
-    return () => {
-      isCurrent = false;
-    };
-  }, [session, text]);
-  return read ?? entry.reading;
 }
 
 /** What is wrong with the text, all of it, or the limits that it sets. */

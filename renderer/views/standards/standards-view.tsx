@@ -4,6 +4,7 @@ import type { Standard } from '../../../core/standard/standard.ts';
 import { DEFAULT_STANDARD, SHIPPED, standardById } from '../../../core/standard/standards.ts';
 import type { AppState } from '../../state/app-state.ts';
 import type { Session } from '../../state/session.ts';
+import { current } from '../current.ts';
 import { StandardEditor } from './standard-editor.tsx';
 import { StandardFactsTable } from './standard-facts-table.tsx';
 import { ownTitle } from './standard-options.tsx';
@@ -76,11 +77,7 @@ interface PlaceProps {
 
 function Place({ id, words, isChosen, choose }: PlaceProps) {
   return (
-    <Button
-      className="place"
-      {...(isChosen ? { 'aria-current': 'page' as const } : {})}
-      onPress={() => choose(id)}
-    >
+    <Button className="place" {...current(isChosen)} onPress={() => choose(id)}>
       {words}
     </Button>
   );
