@@ -78,6 +78,19 @@ export function materialOf({ log, track }: Flight, { facility, geometry }: Defin
   return { log, track, facility, geometry, facilityIssues, deviations, error };
 }
 
+/** The same, with the flight read again where that facility makes another of it. `source` opens the log anew. */
+export async function materialThere(
+  flight: Flight,
+  source: () => LogSource,
+  defined: DefinedFacility,
+  settings: LogSettings,
+  job: Job,
+): Promise<Outcome<Material>> {
+  if (dependsOnFacility(flight, settings)) return analyze(source(), defined, settings, job);
+  const material = materialOf(flight, defined);
+  return usable(material, material.facilityIssues);
+}
+
 /** Whether a track is another at another facility: heights less the geoid there, or corrected for the air there. */
 export function dependsOnFacility({ track }: Flight, settings: LogSettings): boolean {
   return track.altitudeSource === 'ellipsoid-less-geoid' || settings.temperatureC !== undefined;

@@ -22,7 +22,7 @@ export function criterionDebrief(
   };
   const noPoints =
     verdict === 'unclear'
-      ? 'Unclear: its points leave both columns.'
+      ? 'Unclear: its points are neither given nor possible.'
       : 'Only an assessed criterion of a graded standard earns points.';
   const notTold = verdict === 'not-assessed' ? `Not assessed: ${why}.` : 'This criterion is not told by it.';
   return {

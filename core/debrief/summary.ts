@@ -11,6 +11,7 @@ import type {
   JudgedExcursion,
   Verdict,
 } from '../standard/judgement.ts';
+import { scaleWords } from '../standard/words.ts';
 import { whole } from '../units/whole.ts';
 
 /** How an approach ended, as the end of a sentence. */
@@ -120,7 +121,8 @@ function lateClause(sitting: Case, { id, limit, counted }: NeedleJudgement): str
   return [`came to final ${sideOf(id, first)} ${NEEDLES[id]}`];
 }
 
-function lostClause(sitting: Case, { id, excursions, counted, outsideRangeS }: NeedleJudgement): string {
+function lostClause(sitting: Case, judged: NeedleJudgement): string {
+  const { id, excursions, counted, outsideRangeS } = judged;
   const worst = excursions.reduce((a, b) => (Math.abs(b.peak) > Math.abs(a.peak) ? b : a));
   const more = excursions.length - 1;
   const again = more === 0 ? '' : more === 1 ? ', and once more' : `, and ${more} times more`;
@@ -129,7 +131,7 @@ function lostClause(sitting: Case, { id, excursions, counted, outsideRangeS }: N
     ? startClause(sitting, id, worst, counted[0]!.startS)
     : lossClause(sitting, id, worst);
   const doubt = outsideRangeS?.atLeast === 0 ? ' by no more than its error' : '';
-  return `${start}${doubt}, ${backClause(sitting, worst, counted.at(-1)!.endS)}${again}`;
+  return `${start}${doubt}, ${backClause(sitting, judged, worst)}${again}`;
 }
 
 function startClause(sitting: Case, id: NeedleId, worst: JudgedExcursion, fromS: number): string {
@@ -151,9 +153,15 @@ function isGated({ standard }: Case): boolean {
   return standard.final.countsFrom === 'gate';
 }
 
-function backClause(sitting: Case, { endS, prompt }: JudgedExcursion, countedToS: number): string {
-  if (endS >= countedToS) return 'and not back before final ended';
-  return `${prompt ? 'promptly corrected' : 'corrected'} by ${heightWords(sitting, endS)}`;
+/** When it was within the limit again, and no more than that: that the needle was centred nobody has said. */
+function backClause(
+  sitting: Case,
+  { limit, counted }: NeedleJudgement,
+  { endS, prompt, side }: JudgedExcursion,
+): string {
+  if (endS >= counted.at(-1)!.endS) return 'and not back before final ended';
+  const within = scaleWords(Math.abs((side === 'above' ? limit?.upper : limit?.lower)!));
+  return `${prompt ? 'promptly ' : ''}back within ${within} by ${heightWords(sitting, endS)}`;
 }
 
 /** Where the aircraft was, as what stands before the needle's name: "left of the", "high on the". */

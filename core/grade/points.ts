@@ -41,7 +41,7 @@ export function pointsOf(criterion: CriterionJudgement, gates: readonly GateJudg
   }
   if (verdict === 'unclear' || verdict === 'not-assessed') {
     const said = verdict === 'unclear' ? 'unclear' : 'not assessed';
-    const working = `${title}: ${said} (${why}); its ${possible} points leave both columns.`;
+    const working = `${title}: ${said} (${why}); its ${possible} points are neither given nor possible.`;
     return { id, given: null, possible: null, working };
   }
   const [given, how] =
@@ -71,7 +71,8 @@ function shareOfTime(outside: number, assessed: number, possible: number): [give
   const fifth = decimal(assessed / 10 / PARTS_OF_TIME);
   const beyond = decimal(outside / 10);
   const start = `beyond the limit for ${beyond} s of ${judged}; 20 % of that is ${fifth} s`;
-  if (outside * PARTS_OF_TIME >= assessed) return [0, `${start}, which is used up: 0 of ${possible} points`];
+  if (outside * PARTS_OF_TIME >= assessed)
+    return [0, `${start}, and it was no less: 0 of ${possible} points`];
   const given = tenths((possible * (assessed - PARTS_OF_TIME * outside)) / assessed) / 10;
   return [given, `${start}; ${possible} × (1 − ${beyond}/${fifth}) = ${decimal(given)} points`];
 }

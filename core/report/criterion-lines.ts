@@ -5,20 +5,21 @@ import { sided } from './sided.ts';
 import { indentedLines } from './text-rows.ts';
 import { stableWord, VERDICTS } from './verdict-words.ts';
 
+type Judged = Pick<ApproachDebrief, 'segments' | 'stability'>;
+
 /** The criteria that were assessed, one a row. */
-export function criteriaLines({ criteria, segments }: ApproachDebrief): string[] {
-  const finalUtc = segments.find(({ kind }) => kind === 'final')?.startUtc ?? null;
-  return criteria
+export function criteriaLines(approach: ApproachDebrief): string[] {
+  return approach.criteria
     .filter(({ verdict }) => verdict !== 'not-assessed')
-    .flatMap((criterion) => criterionLines(criterion, finalUtc));
+    .flatMap((criterion) => criterionLines(criterion, approach));
 }
 
-function criterionLines(criterion: DebriefCriterion, finalUtc: string | null): string[] {
+function criterionLines(criterion: DebriefCriterion, approach: Judged): string[] {
   const { title, verdict, allowed, points, pointsPossible } = criterion;
   const worth = points === null || pointsPossible === null ? '' : `${points.toFixed(1)} of ${pointsPossible}`;
   const lead = `${`${VERDICTS[verdict].sign} ${VERDICTS[verdict].word}`.padEnd(14)} ${title.padEnd(23)}${largest(criterion).padEnd(11)}${worth.padEnd(12)}`;
   const beside = allowed ? indentedLines(' '.repeat(15), allowedWords(criterion)!) : [];
-  return [...indentedLines(lead, whyWords(criterion, finalUtc)), ...beside];
+  return [...indentedLines(lead, whyWords(criterion, approach)), ...beside];
 }
 
 /** What the verdict would be with the room that was allowed, and why it was; null without an allowance. */
@@ -34,16 +35,20 @@ export function roomWords(by: number, unit: DebriefCriterion['unit']): string {
 }
 
 /** Why a criterion has its verdict, with from when it counted where final began earlier. */
-export function whyWords(criterion: DebriefCriterion, finalUtc: string | null): string {
-  return `${criterion.why}${countedLater(criterion, finalUtc)}`;
+export function whyWords(criterion: DebriefCriterion, approach: Judged): string {
+  return `${criterion.why}${countedLater(criterion, approach)}`;
 }
 
 /** From when a criterion of final counts, where that is later than final began. */
-function countedLater({ id, counted }: DebriefCriterion, finalUtc: string | null): string {
+function countedLater({ id, counted }: DebriefCriterion, { segments, stability }: Judged): string {
   const fromUtc = counted[0]?.startUtc;
+  const finalUtc = segments.find(({ kind }) => kind === 'final')?.startUtc ?? null;
   if (id.endsWith('-before-final') || fromUtc === undefined || finalUtc === null) return '';
   const [from, began] = [dayAndClock(fromUtc).clock, dayAndClock(finalUtc).clock];
-  return fromUtc <= finalUtc || from === began ? '' : `, counted from ${from}`;
+  if (fromUtc <= finalUtc || from === began) return '';
+  const isGate = stability.some(({ utc }) => utc === fromUtc);
+  const because = id === 'glidepath-final' && !isGate ? ', when there had been time to get on it' : '';
+  return `, counted from ${from}${because}`;
 }
 
 /** The value farthest out, as it is said aloud. */

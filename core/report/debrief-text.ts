@@ -94,7 +94,7 @@ function taskLines(debrief: Debrief): string[] {
 /** Which tasks of the standard this covers in part, and what it cannot see of them, a pair of sentences each. */
 export function taskSentences({ standard }: Debrief): [covers: string, cannotSee: string][] {
   return standard.tasks.map(({ code, title, covered, notSeen }) => [
-    `Of ${code}, ${title}, this covers in part: ${covered}.`,
+    `Of ${code}, ${title}, a log can show in part: ${covered}.`,
     `It cannot see: ${notSeen}.`,
   ]);
 }

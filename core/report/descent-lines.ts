@@ -19,8 +19,8 @@ export function descentLines(descent: DebriefDescent): string[] {
 }
 
 function stretchLine({ startUtc, endUtc, fromFt, toFt, meanExcessFpm }: DebriefDescent['stretches'][number]) {
-  const rate = `${whole(Math.abs(meanExcessFpm))} ft/min ${meanExcessFpm < 0 ? 'less' : 'more'} than needed`;
-  return `Descent ${clock(startUtc)} to ${clock(endUtc)}: ${moved(fromFt, toFt)}, ${rate}.`;
+  const rate = `sinking ${whole(Math.abs(meanExcessFpm))} ft/min ${meanExcessFpm < 0 ? 'less' : 'more'} than needed`;
+  return `${clock(startUtc)} to ${clock(endUtc)}: ${moved(fromFt, toFt)}, ${rate}.`;
 }
 
 /** A way relative to the glidepath: back to it, away from it, across it, or farther on. */
@@ -35,7 +35,7 @@ function standing(ft: number): string {
 
 function steepLine({ steepS }: DebriefDescent): string[] {
   if (Math.round(steepS) < 1) return [];
-  return [`Descent more than 300 ft/min faster than needed for ${duration(steepS)} in all.`];
+  return [`Sank more than 300 ft/min faster than needed for ${duration(steepS)} in all.`];
 }
 
 function clock(utc: string): string {

@@ -29,15 +29,27 @@ export function measureSentences(measures: DebriefMeasures, log: Debrief['log'])
         `${whole(correctionsOnFinal.meanDeg!)}° on average and ${whole(correctionsOnFinal.largestDeg!)}° at most.`,
     );
   found.push(...windSentences(measures));
-  if (threshold) found.push(thresholdSentence(threshold));
+  if (threshold) found.push(thresholdSentence(threshold, log));
   if (measures.touchdownDistanceFt !== null)
-    found.push(`Touched down ${whole(measures.touchdownDistanceFt)} ft past the threshold.`);
+    found.push(`Touched down about ${whole(toStep(measures.touchdownDistanceFt))} ft past the threshold.`);
   if (measures.heightLostInMissedApproachFt !== null)
     found.push(
       `Lost ${whole(measures.heightLostInMissedApproachFt)} ft after the missed approach was begun.`,
     );
   found.push(...needleSentences(measures), ...rolloutSentence(measures, log));
   return found;
+}
+
+/** A touchdown is found from the flare on: nearer than this nobody can say. Ours. */
+const TOUCHDOWN_STEP_FT = 50;
+
+function toStep(ft: number): number {
+  return Math.round(ft / TOUCHDOWN_STEP_FT) * TOUCHDOWN_STEP_FT;
+}
+
+/** Which height the path was held against. */
+function heightWords({ altitudeReference }: Debrief['log']): string {
+  return isBySatellite({ altitudeSource: altitudeReference }) ? 'GNSS height' : 'altimeter height';
 }
 
 /** What a roll says of the log's heights. Within a receiver's own error they are right. */
@@ -50,7 +62,7 @@ function rolloutSentence({ rollout }: DebriefMeasures, log: Debrief['log']): str
   if (rollout === null || rollout.heightBiasFt === null) return [];
   const { heightBiasFt } = rollout;
   if (heightCorrectionFt === 0 && Math.abs(heightBiasFt) < RIGHT_WITHIN_FT)
-    return [`On the roll the heights of the log were right within ${RIGHT_WITHIN_FT} ft.`];
+    return [`On the roll the ${heightWords(log)}s of the log were right within ${RIGHT_WITHIN_FT} ft.`];
   return [
     `On the roll, for an antenna ${Number(antennaHeightFt.toFixed(1))} ft above the ground, the heights of the log were ${whole(Math.abs(heightBiasFt))} ft too ${heightBiasFt > 0 ? 'high' : 'low'}, ` +
       (heightCorrectionFt === 0 ? `and probably on the way down.${offer}` : 'and were corrected by that.'),
@@ -88,7 +100,9 @@ function needleSentence(
   const apart = `${bias} of full scale${side} on average, ${rmsFullScale.toFixed(2)} RMS, over ${duration(comparedS)}`;
   // Of a needle that hardly moved the sense is a guess, and a turn of it nothing to speak of.
   const sense =
-    turned && correlation !== null ? ' The log has its sign as the needle points: it was turned.' : '';
+    turned && correlation !== null
+      ? ' The log has where the needle pointed, and not where the aircraft was: its sign was turned.'
+      : '';
   return agrees
     ? [`The recorded ${name} needle agrees with the computed one: ${apart}.${sense}`]
     : [
@@ -101,8 +115,12 @@ function changes(count: number): string {
   return count === 1 ? '1 change' : `${count} changes`;
 }
 
-function thresholdSentence({ heightFt, offsetFt }: NonNullable<DebriefMeasures['threshold']>): string {
+/** By which height, since the table of moments may tell the altimeter's. */
+function thresholdSentence(
+  { heightFt, offsetFt }: NonNullable<DebriefMeasures['threshold']>,
+  log: Debrief['log'],
+): string {
   const feet = whole(Math.abs(offsetFt));
   const where = feet === '0' ? 'on' : `${feet} ft ${offsetFt < 0 ? 'left' : 'right'} of`;
-  return `Crossed the threshold ${whole(heightFt)} ft above it, ${where} the centreline.`;
+  return `Crossed the threshold ${whole(heightFt)} ft above it by ${heightWords(log)}, ${where} the centreline.`;
 }

@@ -4,7 +4,7 @@ import { ERROR_SOURCE_WORDS, RECEIVER_WORDS } from './log-uses.ts';
 /** How far off the positions may be and what that makes of the needles, in a sentence or two. */
 export function positionSentence({ log, approaches }: Pick<Debrief, 'log' | 'approaches'>): string {
   const { receiver, receiverStated, sideFt, heightFt, sideFrom, heightFrom } = log.positionError;
-  const kind = `${RECEIVER_WORDS[receiver]}${receiverStated ? '' : ', as it seems from what the log holds'}`;
+  const kind = `${receiverStated ? '' : 'taken for '}${RECEIVER_WORDS[receiver]}${receiverStated ? '' : ' by what the log holds'}`;
   const [side, height] = [sideFrom, heightFrom].map((source) =>
     source === 'class' ? kind : ERROR_SOURCE_WORDS[source],
   );

@@ -22,8 +22,8 @@ export function segmentLines(segment: DebriefSegment): string[] {
     ...(glidepath ? [...needleLines('Glidepath', glidepath), ...(onFinal ? shownLine(glidepath) : [])] : []),
     ...airspeedLines(segment.airspeed),
     ...spreadLine('Vertical speed', segment.verticalSpeed, 'ft/min'),
-    ...spreadLine('Right of centreline', segment.centrelineOffsetFt, 'ft'),
-    ...spreadLine('Above the glidepath', segment.heightAboveGlidepathFt, 'ft'),
+    ...sidesLine('Centreline', segment.centrelineOffsetFt, ['right', 'left', 'on it']),
+    ...sidesLine('Glidepath', segment.heightAboveGlidepathFt, ['high', 'low', 'on it']),
   ];
 }
 
@@ -34,7 +34,7 @@ function needleLines(name: string, needle: DebriefNeedle): string[] {
   return [
     `  ${name.padEnd(20)} RMS ${rmsFullScale.toFixed(2)}, largest ${maxAbsFullScale!.toFixed(2)}; within ¼ ` +
       `${share(insideShare.quarter)}, ½ ${share(insideShare.half)}, ¾ ${share(insideShare.threeQuarters)}; ` +
-      (reversalsPerMinute === null ? 'turns not told' : `${reversalsPerMinute.toFixed(1)} turns a minute`),
+      (reversalsPerMinute === null ? 'reversals not told' : `${reversalsPerMinute.toFixed(1)} reversals/min`),
     ...excursions.map(({ startUtc, endUtc, side, peakFullScale, prompt }) => {
       const [from, to] = [dayAndClock(startUtc).clock, dayAndClock(endUtc).clock];
       return `    ${from} to ${to}: beyond the limit, ${side} ${Math.abs(peakFullScale).toFixed(2)} at most${judgedWords(prompt)}`;
@@ -45,7 +45,9 @@ function needleLines(name: string, needle: DebriefNeedle): string[] {
 function shownLine(needle: DebriefNeedle): string[] {
   const shown = shownSeconds(needle);
   if (shown === null) return [];
-  return [`    with the beam's own error the needle showed ${shown} s beyond the limit`];
+  return [
+    `    on all of it, with the beam's own error, the needle may have shown ${shown} s beyond the limit`,
+  ];
 }
 
 /** What the needle in the cockpit showed, "3 to 9", where the beam's own error makes that another range of seconds. */
@@ -68,8 +70,23 @@ function spreadLine(name: string, spread: DebriefSpread | null, unit: string): s
   return [`  ${name.padEnd(20)} mean ${whole(mean)} ${unit}, ${whole(lowest)} to ${whole(highest)}`];
 }
 
+/** Feet to either side, as they are read aloud: "mean 2 ft left, 81 ft left to 24 ft right". */
+function sidesLine(name: string, spread: DebriefSpread | null, words: SideWords): string[] {
+  if (!spread) return [];
+  const said = (ft: number) => feetToSide(ft, words);
+  const { mean, lowest, highest } = spread;
+  return [`  ${name.padEnd(20)} mean ${said(mean)}, ${said(lowest)} to ${said(highest)}`];
+}
+
+export type SideWords = readonly [positive: string, negative: string, none: string];
+
+/** Feet with their side: "81 ft left". */
+export function feetToSide(ft: number, [positive, negative, none]: SideWords): string {
+  return Math.round(ft) === 0 ? none : `${whole(Math.abs(ft))} ft ${ft > 0 ? positive : negative}`;
+}
+
 /** An excursion before its criterion counts, as before the localizer was established, is told and not judged. */
 function judgedWords(prompt: boolean | null): string {
-  if (prompt === null) return ', not judged';
+  if (prompt === null) return ', before it counted';
   return prompt ? ', promptly corrected' : '';
 }

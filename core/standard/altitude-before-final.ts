@@ -59,12 +59,12 @@ function targetOf(sitting: Case): { altitudeFt: number; span: Span } | { why: st
   const intercept = approach.events.find(({ kind }) => kind === 'glidepath-intercept');
   if (approach.joinedInsideFix) return { why: 'the localizer was joined inside the fix' };
   if (!intercept) return { why: 'no descent on the glidepath to be level before' };
+  if (stated.assignedAltitudeFt === null && intercept.remark === 'from-above')
+    return { why: 'the glidepath was met from above, and no altitude was assigned' };
   const span = lastMiles(sitting, intercept.timeS);
   if (span === null) return { why: 'too little level flight before the descent to judge' };
   if (stated.assignedAltitudeFt !== null) return { altitudeFt: stated.assignedAltitudeFt, span };
   if (fixFt === null) return { why: 'no altitude was assigned, and the fix has none' };
-  if (intercept.remark === 'from-above')
-    return { why: 'the glidepath was met from above, and no altitude was assigned' };
   const interceptNm = at(flown, flown.deviations.distanceToThresholdNm, intercept.timeS);
   if (interceptNm > distanceNm + FIX_REACH_NM)
     return { why: 'the descent began well before the fix, and no altitude was assigned' };

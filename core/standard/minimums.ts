@@ -98,7 +98,7 @@ function tooLow(
 ): CriterionJudgement {
   const { visualReferenceAtMinimums } = stated;
   if (visualReferenceAtMinimums === 'seen')
-    return settled('met', measured, 'continued below decision altitude with the runway in sight');
+    return settled('met', measured, 'continued below decision altitude with the runway in sight, as stated');
   // A missed approach at minimums needs no runway; one from far below may have had it.
   if (visualReferenceAtMinimums === 'not-stated' && approach.outcome === 'low-approach')
     return settled('not-assessed', measured, NOT_STATED);
@@ -113,7 +113,8 @@ function startWords(aboveFt: number): string {
 
 function continued(sitting: Case, decisionS: number, settled: Settle): CriterionJudgement {
   const { visualReferenceAtMinimums } = sitting.stated;
-  if (visualReferenceAtMinimums === 'seen') return settled('met', null, 'continued with the runway in sight');
+  if (visualReferenceAtMinimums === 'seen')
+    return settled('met', null, 'continued with the runway in sight, as stated');
   if (visualReferenceAtMinimums === 'not-stated') return settled('not-assessed', null, NOT_STATED);
   const { surelyS, perhapsS } = descentBelowS(sitting, decisionS);
   if (surelyS > BLIND_DESCENT_S)

@@ -1,5 +1,5 @@
-import { EXIT, type Command } from './command.ts';
-import { counted, LIBRARY_OPTION, stoppable, withLibrary } from './with-library.ts';
+import type { Command } from './command.ts';
+import { counted, doneWithout, LIBRARY_OPTION, stoppable, withLibrary } from './with-library.ts';
 
 export const backup: Command = {
   name: 'backup',
@@ -14,11 +14,7 @@ export const backup: Command = {
       stoppable(output.job('Copying'), async (job) => {
         const { logs, missing } = await room.backUp(library, target, room.watchBy(job));
         await output.answer(`The library and ${counted(logs, 'log')} of it were copied to ${target}.\n`);
-        if (missing.length === 0) return EXIT.done;
-        output.message(
-          `halfdot: ${counted(missing.length, 'log')} could not be copied, for the library has lost the file: ${missing.join(', ')}.`,
-        );
-        return EXIT.unusable;
+        return doneWithout(missing, 'missing or damaged in the library could not be copied whole', output);
       }),
     );
   },

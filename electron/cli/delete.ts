@@ -16,25 +16,31 @@ export const deleteStudent: Command = {
     const { options } = args;
     return withLibrary(args, 'existing', output, async (library, room) => {
       const student = room.personNamed(library, 'student', options['student']![0]!);
-      const { lessons, logs, approaches } = room.holdingsOf(library, student);
+      const { lessons, logs, approaches, copies } = room.holdingsOf(library, student);
       const what =
         `${student.name} with ${counted(lessons, 'lesson')}, ${counted(logs.length, 'log')} and ` +
         counted(approaches, 'approach', 'approaches');
       if (!options['confirm']) {
-        await output.answer(`Would delete ${what}, for good. --confirm yes does it.\n`);
+        await output.answer(
+          `Would delete ${what}, for good.${copiesToo(copies, 'go')} --confirm yes does it.\n`,
+        );
         return EXIT.done;
       }
-      const { isErased, left } = room.deleteStudent(library, student);
-      await output.answer(
-        `Deleted ${what}. Backups and exports made elsewhere still hold it: delete those yourself.\n`,
-      );
-      if (!isErased)
-        output.message(
-          'Another program is reading the library: bytes may stay in its files until that has ended and any command was run.',
-        );
-      for (const folder of left)
+      const deleted = room.deleteStudent(library, student);
+      await output.answer(`Deleted ${what}.${copiesToo(deleted.copies, 'went')} ${ELSEWHERE}\n`);
+      for (const folder of deleted.left)
         output.message(`${folder} was moved aside by a restore, and may hold it too.`);
-      return EXIT.done;
+      if (deleted.unfinished === null) return EXIT.done;
+      output.message(`halfdot: Bytes of it may still be there. ${deleted.unfinished.message} ${TO_FINISH}`);
+      return EXIT.unusable;
     });
   },
 };
+
+const ELSEWHERE = 'Backups and exports made elsewhere still hold it: delete those yourself.';
+const TO_FINISH = '`halfdot check` clears them away once it can.';
+
+function copiesToo(copies: readonly string[], go: 'go' | 'went'): string {
+  if (copies.length === 0) return '';
+  return ` The copies that Halfdot put beside the library ${go} too, with everybody in them: ${copies.join(', ')}.`;
+}

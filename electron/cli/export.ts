@@ -1,5 +1,5 @@
-import { EXIT, type Command } from './command.ts';
-import { counted, LIBRARY_OPTION, stoppable, withLibrary } from './with-library.ts';
+import type { Command } from './command.ts';
+import { counted, doneWithout, LIBRARY_OPTION, stoppable, withLibrary } from './with-library.ts';
 
 export const exportLibrary: Command = {
   name: 'export',
@@ -12,9 +12,9 @@ export const exportLibrary: Command = {
     const target = args.files[0]!;
     return withLibrary(args, 'existing', output, (library, room) =>
       stoppable(output.job('Exporting'), async (job) => {
-        const { rows } = await room.exportLibrary(library, target, room.watchBy(job));
+        const { rows, missing } = await room.exportLibrary(library, target, room.watchBy(job));
         await output.answer(`${counted(rows, 'entry', 'entries')} written to ${target}.\n`);
-        return EXIT.done;
+        return doneWithout(missing, 'missing or damaged in the library could not be exported', output);
       }),
     );
   },

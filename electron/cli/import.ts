@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { defineFacility, type DefinedFacility } from '../../core/analyze.ts';
-import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
+import { issue, refused, usable, type Outcome } from '../../core/issue/issue.ts';
 import type { Job } from '../../core/log/log.ts';
 import { cannotRead } from '../files/file-problems.ts';
 import type { ImportAsked } from '../library/import-log.ts';
@@ -10,7 +10,14 @@ import { EXIT, type Arguments, type Command, type ExitStatus, type Output } from
 import { JUDGING_OPTIONS, judgingOf } from './judging-options.ts';
 import { LOG_OPTIONS, logSettings } from './log-options.ts';
 import { readFacility, refuse, tell } from './read-input.ts';
-import { counted, LIBRARY_OPTION, stoppable, withLibrary, type LibraryRoom } from './with-library.ts';
+import {
+  counted,
+  doneWithout,
+  LIBRARY_OPTION,
+  stoppable,
+  withLibrary,
+  type LibraryRoom,
+} from './with-library.ts';
 
 export const importLogs: Command = {
   name: 'import',
@@ -37,7 +44,11 @@ export const importLogs: Command = {
     if (from !== undefined) return takeIn(args, from, output);
     if (args.files.length === 0)
       return refuse(
-        refusal('halfdot import needs the name of a log or of a folder with logs, or --from.'),
+        issue(
+          'refusal',
+          'arguments',
+          'halfdot import needs the name of a log or of a folder with logs, or --from.',
+        ),
         output,
       );
     const asked = askedOf(args);
@@ -183,12 +194,16 @@ async function importOne(
     output.message(`${name} is in the library already${as}: skipped.`);
     return 'known';
   }
-  const { approaches, facilities } = result.value;
+  const { approaches, facilities, stays } = result.value;
   const found =
     approaches === 0
       ? 'kept; no approach was found, at no facility that was tried'
       : `kept, ${counted(approaches, 'approach', 'approaches')} at ${facilities.join(' and ')}`;
   await output.answer(`${name}: ${found}\n`);
+  if (stays) {
+    const whose = stays.student === null ? 'without a student' : `of ${stays.student}`;
+    output.message(`${name} was in the library already, and stays in the lesson ${whose} on ${stays.date}.`);
+  }
   return 'kept';
 }
 
@@ -198,20 +213,17 @@ function summary({ kept, known, refused }: Record<'kept' | 'known' | 'refused', 
 }
 
 function takeIn(args: Arguments, from: string, output: Output): Promise<ExitStatus> {
-  if (args.files.length > 0)
-    return Promise.resolve(
-      refuse(refusal('--from takes in an exported library, and no logs beside it.'), output),
-    );
+  const beside = Object.keys(args.options).filter((option) => option !== 'from' && option !== 'library');
+  const what = args.files.length > 0 ? 'logs' : beside.map((option) => `--${option}`).join(' or ');
+  if (what !== '') {
+    const message = `--from takes in an exported library, and no ${what} beside it.`;
+    return Promise.resolve(refuse(issue('refusal', 'arguments', message), output));
+  }
   return withLibrary(args, 'create', output, (library, room) =>
     stoppable(output.job('Taking in'), async (job) => {
-      const { added } = await room.mergeExport(library, from, room.watchBy(job));
+      const { added, missing } = await room.mergeExport(library, from, room.watchBy(job));
       await output.answer(`${counted(added, 'entry', 'entries')} taken in from ${from}.\n`);
-      return EXIT.done;
+      return doneWithout(missing, 'missing or damaged in the export came without the file', output);
     }),
   );
-}
-
-function refusal(message: string) {
-  const outcome = refused('arguments', message);
-  return (outcome as Extract<typeof outcome, { ok: false }>).refusal;
 }

@@ -1,6 +1,5 @@
-import { sheetsOf } from '../../core/sheet/sheet-of.ts';
 import { handOverHtml } from '../../renderer/hand-over/hand-over-html.tsx';
-import type { HandOver } from '../../renderer/hand-over/hand-over.ts';
+import { handOverOf, type HandOver } from '../../renderer/hand-over/hand-over.ts';
 import type { DebriefFormat } from './debrief-formats.ts';
 
 /** As a display of most panels has it. */
@@ -9,7 +8,7 @@ const DOTS = 2;
 /** The page to hand over. */
 export const html: DebriefFormat<HandOver> = {
   ending: 'html',
-  partOf: (composed) => ({ debrief: composed.debrief, sheets: sheetsOf(composed) }),
+  partOf: handOverOf,
   written: (handOver) => handOverHtml([handOver], DOTS),
   allInOne: (handOvers) => handOverHtml(handOvers, DOTS),
 };

@@ -1,5 +1,5 @@
-import { EXIT, type Command } from './command.ts';
-import { counted, inLibraryRoom, LIBRARY_OPTION, stoppable } from './with-library.ts';
+import type { Command } from './command.ts';
+import { counted, doneWithout, inLibraryRoom, LIBRARY_OPTION, stoppable } from './with-library.ts';
 
 export const restore: Command = {
   name: 'restore',
@@ -12,10 +12,10 @@ export const restore: Command = {
     const backup = args.files[0]!;
     return inLibraryRoom(args, output, (room, folder) =>
       stoppable(output.job('Restoring'), async (job) => {
-        const { logs, before } = await room.restore(folder, backup, room.watchBy(job));
+        const { logs, missing, before } = await room.restore(folder, backup, room.watchBy(job));
         const kept = before === null ? '' : ` What was there before is kept in ${before}.`;
         await output.answer(`The library and ${counted(logs, 'log')} were restored from ${backup}.${kept}\n`);
-        return EXIT.done;
+        return doneWithout(missing, 'missing or damaged in the backup could not be restored', output);
       }),
     );
   },

@@ -3,7 +3,7 @@ import type { Job } from '../../core/log/log.ts';
 import type { Library } from '../library/library.ts';
 import type { Opening } from '../library/open-library.ts';
 import { userFolder } from '../services/user-folder.ts';
-import type { Arguments, ExitStatus, Option, Output } from './command.ts';
+import { EXIT, type Arguments, type ExitStatus, type Option, type Output } from './command.ts';
 import { refuse } from './read-input.ts';
 
 export const LIBRARY_OPTION: Readonly<Record<string, Option>> = {
@@ -68,4 +68,11 @@ export async function stoppable(job: Job, work: (job: Job) => Promise<ExitStatus
 /** A line of how many there are of something. */
 export function counted(count: number, one: string, more = `${one}s`): string {
   return `${count} ${count === 1 ? one : more}`;
+}
+
+/** Done; or not quite, where logs were lost: `what` says of whom and to what end, after their number. */
+export function doneWithout(missing: readonly string[], what: string, output: Output): ExitStatus {
+  if (missing.length === 0) return EXIT.done;
+  output.message(`halfdot: ${counted(missing.length, 'log')} ${what}: ${missing.join(', ')}.`);
+  return EXIT.unusable;
 }

@@ -1,16 +1,17 @@
 import { existsSync, mkdirSync, rmSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { flushFile, flushFolder, renameFlushed } from '../files/flushed.ts';
-import { from, type Library } from './library.ts';
+import type { Library } from './library.ts';
 import { LogFiles } from './log-files.ts';
 import { LIBRARY_FILE } from './open-library.ts';
 import { refuseLibrary } from './refusal.ts';
 import { sweepParts } from './sweep-parts.ts';
+import type { KeptLog } from './tables.ts';
 import type { Watch } from './watch.ts';
 
 export interface BackUpMade {
   readonly logs: number;
-  /** Names of logs that were not there to be copied. */
+  /** Names of logs that the library has lost, or that are not whole; a damaged one is copied as it is. */
   readonly missing: readonly string[];
 }
 
@@ -34,7 +35,8 @@ export async function backUp(
     const file = join(folder, LIBRARY_FILE);
     library.execute('VACUUM INTO ?', file);
     flushFile(file);
-    const made = await copyLogs(library, new LogFiles(join(folder, 'logs')), watch, link);
+    const logs = logsNamedIn(file, library);
+    const made = await copyLogs(library.logFiles, logs, new LogFiles(join(folder, 'logs')), watch, link);
     flushFolder(folder);
     renameFlushed(folder, target);
     return made;
@@ -44,12 +46,31 @@ export async function backUp(
   }
 }
 
-async function copyLogs(library: Library, to: LogFiles, watch: Watch, link: boolean): Promise<BackUpMade> {
-  const logs = library.all(from.selectFrom('logs').select(['sha256', 'file_name']));
+export type NamedLog = Pick<KeptLog, 'sha256' | 'file_name'>;
+
+/** The logs of the copy: the library itself may have gained some since, or lost some. */
+function logsNamedIn(file: string, library: Library): NamedLog[] {
+  library.execute('ATTACH ? AS snapshot', file);
+  try {
+    return library.answers<NamedLog>('SELECT sha256, file_name FROM snapshot.logs');
+  } finally {
+    library.execute('DETACH snapshot');
+  }
+}
+
+async function copyLogs(
+  source: LogFiles,
+  logs: readonly NamedLog[],
+  to: LogFiles,
+  watch: Watch,
+  link: boolean,
+): Promise<BackUpMade> {
   const missing: string[] = [];
   for (const [i, { sha256, file_name }] of logs.entries()) {
     await watch(i / logs.length);
-    if (!library.logFiles.copyTo(to, sha256, { link })) missing.push(file_name);
+    const isCopied = source.copyTo(to, sha256, { link });
+    // Another name of the same file is not worth the reading.
+    if (!isCopied || (!link && to.state(sha256) !== 'whole')) missing.push(file_name);
   }
   return { logs: logs.length - missing.length, missing };
 }

@@ -1,4 +1,5 @@
 import { documentText } from './documents.ts';
+import { finishErasing, isErasing } from './erasing.ts';
 import { from, type Library } from './library.ts';
 import { sweepLogs } from './pending-logs.ts';
 import { LibraryRefusal } from './refusal.ts';
@@ -16,7 +17,8 @@ interface Checked {
 /** Looks at everything: SQLite's own check, what refers to what, every document and every log against its hash. */
 export async function checkLibrary(library: Library, watch: Watch): Promise<Checked> {
   sweepLogs(library);
-  const faults = [...fileFaults(library), ...documentFaults(library)];
+  const erasing = erasingOf(library);
+  const faults = [...erasing.faults, ...fileFaults(library), ...documentFaults(library)];
   const logs = library.all(from.selectFrom('logs').select(['sha256', 'file_name']));
   for (const [i, { sha256, file_name }] of logs.entries()) {
     await watch(i / logs.length);
@@ -25,16 +27,32 @@ export async function checkLibrary(library: Library, watch: Watch): Promise<Chec
   }
   const named = new Set(logs.map(({ sha256 }) => sha256));
   const strange = library.logFiles.list().filter((sha256) => !named.has(sha256)).length;
-  const remarks =
-    strange === 0
+  const remarks = [
+    ...erasing.remarks,
+    ...(strange === 0
       ? []
       : [
           `${strange} ${strange === 1 ? 'file' : 'files'} in logs/ that this library does not name; left alone.`,
-        ];
+        ]),
+  ];
   const { count } = library.first(
     from.selectFrom('debriefs').select((of) => of.fn.countAll<number>().as('count')),
   )!;
   return { logs: logs.length, debriefs: count, faults, remarks };
+}
+
+/** A deletion that was begun is done to its end here, where that can be. */
+function erasingOf(library: Library): Pick<Checked, 'faults' | 'remarks'> {
+  if (!isErasing(library)) return { faults: [], remarks: [] };
+  const failure = finishErasing(library);
+  return failure === null
+    ? { faults: [], remarks: ['A deletion that was cut short is finished now: nothing of it is left.'] }
+    : {
+        faults: [
+          `A deletion is not finished, and bytes of what was deleted may still be there. ${failure.message}`,
+        ],
+        remarks: [],
+      };
 }
 
 function fileFaults(library: Library): string[] {

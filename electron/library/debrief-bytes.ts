@@ -1,10 +1,4 @@
-import {
-  dependsOnFacility,
-  materialOf,
-  readFlight,
-  type DefinedFacility,
-  type Flight,
-} from '../../core/analyze.ts';
+import { analyze, materialThere, type DefinedFacility, type Flight } from '../../core/analyze.ts';
 import { composeDebrief, type Judging } from '../../core/debrief/compose-debrief.ts';
 import type { Debrief } from '../../core/debrief/debrief.ts';
 import { usable, type Issue, type Outcome } from '../../core/issue/issue.ts';
@@ -29,27 +23,33 @@ export interface DebriefedBytes {
   readonly debriefs: readonly Debrief[];
 }
 
-/** Debriefs a log that lies in memory at one facility or more; read once where that makes no difference. */
+/**
+ * Debriefs a log that lies in memory at one facility or more; read once where that makes no difference. What is worth
+ * saying of a facility is said where an approach was flown to it.
+ */
 export async function debriefBytes(
   log: LogBytes,
   facilities: readonly [DefinedFacility, ...DefinedFacility[]],
   { settings, judging }: Asked,
   job: Job,
 ): Promise<Outcome<DebriefedBytes>> {
-  const [first] = facilities;
-  const read = (at: DefinedFacility) => readFlight(sourceOf(log), at.geometry.threshold, settings, job);
-  const flight = await read(first);
-  if (!flight.ok) return flight;
+  const source = () => sourceOf(log);
+  const first = await analyze(source(), facilities[0], settings, job);
+  if (!first.ok) return first;
   const debriefs: Debrief[] = [];
-  let issues: readonly Issue[] = flight.issues;
-  for (const facility of facilities) {
-    const isAnother = facility !== first && dependsOnFacility(flight.value, settings);
-    const there = isAnother ? await read(facility) : flight;
+  const issues = new Map<string, Issue>();
+  for (const [i, facility] of facilities.entries()) {
+    const there = i === 0 ? first : await materialThere(first.value, source, facility, settings, job);
     if (!there.ok) return there;
-    issues = there.issues;
-    debriefs.push(composeDebrief(materialOf(there.value, facility), judging));
+    const debrief = composeDebrief(there.value, judging);
+    debriefs.push(debrief);
+    const { facilityIssues } = there.value;
+    // A log that is read again has the same to say of itself.
+    for (const issue of there.issues)
+      if (debrief.approaches.length > 0 || !facilityIssues.includes(issue))
+        issues.set(JSON.stringify(issue), issue);
   }
-  return usable({ flight: flight.value, debriefs }, issues);
+  return usable({ flight: first.value, debriefs }, [...issues.values()]);
 }
 
 const CHUNK_BYTES = 1 << 20;

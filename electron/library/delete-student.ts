@@ -1,11 +1,12 @@
-import { readdirSync, rmSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Issue } from '../../core/issue/issue.ts';
+import { copiesBeside, finishErasing, markErasing } from './erasing.ts';
 import { from, type Library } from './library.ts';
-import { announceLogs, sweepLogs } from './pending-logs.ts';
-import { isBusy } from './refusal.ts';
+import { announceLogs } from './pending-logs.ts';
 import type { Person } from './tables.ts';
 
-/** What there is of a student. */
+/** What there is of a student, and the copies beside the library that go too, with everybody in them. */
 export function holdingsOf(library: Library, { id }: Person) {
   const lessons = library.all(from.selectFrom('lessons').select('id').where('student_id', '=', id));
   const logs = library.all(
@@ -16,11 +17,19 @@ export function holdingsOf(library: Library, { id }: Person) {
       .where('lessons.student_id', '=', id),
   );
   const approaches = library.all(from.selectFrom('approaches').select('number').where('student_id', '=', id));
-  return { lessons: lessons.length, logs: logs.map(({ sha256 }) => sha256), approaches: approaches.length };
+  return {
+    lessons: lessons.length,
+    logs: logs.map(({ sha256 }) => sha256),
+    approaches: approaches.length,
+    copies: copiesBeside(library).map((name) => join(library.folder, name)),
+  };
 }
 
 interface Deleted {
-  readonly isErased: boolean;
+  /** Null where no byte stays; else why some may, until `finishErasing` can do the rest. */
+  readonly unfinished: Issue | null;
+  /** Copies that went with it. */
+  readonly copies: readonly string[];
   /** Folders that a restore moved aside, which may hold the student too. */
   readonly left: readonly string[];
 }
@@ -28,35 +37,23 @@ interface Deleted {
 /**
  * Deletes a student with every lesson, log, debrief, note, estimate, goal and signature. Freed pages are overwritten
  * and the file is written anew, so that no byte of it stays in the file, its write-ahead log or the folder; the copies
- * that the program itself put beside the library go too.
+ * that the program itself put beside the library go too, with everybody in them.
  */
 export function deleteStudent(library: Library, student: Person): Deleted {
-  const { logs } = holdingsOf(library, student);
+  const { logs, copies } = holdingsOf(library, student);
   library.write(() => {
     announceLogs(library, logs);
     library.run(from.deleteFrom('signatures').where('person_id', '=', student.id));
     library.run(from.deleteFrom('notes').where('author_id', '=', student.id));
     library.run(from.deleteFrom('lessons').where('student_id', '=', student.id));
     library.run(from.deleteFrom('people').where('id', '=', student.id));
-    for (const name of namesIn(library.folder, /^before-/))
-      rmSync(join(library.folder, name), { recursive: true });
+    markErasing(library, student.id);
   });
-  sweepLogs(library);
-  const isErased = erase(library);
-  const left = namesIn(library.folder, /^damaged-\d+$/).map((name) => join(library.folder, name));
-  return { isErased, left };
-}
-
-/** False where another process is reading: what it reads stays until it has ended and the library is closed again. */
-function erase(library: Library): boolean {
-  try {
-    library.execute('VACUUM');
-  } catch (error) {
-    if (!isBusy(error)) throw error;
-  }
-  return library.settle();
-}
-
-function namesIn(folder: string, pattern: RegExp): string[] {
-  return readdirSync(folder).filter((name) => pattern.test(name));
+  const unfinished = finishErasing(library);
+  const left = readdirSync(library.folder).filter((name) => /^damaged-\d+$/.test(name));
+  return {
+    unfinished,
+    copies: copies.filter((path) => !existsSync(path)),
+    left: left.map((name) => join(library.folder, name)),
+  };
 }

@@ -14,13 +14,14 @@ export const EXPORT_FILE = 'library.jsonl';
 
 /**
  * Writes everything into a new folder in the open: `library.jsonl`, one JSON object a line (the format and the version
- * first, then every row with its table, the debriefs as themselves), and the logs as in the library.
+ * first, then every row with its table, the debriefs as themselves), and the logs as in the library. `missing`: names of
+ * logs that the library has not whole, whose rows come without a file.
  */
 export async function exportLibrary(
   library: Library,
   target: string,
   watch: Watch,
-): Promise<{ rows: number }> {
+): Promise<{ rows: number; missing: readonly string[] }> {
   if (existsSync(target))
     refuseLibrary('library-in-the-way', `${target} is there already.`, 'Name a folder that is not.');
   const folder = `${resolve(target)}.${process.pid}.part`;
@@ -30,14 +31,15 @@ export async function exportLibrary(
     mkdirSync(folder, { recursive: true });
     const rows = writeRows(library, join(folder, EXPORT_FILE));
     const logs = library.all(from.selectFrom('logs').select(['sha256', 'file_name']));
+    const missing: string[] = [];
     for (const [i, { sha256, file_name }] of logs.entries()) {
       await watch(i / logs.length);
-      library.logFiles.read(sha256, file_name);
-      library.logFiles.copyTo(new LogFiles(join(folder, 'logs')), sha256, { link: false });
+      if (library.logFiles.state(sha256) !== 'whole') missing.push(file_name);
+      else library.logFiles.copyTo(new LogFiles(join(folder, 'logs')), sha256, { link: false });
     }
     flushFolder(folder);
     renameFlushed(folder, target);
-    return { rows };
+    return { rows, missing };
   } catch (error) {
     rmSync(folder, { recursive: true, force: true });
     throw error;

@@ -19,7 +19,13 @@ export interface ImportAsked extends Asked {
 /** What became of one log. */
 type Imported =
   | { readonly became: 'known'; readonly fileName: string }
-  | { readonly became: 'kept'; readonly approaches: number; readonly facilities: readonly string[] };
+  | {
+      readonly became: 'kept';
+      readonly approaches: number;
+      readonly facilities: readonly string[];
+      /** Where it stays, although another student or day was asked for; null where that did not happen. */
+      readonly stays: { readonly student: string | null; readonly date: string } | null;
+    };
 
 /**
  * Reads a log, debriefs it at every facility that it was flown to, and keeps all of that. A log that is here with a
@@ -46,15 +52,21 @@ export async function importLog(
   if (!flight.ok) return flight;
   const { debriefs } = flight.value;
   if (known && debriefs.length === 0) return usable({ became: 'known', fileName: known.file_name });
-  keepFlight(library, flight.value);
+  const stays = keepFlight(library, flight.value);
   return usable(
     {
       became: 'kept',
       approaches: debriefs.reduce((sum, { debrief }) => sum + debrief.approaches.length, 0),
       facilities: debriefs.map(({ facility }) => facility.name),
+      stays: stays && { student: nameOf(library, stays.student_id), date: stays.date },
     },
     debriefed.issues,
   );
+}
+
+function nameOf(library: Library, id: string | null): string | null {
+  if (id === null) return null;
+  return library.first(from.selectFrom('people').select('name').where('id', '=', id))!.name;
 }
 
 function flightToKeep(
@@ -82,6 +94,7 @@ function flightToKeep(
     },
     bytes,
     student,
+    isDateStated: date !== null,
     lesson: {
       ...lessonOn(date ?? start_utc.slice(0, 10)),
       target_airspeed_kt: targetAirspeedKt,

@@ -4,12 +4,12 @@ import type { Debrief } from '../../core/debrief/debrief.ts';
 import type { Facility } from '../../core/facility/facility-schema.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import { keepDocument } from './documents.ts';
-import { keepLesson, type LessonFacts } from './lessons.ts';
+import { keepLesson, moveLog, type LessonFacts } from './lessons.ts';
 import { from, type Library } from './library.ts';
 import { sha256Of } from './log-files.ts';
 import { writeWithLogs } from './pending-logs.ts';
 import { keepPerson } from './people.ts';
-import type { KeptLog } from './tables.ts';
+import type { KeptLog, Lesson } from './tables.ts';
 
 /** One log with everything that was made of it, to be kept whole or not at all. */
 export interface FlightToKeep {
@@ -19,6 +19,8 @@ export interface FlightToKeep {
   /** Null where nobody said. */
   readonly student: string | null;
   readonly lesson: LessonFacts;
+  /** Whether somebody said the lesson's date; else it is the day of the log. */
+  readonly isDateStated: boolean;
   readonly debriefs: readonly DebriefToKeep[];
 }
 
@@ -31,14 +33,14 @@ interface DebriefToKeep {
 
 /**
  * Keeps a flight. The log's file is on the disk before the commit that names it, and all else is in that commit: a
- * crash leaves the flight whole or nothing of it.
+ * crash leaves the flight whole or nothing of it. Gives the lesson in which the log stays where another was asked for.
  */
-export function keepFlight(library: Library, flight: FlightToKeep): void {
-  const { log, bytes, student, lesson, debriefs } = flight;
+export function keepFlight(library: Library, flight: FlightToKeep): Lesson | null {
+  const { log, bytes, student, lesson, isDateStated, debriefs } = flight;
   if (sha256Of(bytes) !== log.sha256) throw new Error('a log was to be kept under the hash of another');
-  writeWithLogs(library, [log.sha256], () => {
+  return writeWithLogs(library, [log.sha256], () => {
     library.logFiles.put(log.sha256, bytes);
-    // It may be here without a debrief, or another process may just have kept it: its lesson stays then.
+    // It may be here without a debrief, or another process may just have kept it.
     const known = library.first(from.selectFrom('logs').select('sha256').where('sha256', '=', log.sha256));
     if (!known) {
       const student_id = student === null ? null : keepPerson(library, 'student', student);
@@ -46,7 +48,10 @@ export function keepFlight(library: Library, flight: FlightToKeep): void {
       const added_utc = new Date().toISOString();
       library.run(from.insertInto('logs').values({ ...log, lesson_id, added_utc }));
     }
+    const asked = { student, date: isDateStated ? lesson.date : null };
+    const stays = known ? moveLog(library, log.sha256, lesson, asked) : null;
     for (const debrief of debriefs) keepDebrief(library, log.sha256, debrief);
+    return stays;
   });
 }
 

@@ -75,7 +75,10 @@ export class LogFiles {
     }
   }
 
+  /** A name may come from a file that others made: nothing but a hash leads anywhere. */
   #path(sha256: string): string {
+    if (!COPY.test(`${sha256}.gz`))
+      refuseLibrary('library-log', `A log is named by what is no hash of it (${sha256}).`);
     return join(this.folder, `${sha256}.gz`);
   }
 }

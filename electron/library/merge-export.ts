@@ -2,6 +2,7 @@ import { createReadStream, existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { gzipSync } from 'node:zlib';
+import type { NamedLog } from './backup.ts';
 import { EXPORT_FILE, EXPORT_FORMAT } from './export-library.ts';
 import { findDebrief } from './keep-flight.ts';
 import { from, type Library } from './library.ts';
@@ -9,7 +10,7 @@ import { LogFiles, sha256Of } from './log-files.ts';
 import { writeWithLogs } from './pending-logs.ts';
 import { findPerson } from './people.ts';
 import { refuseLibrary } from './refusal.ts';
-import { RECORD_TABLES, type KeptDebrief, type Person, type RecordTable } from './tables.ts';
+import { RECORD_TABLES, type KeptDebrief, type Lesson, type Person, type RecordTable } from './tables.ts';
 import type { Watch } from './watch.ts';
 
 type Value = null | number | string | Uint8Array;
@@ -17,25 +18,28 @@ type Row = Record<string, Value>;
 
 /**
  * Adds what another library exported; what is here already stays as it is. People of one name and role are one person,
- * and a log that is here is not taken twice. All of it comes in one commit or nothing.
+ * and a log that is here is not taken twice. All of it comes in one commit or nothing; a log whose file the export has
+ * not whole comes without it, and `missing` names it.
  */
 export async function mergeExport(
   library: Library,
   folder: string,
   watch: Watch,
-): Promise<{ added: number }> {
+): Promise<{ added: number; missing: readonly string[] }> {
   const rows = await readRows(library, join(folder, EXPORT_FILE));
   const logFiles = new LogFiles(join(folder, 'logs'));
-  const logs = rows.filter(([table]) => table === 'logs').map(([, row]) => row as { sha256: string });
+  const logs = rows.filter(([table]) => table === 'logs').map(([, row]) => row as unknown as NamedLog);
   const coming = logs.filter(({ sha256 }) => !isHere(library, sha256));
-  for (const [i, { sha256 }] of coming.entries()) {
+  const missing: string[] = [];
+  const whole: string[] = [];
+  for (const [i, { sha256, file_name }] of coming.entries()) {
     await watch(i / coming.length);
-    logFiles.read(sha256, sha256);
+    if (logFiles.state(sha256) === 'whole') whole.push(sha256);
+    else missing.push(file_name);
   }
-  const sha256s = coming.map(({ sha256 }) => sha256);
-  return writeWithLogs(library, sha256s, () => {
-    for (const sha256 of sha256s) library.logFiles.put(sha256, logFiles.read(sha256, sha256));
-    return { added: new Merging(library, rows).all(folder) };
+  return writeWithLogs(library, whole, () => {
+    for (const sha256 of whole) library.logFiles.put(sha256, logFiles.read(sha256, sha256));
+    return { added: new Merging(library, rows).all(folder), missing };
   });
 }
 
@@ -121,22 +125,62 @@ class Merging {
       if (![1, 19].includes(((error as { errcode?: number }).errcode ?? 0) & 0xff)) throw error;
       refuseLibrary('export-unreadable', `${folder} cannot be used: its rows do not fit together.`);
     }
-    // A log that was here already keeps its lesson, and what comes for it follows.
-    this.#library.execute(
-      'UPDATE approaches SET (student_id, date) = ' +
-        '(SELECT student_id, date FROM lessons WHERE lessons.id = approaches.lesson_id)',
-    );
+    this.#followLogs();
     return added;
   }
 
+  /**
+   * A lesson goes by the one that is here where all of its logs are in that, or where a log of it is and both are the
+   * same student's of the same day. Any other comes as it is: its other logs are no matter of whose lesson is here.
+   */
   #knowLessons(): void {
-    for (const [table, { sha256, lesson_id }] of this.#rows) {
-      if (table !== 'logs') continue;
-      const here = this.#library.first(
-        from.selectFrom('logs').select('lesson_id').where('sha256', '=', String(sha256)),
-      );
-      if (here) this.#ids.set(lesson_id!, here.lesson_id);
+    const names = new Map(this.#of('people').map(({ id, name }) => [id!, String(name)]));
+    const logs = new Map<Value, Value[]>();
+    for (const { lesson_id, sha256 } of this.#of('logs'))
+      logs.set(lesson_id!, [...(logs.get(lesson_id!) ?? []), sha256!]);
+    for (const { id, student_id, date } of this.#of('lessons')) {
+      if (this.#lessonHere(id!)) continue;
+      const found = (logs.get(id!) ?? []).map((sha256) => this.#lessonOfLog(sha256));
+      const name = names.get(student_id!);
+      const student = name === undefined ? null : (findPerson(this.#library, 'student', name)?.id ?? 'new');
+      const [first] = found;
+      const holdsAll = first && found.every((lesson) => lesson?.id === first.id);
+      const isSame = (lesson: Lesson | null) => lesson?.student_id === student && lesson.date === date;
+      const here = holdsAll ? first : found.find(isSame);
+      if (here) this.#ids.set(id!, here.id);
     }
+  }
+
+  #of(wanted: RecordTable): Row[] {
+    return this.#rows.flatMap(([table, row]) => (table === wanted ? [row] : []));
+  }
+
+  #lessonHere(id: Value): boolean {
+    return this.#library.first(from.selectFrom('lessons').select('id').where('id', '=', String(id))) !== null;
+  }
+
+  #lessonOfLog(sha256: Value): Lesson | null {
+    return this.#library.first(
+      from
+        .selectFrom('logs')
+        .innerJoin('lessons', 'lessons.id', 'logs.lesson_id')
+        .selectAll('lessons')
+        .where('logs.sha256', '=', String(sha256)),
+    );
+  }
+
+  /** A log that was here already keeps its lesson, and what came for it follows. */
+  #followLogs(): void {
+    const lesson =
+      'FROM debriefs JOIN logs ON logs.sha256 = debriefs.log_sha256 JOIN lessons ON lessons.id = logs.lesson_id';
+    this.#library.execute(
+      'UPDATE approaches SET (lesson_id, student_id, date) = ' +
+        `(SELECT lessons.id, lessons.student_id, lessons.date ${lesson} WHERE debriefs.id = approaches.debrief_id)`,
+    );
+    this.#library.execute(
+      `UPDATE notes SET lesson_id = (SELECT lessons.id ${lesson} WHERE debriefs.id = notes.debrief_id) ` +
+        'WHERE debrief_id IS NOT NULL',
+    );
   }
 
   #add(table: RecordTable, theirs: Row): boolean {

@@ -1,6 +1,6 @@
 import { defineFacility } from '../../core/analyze.ts';
 import type { ApproachDebrief, Debrief } from '../../core/debrief/debrief.ts';
-import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
+import { usable, type Outcome } from '../../core/issue/issue.ts';
 import type { Job, LogSettings } from '../../core/log/log.ts';
 import type { Standard } from '../../core/standard/standard.ts';
 import { standardById } from '../../core/standard/standards.ts';
@@ -51,8 +51,6 @@ export async function recompute(
   );
   if (!made.ok) return made;
   const debrief = made.value.debriefs[0]!;
-  if (debrief.log.sha256 !== other.log_sha256)
-    return refused('library-log', `The log ${other.file_name} changed while it was read.`);
   const before = readDocument(library, other.id);
   library.write(() => {
     library.run(

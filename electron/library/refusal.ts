@@ -19,10 +19,14 @@ export function refuseLibrary(code: string, message: string, tip: string | null 
   throw new LibraryRefusal(issue('refusal', code, message, { tip }));
 }
 
+/** Of the one transaction: what the command did before it stays done. */
+const UNDONE = 'What was being written was undone.';
+const BRINGS_BACK = '`halfdot restore BACKUP` brings a copy back.';
+
 /** The file is damaged, and was left as it is. */
 export function damaged(path: string): Issue {
   return issue('refusal', 'library-damaged', `The library ${path} is damaged.`, {
-    tip: 'Nothing was changed. `halfdot restore BACKUP` brings a copy back.',
+    tip: BRINGS_BACK,
   });
 }
 
@@ -32,9 +36,6 @@ export function unread(path: string): Issue {
     'refusal',
     'library-disk',
     `The library ${path} could not be read: the disk reports an error.`,
-    {
-      tip: 'Nothing was changed.',
-    },
   );
 }
 
@@ -44,26 +45,13 @@ const CAUSES: Readonly<Record<number, readonly [code: string, what: string, tip:
   5: ['library-busy', 'is being written by another program', 'Try again when that has ended.'],
   6: ['library-busy', 'is being written by another program', 'Try again when that has ended.'],
   8: ['library-read-only', 'cannot be written: its file or folder is read-only', null],
-  10: [
-    'library-disk',
-    'could not be read or written: the disk reports an error or is full',
-    'Nothing was changed.',
-  ],
-  11: ['library-damaged', 'is damaged', 'Nothing was changed. `halfdot restore BACKUP` brings a copy back.'],
-  13: ['library-disk-full', 'cannot be written: the disk is full', 'Nothing was changed.'],
+  10: ['library-disk', 'could not be read or written: the disk reports an error or is full', UNDONE],
+  11: ['library-damaged', 'is damaged', BRINGS_BACK],
+  13: ['library-disk-full', 'cannot be written: the disk is full', UNDONE],
   14: ['library-cannot-open', 'cannot be opened: its folder is not there or not permitted', null],
   23: ['library-not-permitted', 'may not be used: it is not permitted', null],
-  26: [
-    'library-damaged',
-    'is damaged, or no library at all',
-    'Nothing was changed. `halfdot restore BACKUP` brings a copy back.',
-  ],
+  26: ['library-damaged', 'is damaged, or no library at all', BRINGS_BACK],
 };
-
-/** Whether another process was waited for in vain. */
-export function isBusy(error: unknown): boolean {
-  return [5, 6].includes(((error as { errcode?: number }).errcode ?? 0) & 0xff);
-}
 
 /** The refusal that an error stands for; null for a fault of our own. */
 export function refusalOf(error: unknown, path: string): Issue | null {

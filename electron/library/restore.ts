@@ -1,20 +1,22 @@
 import { copyFileSync, existsSync, mkdirSync, renameSync, rmSync, statSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { flushFolder } from '../files/flushed.ts';
-import { backUp } from './backup.ts';
+import { backUp, type NamedLog } from './backup.ts';
 import { versionInFile } from './file-header.ts';
 import type { Library } from './library.ts';
 import { LogFiles } from './log-files.ts';
 import { migrate } from './migrate.ts';
 import { LIBRARY_FILE, openLibrary } from './open-library.ts';
 import { announceLogs, sweepLogs, writeWithLogs } from './pending-logs.ts';
-import { LibraryRefusal, refuseLibrary } from './refusal.ts';
+import { damaged, LibraryRefusal, refuseLibrary } from './refusal.ts';
 import { loadSqlite } from './sqlite.ts';
 import { RECORD_TABLES } from './tables.ts';
 import type { Watch } from './watch.ts';
 
 interface Restored {
   readonly logs: number;
+  /** Names of logs that neither the backup nor the library before it has whole. */
+  readonly missing: readonly string[];
   /** Where what was there before is kept; null where nothing was. */
   readonly before: string | null;
 }
@@ -34,14 +36,20 @@ export async function restore(folder: string, backup: string, watch: Watch): Pro
   try {
     const logs = await stage(source, staged);
     const logFiles = new LogFiles(join(backup, 'logs'));
-    await refuseIncomplete(logFiles, logs, watch);
+    const lacking = await notWhole(logFiles, logs, watch);
     const { library, before } = await openOver(folder, watch);
     try {
-      replaceAll(library, staged, logFiles, logs);
+      const sources = before === null ? [logFiles] : [logFiles, new LogFiles(join(before, 'logs'))];
+      replaceAll(library, staged, sources, logs);
+      const missing = lacking.filter(({ sha256 }) => library.logFiles.state(sha256) !== 'whole');
+      return {
+        logs: logs.length - missing.length,
+        missing: missing.map(({ file_name }) => file_name),
+        before,
+      };
     } finally {
       library.close();
     }
-    return { logs: logs.length, before };
   } finally {
     for (const ending of ['', '-wal', '-shm', '-journal']) rmSync(`${staged}${ending}`, { force: true });
     if (isNew && !existsSync(join(folder, LIBRARY_FILE))) rmSync(folder, { recursive: true });
@@ -61,8 +69,8 @@ function refuseLive(folder: string, backup: string): void {
     );
 }
 
-/** A copy of the backup's file, found whole and of the present version; gives the hashes of its logs. */
-async function stage(source: string, staged: string): Promise<string[]> {
+/** A copy of the backup's file, found whole and of the present version; gives its logs. */
+async function stage(source: string, staged: string): Promise<NamedLog[]> {
   if (versionInFile(source) === 0)
     refuseLibrary('library-no-backup', `${source} is empty: it is no backup of a library.`);
   copyFileSync(source, staged);
@@ -72,8 +80,7 @@ async function stage(source: string, staged: string): Promise<string[]> {
     const answer = sqlite.prepare('PRAGMA integrity_check(1)').get() as { integrity_check: string };
     if (answer.integrity_check !== 'ok') refuseDamagedBackup(source);
     migrate(sqlite);
-    const logs = sqlite.prepare('SELECT sha256 FROM logs').all() as { sha256: string }[];
-    return logs.map(({ sha256 }) => sha256);
+    return sqlite.prepare('SELECT sha256, file_name FROM logs').all() as NamedLog[];
   } catch (error) {
     if ([11, 26].includes((error as { errcode?: number }).errcode ?? 0)) refuseDamagedBackup(source);
     throw error;
@@ -90,18 +97,14 @@ function refuseDamagedBackup(source: string): never {
   );
 }
 
-async function refuseIncomplete(logFiles: LogFiles, logs: readonly string[], watch: Watch): Promise<void> {
-  let bad = 0;
-  for (const [i, sha256] of logs.entries()) {
+/** The logs that the backup cannot give: one that is lost costs its own bytes, and not all the others. */
+async function notWhole(logFiles: LogFiles, logs: readonly NamedLog[], watch: Watch): Promise<NamedLog[]> {
+  const lacking: NamedLog[] = [];
+  for (const [i, log] of logs.entries()) {
     await watch(i / logs.length);
-    if (logFiles.state(sha256) !== 'whole') bad++;
+    if (logFiles.state(log.sha256) !== 'whole') lacking.push(log);
   }
-  if (bad > 0)
-    refuseLibrary(
-      'library-incomplete-backup',
-      `${bad} of the ${logs.length} logs of the backup are missing or damaged (${logFiles.folder}).`,
-      'The library stays as it is.',
-    );
+  return lacking;
 }
 
 /** The library that is to be replaced, with a copy of it kept beside; one that is damaged is moved aside whole. */
@@ -111,12 +114,9 @@ async function openOver(folder: string, watch: Watch): Promise<{ library: Librar
   const path = join(folder, LIBRARY_FILE);
   const wasThere = existsSync(path) && statSync(path).size > 0;
   try {
-    library = await openLibrary(folder, 'restoring');
+    library = await openWhole(folder);
   } catch (error) {
-    const isDamaged =
-      (error instanceof LibraryRefusal && error.issue.code === 'library-damaged') ||
-      [11, 26].includes((error as { errcode?: number }).errcode ?? 0);
-    if (!isDamaged) throw error;
+    if (!isDamage(error)) throw error;
     before = moveAside(folder);
     return { library: await openLibrary(folder, 'restoring'), before };
   }
@@ -130,6 +130,28 @@ async function openOver(folder: string, watch: Watch): Promise<{ library: Librar
     }
   }
   return { library, before };
+}
+
+/** Damage may lie where opening does not look; it would be met in the middle of the restore. */
+async function openWhole(folder: string): Promise<Library> {
+  const library = await openLibrary(folder, 'restoring');
+  try {
+    refuseUnlessWhole(library);
+    return library;
+  } catch (error) {
+    library.close();
+    throw error;
+  }
+}
+
+function refuseUnlessWhole(library: Library): void {
+  const [answer] = library.answers<{ integrity_check: string }>('PRAGMA integrity_check(1)');
+  if (answer?.integrity_check !== 'ok') throw new LibraryRefusal(damaged(library.path));
+}
+
+function isDamage(error: unknown): boolean {
+  if (error instanceof LibraryRefusal) return error.issue.code === 'library-damaged';
+  return [11, 26].includes(((error as { errcode?: number }).errcode ?? 0) & 0xff);
 }
 
 function moveAside(folder: string): string {
@@ -147,11 +169,20 @@ function freeName(name: string): string {
   for (let count = 1; ; count++) if (!existsSync(`${name}-${count}`)) return `${name}-${count}`;
 }
 
-function replaceAll(library: Library, staged: string, from: LogFiles, logs: readonly string[]): void {
+function replaceAll(
+  library: Library,
+  staged: string,
+  sources: readonly LogFiles[],
+  logs: readonly NamedLog[],
+): void {
   library.execute('ATTACH ? AS backup', staged);
-  writeWithLogs(library, logs, () => {
-    for (const sha256 of logs)
-      if (library.logFiles.state(sha256) !== 'whole') from.copyTo(library.logFiles, sha256, { link: false });
+  const sha256s = logs.map(({ sha256 }) => sha256);
+  writeWithLogs(library, sha256s, () => {
+    for (const sha256 of sha256s) {
+      if (library.logFiles.state(sha256) === 'whole') continue;
+      const source = sources.find((one) => one.state(sha256) === 'whole');
+      source?.copyTo(library.logFiles, sha256, { link: false });
+    }
     const now = library.answers<{ sha256: string }>('SELECT sha256 FROM logs');
     announceLogs(
       library,

@@ -51,7 +51,8 @@ export function NeedleTable({ segments, dots }: { segments: readonly DebriefSegm
         if (shown === null) return null;
         return (
           <p key={name}>
-            {name} on final: with the beam’s own error the needle showed {shown} s beyond the limit.
+            {name}, on all of final: with the beam’s own error the needle may have shown {shown} s beyond the
+            limit.
           </p>
         );
       })}

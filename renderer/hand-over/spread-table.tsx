@@ -1,11 +1,12 @@
 import type { DebriefSegment, DebriefSpread } from '../../core/debrief/debrief.ts';
-import { SEGMENT_WORDS } from '../../core/report/segment-lines.ts';
+import { feetToSide, SEGMENT_WORDS } from '../../core/report/segment-lines.ts';
 import { whole } from '../../core/units/whole.ts';
 
 interface Row {
   readonly segment: DebriefSegment;
   readonly name: string;
   readonly spread: DebriefSpread;
+  readonly words: (value: number) => string;
 }
 
 /** How speeds and feet were spread over each stretch of an approach. */
@@ -31,13 +32,13 @@ export function SpreadTable({ segments }: { readonly segments: readonly DebriefS
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ segment, name, spread }) => (
+        {rows.map(({ segment, name, spread, words }) => (
           <tr key={`${segment.startUtc} ${name}`}>
             <td>{SEGMENT_WORDS[segment.kind]}</td>
             <th scope="row">{name}</th>
-            <td className="number">{whole(spread.mean)}</td>
-            <td className="number">{whole(spread.lowest)}</td>
-            <td className="number">{whole(spread.highest)}</td>
+            <td className="number">{words(spread.mean)}</td>
+            <td className="number">{words(spread.lowest)}</td>
+            <td className="number">{words(spread.highest)}</td>
           </tr>
         ))}
       </tbody>
@@ -50,11 +51,11 @@ function rowsOf(segment: DebriefSegment): Row[] {
   const estimated = airspeed?.estimated
     ? `, within ${airspeed.errorKt} kt: estimated from groundspeed and the stated wind`
     : '';
-  const named: [string, DebriefSpread | null][] = [
-    [`Airspeed, kt${estimated}`, airspeed],
-    ['Vertical speed, ft/min', verticalSpeed],
-    ['Right of the centreline, ft', centrelineOffsetFt],
-    ['Above the glidepath, ft', heightAboveGlidepathFt],
+  const named: [string, DebriefSpread | null, Row['words']][] = [
+    [`Airspeed, kt${estimated}`, airspeed, whole],
+    ['Vertical speed, ft/min', verticalSpeed, whole],
+    ['Centreline', centrelineOffsetFt, (ft) => feetToSide(ft, ['right', 'left', 'on it'])],
+    ['Glidepath', heightAboveGlidepathFt, (ft) => feetToSide(ft, ['high', 'low', 'on it'])],
   ];
-  return named.flatMap(([name, spread]) => (spread ? [{ segment, name, spread }] : []));
+  return named.flatMap(([name, spread, words]) => (spread ? [{ segment, name, spread, words }] : []));
 }

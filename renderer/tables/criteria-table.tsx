@@ -12,14 +12,14 @@ interface Props {
 }
 
 /** Every tolerance of the standard: what came of it, by how much, and why; what was not assessed stands last. */
-export function CriteriaTable({ approach: { criteria, segments }, dots, jump }: Props) {
-  const finalUtc = segments.find(({ kind }) => kind === 'final')?.startUtc ?? null;
+export function CriteriaTable({ approach, dots, jump }: Props) {
+  const { criteria } = approach;
   const isOpen = ({ verdict }: DebriefCriterion) => verdict === 'not-assessed';
   const rows = [...criteria.filter((one) => !isOpen(one)), ...criteria.filter(isOpen)];
   if (rows.length === 0) return null;
   return (
     <table className="criteria">
-      <caption>What was held</caption>
+      <caption>What was asked, and what came of it</caption>
       <thead>
         <tr>
           <th scope="col">Verdict</th>
@@ -45,7 +45,7 @@ export function CriteriaTable({ approach: { criteria, segments }, dots, jump }: 
               <Farthest criterion={criterion} dots={dots} jump={jump} />
             </td>
             <td>
-              {whyWords(criterion, finalUtc)}
+              {whyWords(criterion, approach)}
               {criterion.allowed ? `; ${allowedWords(criterion)}` : ''}
             </td>
             <td className="number">

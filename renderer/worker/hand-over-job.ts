@@ -3,8 +3,7 @@ import { usable, type Outcome } from '../../core/issue/issue.ts';
 import type { Job as Progress } from '../../core/log/log.ts';
 import { debriefMap, geoJsonText } from '../../core/report/debrief-geojson.ts';
 import { deviationsCsv } from '../../core/report/deviations-csv.ts';
-import { sheetsOf } from '../../core/sheet/sheet-of.ts';
-import type { HandOver } from '../hand-over/hand-over.ts';
+import { handOverOf, type HandOver } from '../hand-over/hand-over.ts';
 import { composedOf } from './composed-of.ts';
 import type { KeptLogs } from './kept-logs.ts';
 import type { AskedDebrief, JobInput, SavedFile } from './protocol.ts';
@@ -41,10 +40,6 @@ export async function save(
     return usable({ ending: 'debrief.geojson', type: 'application/geo+json', text });
   }
   return usable(deviationsOf(composed.value, input.approach));
-}
-
-function handOverOf(composed: Composed): HandOver {
-  return { debrief: composed.debrief, sheets: sheetsOf(composed) };
 }
 
 /** The fixes of one approach, as they were judged. */

@@ -84,7 +84,7 @@ describe('a debrief', () => {
       debriefOf({ localizerFullScale: spikes(200, 0.8), glidepathFullScale: spikes(240, 0.8) }),
     );
     expect(approach.summary).toMatch(
-      /lost the localizer to the right at [\d,]+ ft, promptly corrected by [\d,]+ ft; lost the glidepath high at \d+ ft, promptly corrected by \d+ ft; /,
+      /lost the localizer to the right at [\d,]+ ft, promptly back within ¾ scale by [\d,]+ ft; lost the glidepath high at \d+ ft, promptly back within ¾ scale by \d+ ft; /,
     );
     expect(needles(approach).map(({ why }) => why)).toEqual(
       Array(2).fill('beyond ¾ scale for less than 1 s, promptly corrected'),

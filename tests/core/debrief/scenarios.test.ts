@@ -197,7 +197,7 @@ describe('the page is true to its log', () => {
     const { localizer } = approach!.segments.find(({ kind }) => kind === 'final')!;
     expect(localizer!.reversalsPerMinute).toBeNull();
     expect(localizer!.unknown.reversalsPerMinute).toContain('more than 3 s apart');
-    expect(text(slow)).toContain('turns not told');
+    expect(text(slow)).toContain('reversals not told');
   });
 
   it('claims no clock for a log that has none', () => {

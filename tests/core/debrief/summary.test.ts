@@ -24,9 +24,8 @@ describe('the first sentence of a debrief', () => {
     // 3° at 90 kt is 477 ft/min (FAA rate of descent table: 480): 150 s before decision altitude, 200 ft above the
     // touchdown zone, it stands near 1,400 ft, and 20 s later 160 ft lower.
     const text = sentence({ localizerFullScale: bump(150, 170, 0.95) });
-    const [, lost, back] = /lost the localizer to the right at ([\d,]+) ft, corrected by ([\d,]+) ft/.exec(
-      text,
-    )!;
+    const [, lost, back] =
+      /lost the localizer to the right at ([\d,]+) ft, back within ¾ scale by ([\d,]+) ft/.exec(text)!;
     const feet = (words: string) => Number(words.replace(',', ''));
     expect(feet(lost!) - feet(back!)).toBeGreaterThanOrEqual(150);
     expect(feet(lost!) - feet(back!)).toBeLessThanOrEqual(180);
@@ -37,15 +36,17 @@ describe('the first sentence of a debrief', () => {
     const twice = ({ timeS }: { timeS: number }) =>
       (timeS >= 150 && timeS <= 152) || (timeS >= 200 && timeS <= 201) ? -0.8 : 0;
     expect(sentence({ glidepathFullScale: twice })).toMatch(
-      /lost the glidepath low at [\d,]+ ft, promptly corrected by [\d,]+ ft, and once more; /,
+      /lost the glidepath low at [\d,]+ ft, promptly back within ¾ scale by [\d,]+ ft, and once more; /,
     );
     const often = ({ timeS }: { timeS: number }) => (timeS > 150 && timeS < 210 && timeS % 20 < 8 ? 0.9 : 0);
-    expect(sentence({ localizerFullScale: often })).toMatch(/corrected by [\d,]+ ft, and 2 times more; /);
+    expect(sentence({ localizerFullScale: often })).toMatch(
+      /back within ¾ scale by [\d,]+ ft, and 2 times more; /,
+    );
   });
 
   it('says where final began out of limits, and what never came back', () => {
     expect(sentence({ localizerFullScale: bump(100, 140, -0.9) })).toContain(
-      'came to final left of the localizer, corrected by ',
+      'came to final left of the localizer, back within ¾ scale by ',
     );
     expect(sentence({ glidepathFullScale: bump(280, 400, 0.9) })).toContain(
       ', and not back before final ended',
@@ -61,7 +62,7 @@ describe('the first sentence of a debrief', () => {
     );
     const text = debriefText(debrief);
     expect(text).toMatch(/Glidepath on final .* within ¾ scale, counted from \d\d:\d\d:\d\d/s);
-    expect(text).toMatch(/beyond the limit, high 0\.90 at most, not judged/);
+    expect(text).toMatch(/beyond the limit, high 0\.90 at most, before it counted/);
   });
 
   it('says of a standard that speaks only below its gate where it looked', () => {
@@ -73,7 +74,9 @@ describe('the first sentence of a debrief', () => {
       {},
       standardById('stabilized-approach')!,
     );
-    expect(high.approaches[0]!.summary).toContain('passed 500 ft high on the glidepath, corrected by ');
+    expect(high.approaches[0]!.summary).toContain(
+      'passed 500 ft high on the glidepath, back within ½ scale by ',
+    );
   });
 
   it('does not say as sure what the error of the log leaves open', () => {
@@ -106,7 +109,7 @@ describe('the first sentence of a debrief', () => {
       fromNm: 4.5,
       localizerFullScale: ({ timeS }: { timeS: number }) => Math.max(0, 0.95 - timeS / 20),
     };
-    expect(sentence(joined)).toContain('joined the localizer inside the fix, corrected by ');
+    expect(sentence(joined)).toContain('joined the localizer inside the fix, back within ¾ scale by ');
     expect(sentence(joined, { vectoredInsideFix: true })).toContain(
       'vectored onto the localizer inside the fix, then both needles within ¾ scale; ',
     );
@@ -154,8 +157,10 @@ describe('a debrief of what was stated', () => {
       return { instructorFlew: [{ startS: beganS + fromS, endS: beganS + toS }] };
     };
     const high = { glidepathFullScale: bump(0, 180, 0.9) };
-    expect(sentence(high)).toContain('came to final high on the glidepath, corrected by ');
-    expect(sentence(high, flew(100, 160))).toContain('took over high on the glidepath, corrected by ');
+    expect(sentence(high)).toContain('came to final high on the glidepath, back within ¾ scale by ');
+    expect(sentence(high, flew(100, 160))).toContain(
+      'took over high on the glidepath, back within ¾ scale by ',
+    );
     expect(sentence(high, flew(100, 190))).toContain('both needles within ¾ scale on final; ');
   });
 });

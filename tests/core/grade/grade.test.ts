@@ -69,7 +69,7 @@ describe('the grade of an approach', () => {
       "This scale is this program's own and no authority's. Points given = points possible × (1 − time beyond the " +
         'limit ÷ 20 % of the time judged), never below 0, and half at most where not met.',
       'Localizer before final: beyond the limit for 0 s of the 200 s judged, all 5 points.',
-      'Altitude before final: not assessed (nothing was said of it); its 5 points leave both columns.',
+      'Altitude before final: not assessed (nothing was said of it); its 5 points are neither given nor possible.',
       'Localizer on final: beyond the limit for 12 s of the 190 s judged; 20 % of that is 38 s; ' +
         '25 × (1 − 12/38) = 17.1 points, but not met gives half at most: 12.5 points.',
       'Glidepath on final: beyond the limit for 4 s of the 200 s judged; 20 % of that is 40 s; ' +
@@ -120,7 +120,7 @@ describe('with unclear criteria', () => {
       words: 'at best well inside',
     });
     expect(grade.working.slice(4, 5)).toEqual([
-      'Glidepath on final: unclear (the band is as wide); its 25 points leave both columns.',
+      'Glidepath on final: unclear (the band is as wide); its 25 points are neither given nor possible.',
     ]);
     expect(grade.working.slice(8)).toEqual([
       'Sum: 75 of 75 points assessed, 100 %.',

@@ -43,7 +43,7 @@ describe('points possible', () => {
     expect(open).toMatchObject({ given: null, possible: null });
     const said = verdict === 'unclear' ? 'unclear' : 'not assessed';
     expect(open.working).toBe(
-      `Airspeed on final: ${said} (nothing was said of it); its 15 points leave both columns.`,
+      `Airspeed on final: ${said} (nothing was said of it); its 15 points are neither given nor possible.`,
     );
   });
 });
@@ -79,7 +79,7 @@ describe('points for time', () => {
     expect(given('localizer-final', { outsideS: 39.9 })).toBe(0.1);
     expect(given('localizer-final', { outsideS: 1, assessedS: 0 })).toBe(0);
     expect(working('localizer-final', { outsideS: 40 })).toMatch(
-      /for 40 s of the 200 s judged; 20 % of that is 40 s, which is used up: 0 of 25 points\.$/,
+      /for 40 s of the 200 s judged; 20 % of that is 40 s, and it was no less: 0 of 25 points\.$/,
     );
   });
 

@@ -66,7 +66,7 @@ describe('a missed approach', () => {
   it('begun late with the runway in sight is met', () => {
     expect(minimums(400, 10, { stated: { visualReferenceAtMinimums: 'seen' } })).toMatchObject({
       verdict: 'met',
-      why: 'continued below decision altitude with the runway in sight',
+      why: 'continued below decision altitude with the runway in sight, as stated',
     });
   });
 
@@ -111,7 +111,7 @@ describe('an approach continued below decision altitude', () => {
   const continued = (flying: Flying) => judged(flying);
 
   it.each([
-    ['seen', 'met', 'continued with the runway in sight'],
+    ['seen', 'met', 'continued with the runway in sight, as stated'],
     ['not-stated', 'not-assessed', 'whether the runway was in sight was not stated'],
   ] as const)('with the runway %s is %s', (visualReferenceAtMinimums, verdict, why) => {
     const found = continued({ stated: { visualReferenceAtMinimums } });

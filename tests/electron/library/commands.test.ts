@@ -1,42 +1,24 @@
-import { spawnSync } from 'node:child_process';
-import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { gunzipSync } from 'node:zlib';
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { Debrief } from '../../../core/debrief/debrief.ts';
 import { keepDocument, readDocument } from '../../../electron/library/documents.ts';
 import { from } from '../../../electron/library/library.ts';
-import { keepPerson, personNamed } from '../../../electron/library/people.ts';
-import { addEstimate, addNote, agreeGoal, sign, signaturesOf } from '../../../electron/library/record.ts';
-import { RECORD_TABLES } from '../../../electron/library/tables.ts';
-import { ROOT } from '../../house/source-files.ts';
+import { keepPerson } from '../../../electron/library/people.ts';
+import { sign, signaturesOf } from '../../../electron/library/record.ts';
 import { runCommand } from '../cli/run-command.ts';
 import {
+  ALL_FACILITIES,
   command,
+  everything,
   expectWhole,
   FACILITY,
   libraryOf,
   manyLogs,
   newFolder,
   opened,
-  rawFile,
   SAMPLE,
+  SAMPLES,
 } from './some-library.ts';
-
-const SAMPLES = join(ROOT, 'samples');
-const ALL_FACILITIES = ['petrelholm-ils-07', 'whimbrelness-ils-13', 'choughfell-ils-32'].flatMap((name) => [
-  '--facility',
-  join(SAMPLES, `${name}.json`),
-]);
-
-/** Every row of the record, by table. */
-function everything(folder: string): Promise<Record<string, unknown[]>> {
-  return opened(folder, (library) =>
-    Object.fromEntries(
-      RECORD_TABLES.map((table) => [table, library.answers(`SELECT * FROM ${table} ORDER BY 1, 2`)]),
-    ),
-  );
-}
 
 let library = '';
 beforeAll(async () => {
@@ -122,6 +104,41 @@ describe('halfdot import', () => {
     expect((await command(fresh, 'import', SAMPLE)).messages[0]).toContain('holds no facility yet');
   });
 
+  it('puts a log that is here without a debrief into the lesson that is asked for', async () => {
+    const own = join(newFolder(), 'library');
+    const elsewhere = ['--facility', join(SAMPLES, 'choughfell-ils-32.json')];
+    await command(own, 'import', SAMPLE, ...elsewhere);
+    const lessons = () =>
+      opened(own, (open) =>
+        open.all(
+          from
+            .selectFrom('lessons')
+            .leftJoin('people', 'people.id', 'lessons.student_id')
+            .select(['people.name', 'lessons.date']),
+        ),
+      );
+    expect(await lessons()).toEqual([{ name: null, date: '2026-03-14' }]);
+    const asked = ['--facility', FACILITY, '--student', 'Rowan Teal', '--date', '2026-05-01'];
+    const said = await command(own, 'import', SAMPLE, ...asked);
+    expect(said).toMatchObject({ status: 0, answer: expect.stringContaining('1 log kept'), messages: [] });
+    expect(await lessons()).toEqual([{ name: 'Rowan Teal', date: '2026-05-01' }]);
+    await expectWhole(own);
+    const listed = (await command(own, 'list', 'approaches', '--student', 'Rowan Teal')).answer;
+    expect(listed).toContain('2026-05-01');
+  });
+
+  it('leaves a log with the student who has it, and says so', async () => {
+    const own = join(newFolder(), 'library');
+    const elsewhere = ['--facility', join(SAMPLES, 'choughfell-ils-32.json')];
+    await command(own, 'import', SAMPLE, ...elsewhere, '--student', 'Rowan Teal');
+    const said = await command(own, 'import', SAMPLE, '--facility', FACILITY, '--student', 'Hazel Wren');
+    expect(said.messages).toEqual([
+      'first-approach.csv was in the library already, and stays in the lesson of Rowan Teal on 2026-03-14.',
+    ]);
+    expect((await command(own, 'list')).answer).not.toContain('Hazel');
+    expect((await command(own, 'list')).answer).toMatch(/Rowan Teal\s+1\s+1\s+2026-03-14/);
+  });
+
   it('stops at a Ctrl-C between two logs, and goes on when it is run again', async () => {
     const own = join(newFolder(), 'library');
     const logs = manyLogs(6);
@@ -170,7 +187,7 @@ describe('halfdot list', () => {
   });
 });
 
-describe('backup, restore and export', () => {
+describe('backup and restore', () => {
   it('bring everything back, and keep what was there', async () => {
     const backup = join(newFolder(), 'backup');
     expect(await command(library, 'backup', backup)).toMatchObject({ status: 0 });
@@ -189,68 +206,6 @@ describe('backup, restore and export', () => {
     expect((await command(fresh, 'restore', backup)).answer).not.toContain('before');
     expect(await everything(fresh)).toEqual(await everything(library));
     expect((await command(library, 'backup', backup)).messages[0]).toContain('is there already');
-  });
-
-  it('an export holds the debriefs in the open, and another library takes it in once', async () => {
-    const out = join(newFolder(), 'out');
-    expect(await command(library, 'export', out)).toMatchObject({ status: 0 });
-    const lines = readFileSync(join(out, 'library.jsonl'), 'utf8').trimEnd().split('\n');
-    expect(JSON.parse(lines[0]!)).toEqual({ format: 'halfdot-library/1', version: 2 });
-    const documents = lines
-      .slice(1)
-      .map((line) => JSON.parse(line) as { table: string; row: { json: Debrief } });
-    expect(documents.find(({ table }) => table === 'documents')!.row.json.format).toBe('halfdot-debrief/1');
-    const other = join(newFolder(), 'other');
-    expect(await command(other, 'import', '--from', out)).toMatchObject({ status: 0 });
-    // Packed anew, a document may be other bytes of the same text.
-    const unpacked = ({ documents, ...rest }: Record<string, unknown[]>) => ({
-      ...rest,
-      documents: (documents as { json_gz: Uint8Array }[]).map((row) => ({
-        ...row,
-        json_gz: gunzipSync(row.json_gz).toString(),
-      })),
-    });
-    expect(unpacked(await everything(other))).toEqual(unpacked(await everything(library)));
-    expect((await command(other, 'import', '--from', out)).answer).toContain('0 entries taken in');
-    expect(await command(other, 'check')).toMatchObject({ status: 0, messages: [] });
-  });
-
-  it('taking in puts people of one name together, and leaves what is here as it is', async () => {
-    const out = join(newFolder(), 'out');
-    await command(library, 'export', out);
-    const own = await libraryOf(SAMPLE);
-    const [student] = (await everything(own))['people'] as { id: string }[];
-    await command(own, 'import', '--from', out);
-    const after = await everything(own);
-    expect(after['people']).toHaveLength(1);
-    expect(after['logs']).toHaveLength(17);
-    expect(
-      (after['approaches'] as { student_id: string }[]).every((row) => row.student_id === student!.id),
-    ).toBe(true);
-    expect(after['approaches']).toHaveLength(17);
-    expect(await command(own, 'check')).toMatchObject({ status: 0, messages: [] });
-  });
-
-  it('an export that is spoilt is refused whole', async () => {
-    const out = join(newFolder(), 'out');
-    await command(library, 'export', out);
-    const path = join(out, 'library.jsonl');
-    const good = readFileSync(path, 'utf8');
-    const spoils: [string, string, string][] = [
-      ['halfdot-library/1', 'other/1', 'no exported library'],
-      ['"version":2', '"version":3', 'newer version'],
-      ['"engineVersion":"0.1.0"', '"engineVersion":"0.1.1"', 'is no row of a library'],
-      ['"role":"student"', '"role":"cook"', 'do not fit together'],
-      ['"table":"people"', '"table":"sqlite_master"', 'is no row of a library'],
-    ];
-    for (const [what, instead, words] of spoils) {
-      writeFileSync(path, good.replace(what, instead));
-      const own = join(newFolder(), 'own');
-      const said = await command(own, 'import', '--from', out);
-      expect(said).toMatchObject({ status: 2, messages: [expect.stringContaining(words)] });
-      expect(Object.values(await everything(own)).flat()).toEqual([]);
-      await expectWhole(own);
-    }
   });
 });
 
@@ -287,80 +242,3 @@ describe('halfdot recompute', () => {
     });
   });
 });
-
-describe('halfdot delete', () => {
-  it('says first what would go, then leaves no byte of it in file, log or folder', async () => {
-    const own = await libraryOf(manyLogs(2), 'Zzyzxwren Quillfeather');
-    await command(
-      own,
-      'import',
-      join(SAMPLES, 'went-around.csv'),
-      '--student',
-      'Hazel Wren',
-      '--facility',
-      FACILITY,
-    );
-    await opened(own, (open) => {
-      const { id } = open.first(
-        from
-          .selectFrom('debriefs')
-          .innerJoin('logs', 'logs.sha256', 'debriefs.log_sha256')
-          .select('debriefs.id')
-          .where('logs.file_name', '=', 'log-01.csv'),
-      )!;
-      const student = personNamed(open, 'student', 'Zzyzxwren Quillfeather');
-      const lesson = open.first(
-        from.selectFrom('lessons').select('id').where('student_id', '=', student.id),
-      )!;
-      const note = { debrief_id: null, about_utc: null, author_id: student.id, text: 'Xylograph remark' };
-      addNote(open, { ...note, lesson_id: lesson.id });
-      agreeGoal(open, { student_id: student.id, lesson_id: null, text: 'Xylograph goal' });
-      addEstimate(open, { debrief_id: id, about_utc: null, level: null, words: 'Xylograph words' });
-      sign(open, { debrief_id: id, person_id: student.id, act: 'graded' });
-    });
-    // A copy that the program puts beside: it would hold the student too.
-    const backup = join(newFolder(), 'backup');
-    await command(own, 'backup', backup);
-    await command(own, 'restore', backup);
-    const words = ['Zzyzxwren', 'Xylograph', 'log-01.csv'];
-    expect(words.every((word) => filesWith(own, word).length > 0)).toBe(true);
-    const would = await command(own, 'delete', '--student', 'zzyzxwren quillfeather');
-    expect(would.answer).toContain(
-      'Would delete Zzyzxwren Quillfeather with 1 lesson, 2 logs and 2 approaches',
-    );
-    expect(words.every((word) => filesWith(own, word).length > 0)).toBe(true);
-    const said = await command(own, 'delete', '--student', 'zzyzxwren quillfeather', '--confirm', 'yes');
-    expect(said).toMatchObject({ status: 0, answer: expect.stringContaining('Deleted') });
-    for (const word of words) expect(filesWith(own, word)).toEqual([]);
-    expect(readdirSync(join(own, 'logs'))).toHaveLength(1);
-    expect((await expectWhole(own)).logs).toEqual(['went-around.csv']);
-  });
-
-  it('says where bytes may stay while another process reads, and a later command clears them away', async () => {
-    const own = await libraryOf(manyLogs(1), 'Zzyzxwren Quillfeather');
-    await rawFile(join(own, 'library.sqlite'), async (reader) => {
-      reader.exec('BEGIN; SELECT * FROM people');
-      const words = ['delete', '--student', 'Zzyzxwren Quillfeather', '--confirm', 'yes', '--library', own];
-      const said = spawnSync(process.execPath, [join(ROOT, 'dist/halfdot.js'), ...words], {
-        encoding: 'utf8',
-      });
-      expect(said).toMatchObject({
-        status: 0,
-        stderr: expect.stringContaining('Another program is reading'),
-      });
-      reader.exec('COMMIT');
-    });
-    await command(own, 'check');
-    expect(filesWith(own, 'Zzyzxwren')).toEqual([]);
-  });
-});
-
-/** The files below a folder that hold these bytes, unpacked or packed. */
-function filesWith(folder: string, word: string): string[] {
-  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((name) => statSync(join(folder, name)).isFile())
-    .filter((name) => {
-      const bytes = readFileSync(join(folder, name));
-      return bytes.includes(word) || (name.endsWith('.gz') && gunzipSync(bytes).includes(word));
-    });
-}

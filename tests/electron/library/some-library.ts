@@ -1,16 +1,22 @@
+import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, expect } from 'vitest';
+import { afterAll, afterEach, expect } from 'vitest';
 import { checkLibrary } from '../../../electron/library/check-library.ts';
 import { from, type Library } from '../../../electron/library/library.ts';
 import { openLibrary } from '../../../electron/library/open-library.ts';
 import { loadSqlite, type SqliteFile } from '../../../electron/library/sqlite.ts';
+import { RECORD_TABLES } from '../../../electron/library/tables.ts';
 import { ROOT } from '../../house/source-files.ts';
 import { runCommand, type Said } from '../cli/run-command.ts';
 
-export const FACILITY = join(ROOT, 'samples/petrelholm-ils-07.json');
-export const SAMPLE = join(ROOT, 'samples/first-approach.csv');
+export const SAMPLES = join(ROOT, 'samples');
+export const FACILITY = join(SAMPLES, 'petrelholm-ils-07.json');
+export const SAMPLE = join(SAMPLES, 'first-approach.csv');
+export const ALL_FACILITIES = ['petrelholm-ils-07', 'whimbrelness-ils-13', 'choughfell-ils-32'].flatMap(
+  (name) => ['--facility', join(SAMPLES, `${name}.json`)],
+);
 const NO_WATCH = async () => {};
 
 const folders: string[] = [];
@@ -85,4 +91,29 @@ export async function expectWhole(folder: string): Promise<{ logs: string[]; not
     expect(new Set(notes).size).toBe(notes.length);
     return { logs: names, notes };
   });
+}
+
+/** Every row of the record, by table. */
+export function everything(folder: string): Promise<Record<string, unknown[]>> {
+  return opened(folder, (library) =>
+    Object.fromEntries(
+      RECORD_TABLES.map((table) => [table, library.answers(`SELECT * FROM ${table} ORDER BY 1, 2`)]),
+    ),
+  );
+}
+
+const mounted: string[] = [];
+afterEach(() => {
+  // Lazily: a closed file is let go of only when its memory is cleared away.
+  for (const folder of mounted.splice(0)) spawnSync('umount', ['-l', folder]);
+});
+
+/** A disk of its own of so many kilobytes; null where this machine lets nobody mount one. */
+export function smallDisk(kB: number): string | null {
+  const folder = join(newFolder(), 'disk');
+  mkdirSync(folder);
+  const { status } = spawnSync('mount', ['-t', 'tmpfs', '-o', `size=${kB}k`, 'tmpfs', folder]);
+  if (status !== 0) return null;
+  mounted.push(folder);
+  return folder;
 }
