@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
+import { taskSentences } from '../../../core/report/debrief-text.ts';
 import type { Standard } from '../../../core/standard/standard.ts';
 import { DEFAULT_STANDARD, SHIPPED, standardById } from '../../../core/standard/standards.ts';
 import type { AppState } from '../../state/app-state.ts';
@@ -119,9 +120,9 @@ function Chosen({ chosenId, state, session, makeFrom }: ChosenProps) {
 }
 
 function Tasks({ standard }: { readonly standard: Standard }) {
-  return standard.tasks.map(({ code, title, covered, notSeen }) => (
-    <p key={code} className="aside">
-      Of {code}, {title}, a debrief covers in part: {covered}. It cannot see: {notSeen}.
+  return taskSentences({ standard }).map(([covers, cannotSee]) => (
+    <p key={covers} className="aside">
+      {covers} {cannotSee}
     </p>
   ));
 }
