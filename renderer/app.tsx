@@ -4,6 +4,8 @@ import { CAUTIONS } from '../core/debrief/cautions.ts';
 import type { AppState, View } from './state/app-state.ts';
 import type { Session } from './state/session.ts';
 import { FacilitiesView, fetchLaterViews, FlightView, StandardsView } from './later-views.ts';
+import { Boundary } from './views/boundary.tsx';
+import { current } from './views/current.ts';
 import { StartView } from './views/start-view.tsx';
 
 /** The whole page: what can be gone to, what is open, and the view that is shown. A log can be dropped anywhere. */
@@ -25,9 +27,14 @@ export function App({ session }: { readonly session: Session }) {
       <Header state={state} session={session} />
       <Notices state={state} session={session} />
       <main>
-        <Suspense fallback={null}>
-          <Shown state={state} session={session} />
-        </Suspense>
+        <Boundary
+          key={state.view === 'flight' ? state.flightId : state.view}
+          reload={() => void session.reload()}
+        >
+          <Suspense fallback={null}>
+            <Shown state={state} session={session} />
+          </Suspense>
+        </Boundary>
       </main>
       <footer className="cautions">
         {CAUTIONS.map((caution) => (
@@ -93,11 +100,6 @@ function Header({ state, session }: Props) {
       <ThemeChoice state={state} session={session} />
     </header>
   );
-}
-
-/** Which of several buttons stands for what is shown. */
-function current(isCurrent: boolean): { 'aria-current'?: 'page' } {
-  return isCurrent ? { 'aria-current': 'page' } : {};
 }
 
 function ThemeChoice({ state, session }: Props) {

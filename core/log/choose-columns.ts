@@ -4,7 +4,8 @@ import type { ColumnRole, LogColumn, LogSettings } from './log.ts';
 import { isQuantity } from './quantity-rules.ts';
 import { recogniseColumn } from './recognise-column.ts';
 import type { Recognised } from './recognise-column.ts';
-import { saidOf, unitInWords } from './stated-units.ts';
+import { saidOf } from './said-of.ts';
+import { unitInWords } from './stated-units.ts';
 import { timeRole } from './time-role.ts';
 import type { Unit } from './unit-words.ts';
 

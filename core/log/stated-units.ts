@@ -18,11 +18,6 @@ export function unitInWords(words: string): Unit | undefined {
   return unit?.dimension === 'other' ? undefined : unit;
 }
 
-/** What the user says under a header; headers come from strangers and may be called "constructor". */
-export function saidOf<T>(said: Readonly<Record<string, T>> | undefined, header: string): T | undefined {
-  return said !== undefined && Object.hasOwn(said, header) ? said[header] : undefined;
-}
-
 /** Refuses settings that name a unit which is none; null when all are known. */
 export function unknownUnit({ units = {} }: LogSettings): Outcome<never> | null {
   for (const [header, words] of Object.entries(units)) {

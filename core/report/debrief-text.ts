@@ -91,8 +91,13 @@ function taskLines(debrief: Debrief): string[] {
   ]);
 }
 
+/** A debrief, or a standard alone. */
+interface Tasked {
+  readonly standard: Pick<Debrief['standard'], 'tasks'>;
+}
+
 /** Which tasks of the standard this covers in part, and what it cannot see of them, a pair of sentences each. */
-export function taskSentences({ standard }: Debrief): [covers: string, cannotSee: string][] {
+export function taskSentences({ standard }: Tasked): [covers: string, cannotSee: string][] {
   return standard.tasks.map(({ code, title, covered, notSeen }) => [
     `Of ${code}, ${title}, a log can show in part: ${covered}.`,
     `It cannot see: ${notSeen}.`,

@@ -1,3 +1,4 @@
+import { SINK_MARGIN_FPM } from '../standard/gate-items.ts';
 import { TIMED_TITLES } from '../standard/criterion-ids.ts';
 import { noLimit } from '../standard/no-limit.ts';
 import { OWN_UNITS } from '../standard/own-criteria.ts';
@@ -129,7 +130,7 @@ function atGates({ localizer, glidepath, airspeed, speedBasis, sinkFpm, bankDeg 
 }
 
 function sinkWords({ upper }: Limit): string {
-  return `at most ${whole(upper!)} ft/min, or 300 more than the groundspeed needs where that is higher`;
+  return `at most ${whole(upper!)} ft/min, or ${SINK_MARGIN_FPM} more than the groundspeed needs where that is higher`;
 }
 
 function atMinimums(standard: Standard): Tolerance {

@@ -16,7 +16,7 @@ import { bandWords, scaleWords } from './words.ts';
 /** Sink at a gate is a straight line through the heights of this long, centred (design, section 9). */
 const SINK_FIT_S = 5;
 /** Above what the groundspeed needs, where that is more than the standard's limit. Ours. */
-const SINK_MARGIN_FPM = 300;
+export const SINK_MARGIN_FPM = 300;
 
 /** How each item stood at a gate. */
 export function itemsAtGate(sitting: Case, momentS: number): ItemFinding[] {

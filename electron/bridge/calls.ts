@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { LARGEST_BASE64, MOST_RECENTS } from './kept-limits.ts';
 import { LIBRARY_CALLS } from './library-calls.ts';
+import { OWN_FACILITIES } from './own-facilities-bounds.ts';
 import { OWN_STANDARDS } from './own-standards-bounds.ts';
 import { RECENT, SHA256 } from './recent.ts';
 
@@ -22,16 +23,24 @@ const SAMPLE = z.strictObject({
   stated: z.record(z.string(), z.string()),
 });
 
-/** Facility files have one or two thousand. */
-const MAX_FACILITY_CHARACTERS = 100_000;
+/**
+ * A page keeps no more than its bounds say. What several windows have kept at once is put together, and may be as many
+ * times more: that is never refused.
+ */
+const WINDOWS = 10;
 
 /** What the app remembers until there is a library. Everything is the user's own; nothing of it leaves the machine. */
 export const NOTES = z.strictObject({
   format: z.literal('halfdot-notes/1'),
   /** Facility files as their user wrote them, by an id of the app's. */
   facilities: z
-    .array(z.strictObject({ id: z.string().min(1).max(64), text: z.string().max(MAX_FACILITY_CHARACTERS) }))
-    .max(500),
+    .array(
+      z.strictObject({
+        id: z.string().min(1).max(64),
+        text: z.string().max(OWN_FACILITIES.characters),
+      }),
+    )
+    .max(WINDOWS * OWN_FACILITIES.count),
   /** Files of standards of the user's own, likewise. Notes from before there were any have none. */
   standards: z
     .array(
@@ -40,10 +49,10 @@ export const NOTES = z.strictObject({
         text: z.string().max(OWN_STANDARDS.characters),
       }),
     )
-    .max(OWN_STANDARDS.count)
+    .max(WINDOWS * OWN_STANDARDS.count)
     .default([]),
-  /** What was typed into facilities and not kept yet, by their ids; notes of before there were drafts have none. */
-  drafts: z.optional(z.record(z.string().min(1).max(64), z.string().max(MAX_FACILITY_CHARACTERS))),
+  /** What was typed into facilities and standards and not kept yet, by their ids; older notes have none. */
+  drafts: z.optional(z.record(z.string().min(1).max(64), z.string().max(OWN_FACILITIES.characters))),
   /** Roles by header text, for logs with these headers; null leaves the column out. */
   mappings: z.record(z.string(), z.record(z.string(), z.string().nullable())),
   /** Units by header text, for logs with these headers. Notes that were kept before there were any have none. */
@@ -92,6 +101,8 @@ export const CALLS = {
   },
   /** Which logs a copy is kept of. */
   keptLogs: { input: NOTHING, output: z.array(SHA256) },
+  /** Removes every copy, also those that no list ever named, once the saved notes name none. */
+  removeCopies: { input: NOTHING, output: NOTHING },
   readKept: { input: z.strictObject({ sha256: SHA256 }), output: CONTENT },
   ...LIBRARY_CALLS,
 } as const;

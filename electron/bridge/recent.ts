@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { ALTITUDE_KINDS, QUANTITIES, TIME_ROLES, type LogSettings } from '../../core/log/log.ts';
+import { RECEIVER_KINDS } from '../../core/track/receiver.ts';
 import type { Stated } from '../../core/standard/stated.ts';
 
 /** Names content, and never a place: of hex digits no path can be made. */
@@ -16,7 +17,7 @@ export const LOG_SETTINGS = z.strictObject({
   timeZone: z.string().exactOptional(),
   startS: z.number().exactOptional(),
   altimeterSettingHpa: z.number().exactOptional(),
-  receiver: z.enum(['augmented', 'plain', 'phone']).exactOptional(),
+  receiver: z.enum(RECEIVER_KINDS).exactOptional(),
   temperatureC: z.number().exactOptional(),
 } satisfies ShapeOf<LogSettings>);
 

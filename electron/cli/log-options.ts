@@ -7,6 +7,7 @@ import {
   type ColumnRole,
   type LogSettings,
 } from '../../core/log/log.ts';
+import { startFrom } from '../../core/log/start-text.ts';
 import { UNIT_NAMES, unitInWords } from '../../core/log/stated-units.ts';
 import { HECTOPASCALS_PER_INCH_OF_MERCURY } from '../../core/units/units.ts';
 import { RECEIVER_KINDS, type ReceiverKind } from '../../core/track/receiver.ts';
@@ -58,9 +59,11 @@ export function logSettings({ options }: Arguments): Outcome<LogSettings> {
   const units = unitsOf(options['unit'] ?? []);
   if (!units.ok) return units;
   const start = options['start']?.[0];
-  const startMs = start === undefined ? NaN : Date.parse(start);
-  if (start !== undefined && Number.isNaN(startMs))
-    return refused('arguments', `--start ${start} is no time.`, { tip: 'Write it as 2026-05-01T09:00:00Z.' });
+  const startS = start === undefined ? null : startFrom(start);
+  if (start !== undefined && startS === null)
+    return refused('arguments', `--start ${start} is no time.`, {
+      tip: 'Write it as 2026-05-01T09:00:00Z; without a zone it is UTC.',
+    });
   const setting = settingHpa(options['qnh']?.[0]);
   if (!setting.ok) return setting;
   const temperature = numberOf('temperature', options['temperature']?.[0], TEMPERATURE_C);
@@ -75,7 +78,7 @@ export function logSettings({ options }: Arguments): Outcome<LogSettings> {
     ...(order && { dateOrder: order as (typeof DATE_ORDERS)[number] }),
     ...(kind && { altitudeKind: kind as AltitudeKind }),
     ...(zone && { timeZone: zone }),
-    ...(start && { startS: startMs / 1000 }),
+    ...(startS !== null && { startS }),
     ...(setting.value !== null && { altimeterSettingHpa: setting.value }),
     ...(receiver && { receiver: receiver as ReceiverKind }),
     ...(temperature.value !== null && { temperatureC: temperature.value }),

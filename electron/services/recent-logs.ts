@@ -4,8 +4,8 @@ import type { NotesFile } from './notes-file.ts';
 
 /**
  * Notes and copies of logs together: a copy is kept only of a log that the saved notes name, and removed only after
- * notes were saved that name it no more. Copies that no list of this program ever named are left alone: they may
- * belong to notes that could not be read and lie beside.
+ * notes were saved that name it no more. Copies that no list of this program ever named are left alone, since they may
+ * belong to notes that could not be read and lie beside, until all are to be forgotten.
  */
 export class RecentLogs {
   readonly #notes: NotesFile;
@@ -21,9 +21,14 @@ export class RecentLogs {
     const answer = this.#notes.save(revision, notes);
     if (!answer.saved) return answer;
     const now = this.#named();
-    if (now.size === 0 && before.size > 0) this.#copies.removeAll();
-    else this.#copies.remove([...before].filter((sha256) => !now.has(sha256)));
+    this.#copies.remove([...before].filter((sha256) => !now.has(sha256)));
     return answer;
+  }
+
+  removeCopies(): Output<'removeCopies'> {
+    // Another window may have opened one meanwhile.
+    if (this.#named().size === 0) this.#copies.removeAll();
+    return {};
   }
 
   keep({ base64 }: Input<'keepLog'>): Promise<Output<'keepLog'>> {

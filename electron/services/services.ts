@@ -36,6 +36,7 @@ export function servicesOf(
     saveNotes: async (input) => recents.save(input),
     keepLog: (input) => recents.keep(input),
     keptLogs: async () => copies.list(),
+    removeCopies: async () => recents.removeCopies(),
     readKept: (input) => recents.read(input),
     ...libraryServicesOf(library),
   };

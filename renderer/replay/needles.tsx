@@ -1,7 +1,9 @@
+import type { Dots } from '../../core/sheet/sheet.ts';
+
 interface Props {
   readonly localizer: number;
   readonly glidepath: number;
-  readonly dots: 2 | 5;
+  readonly dots: Dots;
 }
 
 const SIZE = 170;

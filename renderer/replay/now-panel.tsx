@@ -3,7 +3,7 @@ import { useSyncExternalStore } from 'react';
 import { tenths } from '../../core/report/event-lines.ts';
 import { sidedInDots, type Axis } from '../../core/report/sided.ts';
 import { glidepathFeetAt, localizerFeetAt } from '../../core/sheet/beam-lines.ts';
-import type { Sheet } from '../../core/sheet/sheet.ts';
+import type { Dots, Sheet } from '../../core/sheet/sheet.ts';
 import type { AltitudeSource } from '../../core/track/track.ts';
 import { clockOf, feetWords } from '../sheet/words.ts';
 import { valueAtRow } from '../sheet/rows.ts';
@@ -15,7 +15,7 @@ import { recordedRow } from './under-pointer.ts';
 interface Props {
   readonly sheet: Sheet;
   readonly moment: Moment;
-  readonly dots: 2 | 5;
+  readonly dots: Dots;
   /** A pair of needles in place of the rulers. */
   readonly asNeedles: boolean;
 }
@@ -48,7 +48,7 @@ interface RowProps {
 
 interface DeviationProps extends RowProps {
   readonly s: number;
-  readonly dots: 2 | 5;
+  readonly dots: Dots;
   readonly asNeedles: boolean;
 }
 

@@ -1,5 +1,5 @@
 import { useMemo, useRef, useState, type KeyboardEvent, type PointerEvent, type RefObject } from 'react';
-import type { Sheet } from '../../core/sheet/sheet.ts';
+import type { Dots, Sheet } from '../../core/sheet/sheet.ts';
 import { frameOf, wholeRange, type Frame, type SheetView } from '../sheet/frame.ts';
 import { SheetFigure } from '../sheet/sheet-figure.tsx';
 import { PathTable } from '../tables/path-table.tsx';
@@ -20,7 +20,7 @@ import { useWheel } from './use-wheel.ts';
 interface Props {
   readonly sheet: Sheet;
   readonly moment: Moment;
-  readonly dots: 2 | 5;
+  readonly dots: Dots;
   /** Other approaches at the same facility, that can be laid over this one. */
   readonly candidates: readonly OtherSheet[];
 }
@@ -90,7 +90,7 @@ const KEYS =
 interface Seen {
   readonly axis: SheetView['axis'];
   readonly range: SheetView['range'];
-  readonly dots: 2 | 5;
+  readonly dots: Dots;
   readonly looks: Looks;
 }
 

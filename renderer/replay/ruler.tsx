@@ -1,4 +1,5 @@
 import type { Axis } from '../../core/report/sided.ts';
+import type { Dots } from '../../core/sheet/sheet.ts';
 
 const SIZE = 170;
 const MID = SIZE / 2;
@@ -8,7 +9,7 @@ const NARROW = 46;
 interface Props {
   readonly axis: Axis;
   readonly fullScale: number;
-  readonly dots: 2 | 5;
+  readonly dots: Dots;
 }
 
 /** Where the aircraft was on one axis, with the path as the zero line; beyond full scale the mark stands at the end, hollow. */

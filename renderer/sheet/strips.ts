@@ -1,12 +1,12 @@
 import { whole } from '../../core/units/whole.ts';
 import type { Span } from '../../core/numeric/polyline.ts';
 import { glidepathFeetAt, localizerFeetAt } from '../../core/sheet/beam-lines.ts';
-import type { BandedStrip, ExtraStrip, Sheet } from '../../core/sheet/sheet.ts';
+import type { BandedStrip, Dots, ExtraStrip, Sheet } from '../../core/sheet/sheet.ts';
 import { extentOf } from './domains.ts';
 import { valueAtRow, type Row } from './rows.ts';
 
 /** How a needle is told: in dots, of which so many make full scale, or in feet. */
-export type ScaleWords = 2 | 5 | 'feet';
+export type ScaleWords = Dots | 'feet';
 
 /** One strip of the sheet: a line over the miles, with what it is held to. */
 export interface Strip {

@@ -81,8 +81,6 @@ export interface FacilityEntry {
 
 /** A standard of the user's own. */
 export interface StandardEntry extends StandardText {
-  /** What is being typed at it and not kept yet; null when nothing is. */
-  readonly draft: string | null;
   readonly reading: StandardReading | null;
 }
 

@@ -11,9 +11,6 @@ export type Group = Readonly<Record<string, unknown>>;
 export type Draft =
   { readonly ok: true; readonly root: Group } | { readonly ok: false; readonly why: string };
 
-/** The notes take no longer ones; facility files have one or two thousand. */
-export const MAX_FACILITY_CHARACTERS = 100_000;
-
 /** A facility of which nothing is known yet. No value is put in for the user to overlook. */
 export const NEW_FACILITY = written({ format: FACILITY_FORMAT });
 

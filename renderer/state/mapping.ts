@@ -1,18 +1,20 @@
 import type { ColumnRole, LogColumn, LogSettings } from '../../core/log/log.ts';
 import { unitsOffered } from '../../core/log/offered-units.ts';
+import { saidOf } from '../../core/log/said-of.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
 
 /** What the user says of a log's columns, by header text: what they are taken for, and what they are in. */
 export type Mapping = Pick<LogSettings, 'columns' | 'units'>;
 
 /** What a column is taken for: as the user said last, also while the log is still being read anew. */
-export function roleNow({ columns = {} }: Mapping, { header, role }: LogColumn): ColumnRole | null {
-  return Object.hasOwn(columns, header) ? columns[header]! : role;
+export function roleNow({ columns }: Mapping, { header, role }: LogColumn): ColumnRole | null {
+  const said = saidOf(columns, header);
+  return said === undefined ? role : said;
 }
 
 /** The unit that the user says a column is in; null when that is left to the log. */
-export function unitNow({ units = {} }: Mapping, { header }: LogColumn): string | null {
-  return Object.hasOwn(units, header) ? units[header]! : null;
+export function unitNow({ units }: Mapping, { header }: LogColumn): string | null {
+  return saidOf(units, header) ?? null;
 }
 
 /** All columns as they are, but one that is taken for something else; a unit which that cannot have goes. */

@@ -5,7 +5,8 @@ type Notable = Readonly<Record<string, unknown>>;
 
 /**
  * Notes in which what was changed here and what another window has changed since both stand: `base` is what this page
- * started from, `mine` what it made of it, `theirs` what is kept now. Where both changed the same value, mine holds.
+ * started from, `mine` what it made of it, `theirs` what is kept now. Where both changed the same value, mine holds,
+ * also where it takes back what was said; but a change holds against a removal, whoever made it.
  */
 export function mergeNotes(base: Notes, mine: Notes, theirs: Notes): Notes {
   const notes = merged(base, mine, theirs) as Notes;
@@ -26,7 +27,7 @@ function merged(base: unknown, mine: unknown, theirs: unknown): unknown {
     return Object.values(both);
   }
   if (isNotable(mine) && isNotable(theirs)) return mergedByKey(isNotable(base) ? base : {}, mine, theirs);
-  return mine ?? theirs;
+  return mine === undefined ? theirs : mine;
 }
 
 function mergedByKey(base: Notable, mine: Notable, theirs: Notable): Notable {

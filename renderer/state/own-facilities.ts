@@ -1,75 +1,115 @@
+import { whole } from '../../core/units/whole.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
-import type { FacilityReading, FacilityText } from '../worker/protocol.ts';
-import type { Analyst } from './analyst.ts';
+import { OWN_FACILITIES } from '../../electron/bridge/own-facilities-bounds.ts';
+import type { FacilityReading } from '../worker/protocol.ts';
+import type { FacilityEntry, Flight } from './app-state.ts';
+import { withDraft } from './drafts.ts';
 import { loadFacilities } from './load-facilities.ts';
-import type { Store } from './store.ts';
+import type { OwnParts } from './own-parts.ts';
+import { textOfFile } from './text-of-file.ts';
 
-interface Parts {
-  readonly store: Store;
-  readonly analyst: Analyst;
-  readonly saveNotes: (notes: Notes) => Promise<void>;
-  /** Debriefs a log anew. */
-  readonly judge: (flightId: string) => Promise<void>;
-}
-
-/** Long enough that a word is not written to the disk letter by letter. */
-const DRAFT_WAIT_MS = 300;
+const BOUND = `a facility has at most ${whole(OWN_FACILITIES.characters)} characters.`;
 
 /** What the user can do with facilities of their own: they are kept in the notes, and read by the worker. */
 export class OwnFacilities {
-  readonly #parts: Parts;
-  #draftTimer = 0;
+  readonly #parts: OwnParts;
 
-  constructor(parts: Parts) {
+  constructor(parts: OwnParts) {
     this.#parts = parts;
   }
 
-  /** Reads those of the notes and of the samples. */
+  /** Reads those of the notes and of the samples; what was debriefed at one that changed or went is debriefed anew. */
   async load(notes: Notes): Promise<void> {
-    const { store, analyst } = this.#parts;
+    const { store, analyst, judge } = this.#parts;
     const facilities = await loadFacilities(analyst, store.state().samples, notes);
+    const before = store.state().facilities;
     store.dispatch({ do: 'facilities', facilities });
+    for (const { id, facilityId } of store.state().flights)
+      if (textOf(before, facilityId) !== textOf(facilities, facilityId)) await judge(id);
   }
 
-  async read(facility: FacilityText): Promise<FacilityReading | null> {
-    const done = await this.#parts.analyst.start('facilities', { facilities: [facility] }).done;
+  /**
+   * Where a log's facility is not there any more the best of those that it was flown to stands in, which is said;
+   * where it was flown to no other, none is chosen.
+   */
+  settle(flight: Flight, fits = flight.fits): void {
+    const { store } = this.#parts;
+    const { facilities } = store.state();
+    const isThere = (id: string) => facilities.some((facility) => facility.id === id);
+    // Until it is known where it was flown, nothing can stand in.
+    if (flight.facilityId === null || fits === null || isThere(flight.facilityId)) return;
+    const facilityId = fits.find(isThere) ?? null;
+    store.dispatch({ do: 'change', id: flight.id, change: { facilityId } });
+    const next = facilityId === null ? 'choose another' : 'look at the one chosen now';
+    this.#tell(`The facility at which ${flight.name} was debriefed is not there any more: ${next}.`);
+  }
+
+  /** What a text says, before it is kept. */
+  readonly read = async (text: string): Promise<FacilityReading | null> => {
+    const done = await this.#parts.analyst.start('facilities', { facilities: [{ id: '', text }] }).done;
     return done.kind === 'done' ? done.value[0]! : null;
+  };
+
+  /** Keeps what a file holds, whether it can be used already or not; null where it cannot be kept. */
+  async bringIn(file: File): Promise<string | null> {
+    const text = await textOfFile(file, OWN_FACILITIES.characters);
+    if (text !== null) return this.add(text);
+    this.#tell(`${file.name} was not brought in: ${BOUND} Is it a track log?`);
+    return null;
   }
 
-  /** Adds or changes one, at its place; what was typed into it is kept with that. */
-  async keep(id: string, text: string): Promise<void> {
-    const { store, judge } = this.#parts;
-    const { notes } = store.state();
+  /** Keeps a new one; its id, or null where it cannot be kept. */
+  async add(text: string): Promise<string | null> {
+    if (this.#parts.store.state().notes.facilities.length >= OWN_FACILITIES.count) {
+      this.#tell(`${OWN_FACILITIES.count} facilities of your own are kept already: remove one first.`);
+      return null;
+    }
+    const id = crypto.randomUUID();
+    return (await this.keep(id, text)) ? id : null;
+  }
+
+  /** Adds or changes one, at its place; what was typed into it is kept with that. False where it cannot be kept. */
+  async keep(id: string, text: string): Promise<boolean> {
+    if (this.#isTooLong(text)) return false;
+    const { notes } = this.#parts.store.state();
     const isNew = !notes.facilities.some((facility) => facility.id === id);
     const facilities = isNew
       ? [...notes.facilities, { id, text }]
       : notes.facilities.map((facility) => (facility.id === id ? { id, text } : facility));
-    await this.#save({ ...notes, facilities, drafts: withDraft(notes, id, null) });
-    for (const flight of store.state().flights) if (flight.facilityId === id) await judge(flight.id);
+    await this.#save(id, { ...notes, facilities });
+    return true;
   }
 
   async remove(id: string): Promise<void> {
     const { notes } = this.#parts.store.state();
-    const facilities = notes.facilities.filter((facility) => facility.id !== id);
-    await this.#save({ ...notes, facilities, drafts: withDraft(notes, id, null) });
+    await this.#save(id, { ...notes, facilities: notes.facilities.filter((facility) => facility.id !== id) });
   }
 
   /** Takes over what is typed into one, without changing it yet; null takes it back. */
-  draft(id: string, text: string | null): void {
-    const { store, saveNotes } = this.#parts;
-    const { notes } = store.state();
-    store.dispatch({ do: 'notes', notes: { ...notes, drafts: withDraft(notes, id, text) } });
-    clearTimeout(this.#draftTimer);
-    this.#draftTimer = window.setTimeout(() => void saveNotes(store.state().notes), DRAFT_WAIT_MS);
+  type(id: string, text: string | null): void {
+    if (text === null || !this.#isTooLong(text)) this.#parts.drafts.type(id, text);
   }
 
-  async #save(notes: Notes): Promise<void> {
-    await this.#parts.saveNotes(notes);
-    await this.load(notes);
+  /** Saves notes in which one was changed. */
+  async #save(id: string, notes: Notes): Promise<void> {
+    const { store, saveNotes } = this.#parts;
+    await saveNotes(withDraft(notes, id, null));
+    // Not what was saved here alone: another window may have kept its own meanwhile.
+    await this.load(store.state().notes);
+  }
+
+  /** Says so: notes with one that is too long could not be kept any more. */
+  #isTooLong(text: string): boolean {
+    if (text.length <= OWN_FACILITIES.characters) return false;
+    this.#tell(`This was not taken over: ${BOUND}`);
+    return true;
+  }
+
+  #tell(message: string): void {
+    this.#parts.store.dispatch({ do: 'notice', message });
   }
 }
 
-function withDraft({ drafts = {} }: Notes, id: string, text: string | null): NonNullable<Notes['drafts']> {
-  const { [id]: _, ...others } = drafts;
-  return text === null ? others : { ...others, [id]: text };
+function textOf(facilities: readonly FacilityEntry[], id: string | null): string | null {
+  return facilities.find((facility) => facility.id === id)?.text ?? null;
 }

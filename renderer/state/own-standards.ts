@@ -4,77 +4,60 @@ import { DEFAULT_STANDARD, standardById } from '../../core/standard/standards.ts
 import { whole } from '../../core/units/whole.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import { OWN_STANDARDS } from '../../electron/bridge/own-standards-bounds.ts';
-import { TextDecoding } from '../../electron/bridge/text-decoding.ts';
 import type { StandardAsked, StandardReading } from '../worker/protocol.ts';
-import { UTF8 } from '../worker/utf8.ts';
-import type { Analyst } from './analyst.ts';
 import type { AppState, Flight, StandardEntry } from './app-state.ts';
-import type { Store } from './store.ts';
-
-interface Parts {
-  readonly store: Store;
-  readonly analyst: Analyst;
-  readonly saveNotes: (notes: Notes) => Promise<void>;
-  /** Debriefs a log anew. */
-  readonly judge: (flightId: string) => Promise<void>;
-}
+import { withDraft } from './drafts.ts';
+import type { OwnParts } from './own-parts.ts';
+import { textOfFile } from './text-of-file.ts';
 
 /** What the user can do with standards of their own: they are kept in the notes, and read by the worker. */
 export class OwnStandards {
-  readonly #parts: Parts;
+  readonly #parts: OwnParts;
 
-  constructor(parts: Parts) {
+  constructor(parts: OwnParts) {
     this.#parts = parts;
   }
 
-  /** Reads the standards that the notes hold; what is being typed at one stays as it is. */
+  /** Reads the standards that the notes hold. */
   async load({ standards }: Notes): Promise<void> {
     const { store, analyst } = this.#parts;
     const done = await analyst.start('standards', { standards }).done;
     const readings = done.kind === 'done' ? done.value : [];
-    const before = store.state().standards;
-    const entries = standards.map((standard): StandardEntry => {
-      const draft = before.find(({ id }) => id === standard.id)?.draft ?? null;
-      return {
-        ...standard,
-        draft: draft === standard.text ? null : draft,
-        reading: readings.find(({ id }) => id === standard.id) ?? null,
-      };
-    });
+    const entries = standards.map((standard): StandardEntry => ({
+      ...standard,
+      reading: readings.find(({ id }) => id === standard.id) ?? null,
+    }));
     store.dispatch({ do: 'standards', standards: entries });
   }
 
-  async read(text: string): Promise<StandardReading | null> {
+  /** What a text says, before it is kept. */
+  readonly read = async (text: string): Promise<StandardReading | null> => {
     const done = await this.#parts.analyst.start('standards', { standards: [{ id: '', text }] }).done;
     return done.kind === 'done' ? done.value[0]! : null;
-  }
+  };
 
   /** Keeps what a file holds, whether it can be used already or not; null where it cannot be kept. */
   async bringIn(file: File): Promise<string | null> {
-    // Four bytes a character at most: a log is not read only to be refused.
-    if (file.size > 4 * OWN_STANDARDS.characters) return this.#refuse(tooLongWords(file.name));
-    const decoding = new TextDecoding(UTF8);
-    return this.#add(decoding.decode(new Uint8Array(await file.arrayBuffer())) + decoding.end(), file.name);
+    const text = await textOfFile(file, OWN_STANDARDS.characters);
+    return text === null ? this.#refuse(tooLongWords(file.name)) : this.#add(text);
   }
 
   /** Keeps a shipped standard under a new id and title, to be changed. */
   async makeFrom(shipped: Standard): Promise<string | null> {
     const taken = this.#parts.store.state().standards.flatMap(({ reading }) => reading?.standard ?? []);
-    return this.#add(ownCopy(shipped, taken), shipped.title);
+    return this.#add(ownCopy(shipped, taken));
   }
 
   /** What is being typed at a standard; null when nothing is. It is kept when that is asked for. */
-  type(id: string, draft: string | null): void {
-    const { store } = this.#parts;
-    const standards = store.state().standards.map((entry) => (entry.id === id ? { ...entry, draft } : entry));
-    store.dispatch({ do: 'standards', standards });
+  type(id: string, text: string | null): void {
+    if (text !== null && text.length > OWN_STANDARDS.characters) this.#refuse(TOO_LONG_TYPED);
+    else this.#parts.drafts.type(id, text);
   }
 
   /** Keeps a changed text, and debriefs anew what is held to it. */
   async keep(id: string, text: string): Promise<boolean> {
     const { store, saveNotes, judge } = this.#parts;
-    const why = tooLong(text, 'This standard');
-    if (why !== null) return this.#refuse(why) !== null;
+    if (text.length > OWN_STANDARDS.characters) return this.#refuse(TOO_LONG_TYPED) !== null;
     const kept = withStandard(store.state().notes, id, text);
     await saveNotes(kept);
     // Not what was saved here alone: another window may have kept its own meanwhile.
@@ -110,13 +93,9 @@ export class OwnStandards {
     store.dispatch({ do: 'notice', message });
   }
 
-  async #add(text: string, name: string): Promise<string | null> {
-    const { store } = this.#parts;
-    const full =
-      store.state().notes.standards.length >= OWN_STANDARDS.count
-        ? `${OWN_STANDARDS.count} standards of your own are kept already: remove one first.`
-        : tooLong(text, name);
-    if (full !== null) return this.#refuse(full);
+  async #add(text: string): Promise<string | null> {
+    if (this.#parts.store.state().notes.standards.length >= OWN_STANDARDS.count)
+      return this.#refuse(`${OWN_STANDARDS.count} standards of your own are kept already: remove one first.`);
     const id = crypto.randomUUID();
     return (await this.keep(id, text)) ? id : null;
   }
@@ -127,13 +106,11 @@ export class OwnStandards {
   }
 }
 
-function tooLong(text: string, name: string): string | null {
-  return text.length <= OWN_STANDARDS.characters ? null : tooLongWords(name);
-}
+const BOUND = `a standard has at most ${whole(OWN_STANDARDS.characters)} characters.`;
+const TOO_LONG_TYPED = `This was not taken over: ${BOUND}`;
 
 function tooLongWords(name: string): string {
-  const most = whole(OWN_STANDARDS.characters);
-  return `${name} was not kept: a standard has at most ${most} characters. Is it a track log?`;
+  return `${name} was not kept: ${BOUND} Is it a track log?`;
 }
 
 function removedWords({ reading }: StandardEntry, held: readonly { readonly name: string }[]): string {
@@ -142,23 +119,24 @@ function removedWords({ reading }: StandardEntry, held: readonly { readonly name
   return `"${reading?.standard?.title ?? 'The standard'}" was removed: ${names} ${are} now judged by "${DEFAULT_STANDARD.title}".`;
 }
 
-/** Notes with a standard's text, in the place that it had, else as the last. */
+/** Notes with a standard's text, in the place that it had, else as the last; what was typed at it is kept with that. */
 export function withStandard(notes: Notes, id: string, text: string): Notes {
   const isThere = notes.standards.some((standard) => standard.id === id);
   const standards = isThere
     ? notes.standards.map((standard) => (standard.id === id ? { id, text } : standard))
     : [...notes.standards, { id, text }];
-  return { ...notes, standards };
+  return withDraft({ ...notes, standards }, id, null);
 }
 
 /** Notes without a standard, which is then nobody's choice for the next log either. */
 export function withoutStandard(notes: Notes, id: string): Notes {
   const { settings } = notes;
-  return {
+  const left = {
     ...notes,
     standards: notes.standards.filter((standard) => standard.id !== id),
     settings: settings.standard === id ? { ...settings, standard: DEFAULT_STANDARD.id } : settings,
   };
+  return withDraft(left, id, null);
 }
 
 type Known = Pick<AppState, 'standards'>;

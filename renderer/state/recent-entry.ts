@@ -70,6 +70,20 @@ export function entryOf(flight: Flight): Recent | null {
   };
 }
 
+/** Whether a flight of which something is remembered has no debrief, and none is being made. */
+export function hasNoDebrief({ judged, facilityId }: Flight): boolean {
+  return judged.kind === 'failed' || (judged.kind === 'nothing' && facilityId === null);
+}
+
+/** The list without the first sentence of a log's debrief, which is not there any more; the same where there was none. */
+export function withoutSummary<R extends readonly Recent[]>(recents: R, sha256: string): R | Recent[] {
+  if (!recents.some((recent) => recent.sha256 === sha256 && recent.summary !== undefined)) return recents;
+  return recents.map((recent) => {
+    const { summary: _, ...rest } = recent;
+    return recent.sha256 === sha256 ? rest : recent;
+  });
+}
+
 /** The entry first, with the time; what an earlier one of the same log knows besides stays. */
 export function withOpened(recents: readonly Recent[], entry: Recent, openedUtc: string): Recent[] {
   const before = recents.find(({ sha256 }) => sha256 === entry.sha256);

@@ -3,7 +3,7 @@ import type { Recent } from '../../electron/bridge/recent.ts';
 import type { Flight } from './app-state.ts';
 import { base64Of, call, HostProblem } from './host.ts';
 import type { NotesKeeper } from './notes-keeper.ts';
-import { entryOf, withChanged, withOpened } from './recent-entry.ts';
+import { entryOf, hasNoDebrief, withChanged, withOpened, withoutSummary } from './recent-entry.ts';
 import type { Store } from './store.ts';
 
 /**
@@ -31,11 +31,9 @@ export class RecentFlights {
   }
 
   /** What is remembered of a log with this content; null where it is not known. */
-  async known(id: string, bytes: ArrayBuffer): Promise<Recent | null> {
-    const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
-    const hash = Array.from(digest, (byte) => byte.toString(16).padStart(2, '0')).join('');
-    this.#hashes.set(id, hash);
-    return this.#store.state().notes.recents.find(({ sha256 }) => sha256 === hash) ?? null;
+  known(id: string, sha256: string): Recent | null {
+    this.#hashes.set(id, sha256);
+    return this.#store.state().notes.recents.find((recent) => recent.sha256 === sha256) ?? null;
   }
 
   /** The flight that has this log open already; null where none has. */
@@ -54,11 +52,18 @@ export class RecentFlights {
     this.#copying = this.#copying.then(() => this.#copyNow(id, name, bytes));
   }
 
-  async forget(isForgotten: (recent: Recent) => boolean): Promise<void> {
+  async forget({ sha256 }: Recent): Promise<void> {
     await this.#notes.change((notes) => ({
       ...notes,
-      recents: notes.recents.filter((recent) => !isForgotten(recent)),
+      recents: notes.recents.filter((recent) => recent.sha256 !== sha256),
     }));
+    await this.fetch();
+  }
+
+  /** Takes every log off the list, and every copy away, also those that no list names any more. */
+  async forgetAll(): Promise<void> {
+    const isSaved = await this.#notes.change((notes) => ({ ...notes, recents: [] }));
+    if (isSaved) await call('removeCopies', {});
     await this.fetch();
   }
 
@@ -86,17 +91,19 @@ export class RecentFlights {
       if (this.#looked.has(flight)) continue;
       this.#looked.add(flight);
       const entry = flight.isSample ? null : entryOf(flight);
-      if (entry !== null) this.#remember(flight.id, entry);
+      if (entry !== null) this.#remember(flight, entry);
     }
   }
 
-  #remember(id: string, entry: Recent): void {
+  #remember(flight: Flight, entry: Recent): void {
+    const { id } = flight;
     const isNew = !this.#remembered.has(id);
     this.#remembered.add(id);
     void this.#notes.change((notes) => {
+      const before = hasNoDebrief(flight) ? withoutSummary(notes.recents, entry.sha256) : notes.recents;
       const recents = isNew
-        ? withOpened(notes.recents, entry, new Date().toISOString())
-        : withChanged(notes.recents, entry);
+        ? withOpened(before, entry, new Date().toISOString())
+        : withChanged(before, entry);
       return recents === notes.recents ? notes : { ...notes, recents };
     });
   }

@@ -9,6 +9,7 @@ import type { AskedDebrief, FacilityText, Saved } from '../worker/protocol.ts';
 import { Analyst, type Running } from './analyst.ts';
 import { lastDebriefed, lastRead, type Flight, type Judged, type Sample } from './app-state.ts';
 import { download } from './download.ts';
+import { Drafts } from './drafts.ts';
 import { bytesOf, call, HostProblem, onHostEvent } from './host.ts';
 import { remembered, withRemembered, type Mapping } from './mapping.ts';
 import { NotesKeeper } from './notes-keeper.ts';
@@ -17,6 +18,7 @@ import { askedStandard, OwnStandards } from './own-standards.ts';
 import { nothingSaid, settled, statementsOf, takenOver } from './recent-entry.ts';
 import { RecentFlights } from './recent-flights.ts';
 import { settingsOfSample, standardOfSample, statedOfSample } from './sample-statements.ts';
+import { sha256Of } from './sha256-of.ts';
 import { Store } from './store.ts';
 
 /** What a log may be opened with besides its bytes. */
@@ -39,6 +41,10 @@ interface HowToRead {
 
 const FAULT = 'This is a fault of Halfdot, not of your file. Nothing of yours was changed.';
 
+const NO_DEBRIEF = new HostProblem(
+  'There is no debrief of this log to hand over. Choose a facility for it first.',
+);
+
 /** Everything that the user can do, in one place: it changes the state, and asks the worker and the host. */
 export class Session {
   readonly store = new Store();
@@ -50,6 +56,7 @@ export class Session {
   readonly #parts = {
     store: this.store,
     analyst: this.#analyst,
+    drafts: new Drafts(this.store, (notes) => this.saveNotes(notes)),
     saveNotes: (notes: Notes) => this.saveNotes(notes),
     judge: (id: string) => this.judge(id),
   };
@@ -72,6 +79,8 @@ export class Session {
 
   /** Fetches what the host keeps, and opens what it was started with. */
   async begin(): Promise<void> {
+    // What was typed last is kept also when the page is closed in the same moment.
+    addEventListener('pagehide', () => this.#parts.drafts.saveNow());
     try {
       await this.#fetchAll().finally(this.#begun);
       onHostEvent(() => void this.#openGiven());
@@ -124,9 +133,13 @@ export class Session {
     }
   }
 
-  /** Takes logs off the list of those opened lately, and the copies of them away. */
-  async forgetRecents(isForgotten: (recent: Recent) => boolean): Promise<void> {
-    await this.#recents.forget(isForgotten).catch((error: unknown) => this.#tell(error));
+  /** Takes a log off the list of those opened lately, and the copy of it away; all of them where none is named. */
+  async forget(recent: Recent | null): Promise<void> {
+    try {
+      await (recent === null ? this.#recents.forgetAll() : this.#recents.forget(recent));
+    } catch (error) {
+      this.#tell(error);
+    }
   }
 
   async open(name: string, bytes: ArrayBuffer, opening: Opening = {}): Promise<void> {
@@ -136,15 +149,16 @@ export class Session {
     const fresh = nothingSaid(this.store.state().notes.settings.standard);
     this.store.dispatch({ do: 'opened', id, name, standardId: fresh.standardId, isSample });
     this.#change(id, { ...fresh, ...said, stated: { ...fresh.stated, ...stated } });
+    const sha256 = await sha256Of(bytes);
     // Before it is read: reading depends on what was stated.
-    if (!isSample) this.#change(id, takenOver(await this.#recents.known(id, bytes), fresh));
+    if (!isSample) this.#change(id, takenOver(this.#recents.known(id, sha256), fresh));
     const flight = this.#flight(id);
-    // Closed while its content was looked up.
+    // Closed while its hash was taken.
     if (!flight) return;
     const { settings } = flight;
     const progress = (share: number | null) =>
       this.#change(id, { reading: { kind: 'reading', share, last: null } });
-    const running = this.#analyst.start('read', { log: id, name, bytes, settings }, progress);
+    const running = this.#analyst.start('read', { log: id, name, bytes, sha256, settings }, progress);
     await this.#read(id, running, { isAsRemembered: true });
     if (!isSample && !isCopied) this.#recents.copy(id, name, bytes);
   }
@@ -215,12 +229,15 @@ export class Session {
   /** Debriefs a log at its facility; what was said meanwhile is what counts. */
   async judge(id: string): Promise<void> {
     const opened = this.#flight(id);
-    if (opened) this.standards.settle(opened);
-    const flight = this.#flight(id);
-    const asked = this.#askedDebrief(id);
-    if (!flight || flight.reading.kind !== 'read' || !asked) return;
+    if (!opened) return;
+    this.standards.settle(opened);
+    this.facilities.settle(opened);
+    const flight = this.#flight(id)!;
+    if (flight.reading.kind !== 'read') return;
     const mine = (this.#asked.get(id) ?? 0) + 1;
     this.#asked.set(id, mine);
+    const asked = this.#askedDebrief(id);
+    if (!asked) return this.#change(id, { judged: { kind: 'nothing' } });
     const isLast = () => this.#asked.get(id) === mine;
     const last = lastDebriefed(flight.judged);
     this.#change(id, { judged: { kind: 'working', share: null, last } });
@@ -242,17 +259,20 @@ export class Session {
   /** Saves a file of a log's debrief; of its fixes those of one approach. */
   async save(id: string, what: Saved, approach: number): Promise<void> {
     const debrief = this.#askedDebrief(id);
-    if (!debrief) return;
+    if (!debrief) return this.#tell(NO_DEBRIEF);
     const { dots } = this.store.state().notes.settings;
     const done = await this.#analyst.start('save', { ...debrief, what, approach, dots }).done;
     if (done.kind === 'done') download(this.#flight(id)?.name ?? 'log', done.value);
     else this.#tell(done.kind === 'refused' ? new HostProblem(done.issue.message) : done);
   }
 
-  /** What the page to hand over is drawn of; null where there is none. */
+  /** What the page to hand over is drawn of; null where there is none, which is said. */
   async handOver(id: string): Promise<HandOver | null> {
     const debrief = this.#askedDebrief(id);
-    if (!debrief) return null;
+    if (!debrief) {
+      this.#tell(NO_DEBRIEF);
+      return null;
+    }
     const done = await this.#analyst.start('handOver', debrief).done;
     if (done.kind === 'done') return done.value;
     this.#tell(done.kind === 'refused' ? new HostProblem(done.issue.message) : done);
@@ -271,6 +291,16 @@ export class Session {
   /** Keeps notes: the newest last, one after the other. */
   async saveNotes(notes: Notes): Promise<void> {
     await this.#notes.save(notes);
+  }
+
+  /** Loads the page anew, unless its host has ended: then it would be lost, with what is open in it. */
+  async reload(): Promise<void> {
+    try {
+      await call('about', {});
+      location.reload();
+    } catch (error) {
+      this.#tell(error);
+    }
   }
 
   async #openGiven(): Promise<void> {
@@ -344,15 +374,10 @@ export class Session {
 
   /** At the facility that was chosen, or else the one that fits best. */
   #settle(id: string, fits: readonly string[]): void {
-    const flight = this.#flight(id);
-    if (!flight) return;
-    const isGone = flight.facilityId !== null && this.#facility(flight.facilityId) === null;
-    if (isGone)
-      this.store.dispatch({
-        do: 'notice',
-        message: `The facility at which ${flight.name} was debriefed is not there any more: look at the one chosen now.`,
-      });
-    this.#change(id, settled(isGone ? { ...flight, facilityId: null } : flight, fits));
+    const opened = this.#flight(id);
+    if (!opened) return;
+    this.facilities.settle(opened, fits);
+    this.#change(id, settled(this.#flight(id)!, fits));
   }
 
   #flight(id: string): Flight | undefined {

@@ -2,10 +2,11 @@ import type { ApproachDebrief, DebriefCriterion } from '../../core/debrief/debri
 import { allowedWords, whyWords } from '../../core/report/criterion-lines.ts';
 import { measuredWords } from '../../core/report/measured-words.ts';
 import { VERDICTS } from '../../core/report/verdict-words.ts';
+import type { Dots } from '../../core/sheet/sheet.ts';
 
 interface Props {
   readonly approach: ApproachDebrief;
-  readonly dots: 2 | 5;
+  readonly dots: Dots;
   /** Goes to a moment in the replay; nothing can be pressed without. */
   readonly jump?: (utc: string) => void;
 }
@@ -66,7 +67,7 @@ function Farthest({
   jump,
 }: {
   criterion: DebriefCriterion;
-  dots: 2 | 5;
+  dots: Dots;
   jump: Props['jump'] | undefined;
 }) {
   const words =

@@ -4,11 +4,12 @@ import { eventWords, tenths } from '../../core/report/event-lines.ts';
 import { dayAndClock } from '../../core/report/plain-words.ts';
 import { sidedInDots } from '../../core/report/sided.ts';
 import { whole } from '../../core/units/whole.ts';
+import type { Dots } from '../../core/sheet/sheet.ts';
 
 interface Props {
   readonly approach: ApproachDebrief;
   readonly log: Debrief['log'];
-  readonly dots: 2 | 5;
+  readonly dots: Dots;
   /** Goes to a moment in the replay; nothing can be pressed without. */
   readonly jump?: (utc: string) => void;
 }

@@ -3,7 +3,7 @@ import { sentencesToCheck, sourceSentence } from '../../core/report/debrief-text
 import { gradeHeadline } from '../../core/report/grade-lines.ts';
 import { PLACE_CAUTIONS } from '../../core/report/place-cautions.ts';
 import { positionSentence } from '../../core/report/position-line.ts';
-import type { Sheet } from '../../core/sheet/sheet.ts';
+import type { Dots, Sheet } from '../../core/sheet/sheet.ts';
 import { statedSentence } from '../../core/report/stated-lines.ts';
 import type { Debriefed } from '../state/app-state.ts';
 import type { Session } from '../state/session.ts';
@@ -18,7 +18,7 @@ interface Props extends Debriefed {
   readonly session: Session;
   /** Place of the approach that is shown. */
   readonly at: number;
-  readonly dots: 2 | 5;
+  readonly dots: Dots;
   /** A newer one is being made. */
   readonly isStale: boolean;
   /** Goes to a moment in the replay; null where there is none. */
@@ -59,7 +59,7 @@ interface ApproachProps {
   readonly approach: ApproachDebrief;
   readonly sheet: Sheet;
   readonly debrief: Debrief;
-  readonly dots: 2 | 5;
+  readonly dots: Dots;
   readonly jump: (utc: string) => void;
 }
 

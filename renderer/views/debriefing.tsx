@@ -7,6 +7,7 @@ import { otherSheets } from '../replay/other-sheets.ts';
 import { ReplayView } from '../replay/replay-view.tsx';
 import type { AppState, Debriefed, Flight } from '../state/app-state.ts';
 import type { Session } from '../state/session.ts';
+import { current } from './current.ts';
 import { DebriefView } from './debrief-view.tsx';
 
 export type Shown = 'debrief' | 'replay';
@@ -79,8 +80,4 @@ export function Debriefing({ debriefed, flight, state, session, shown, show, isS
       )}
     </>
   );
-}
-
-function current(isCurrent: boolean): { 'aria-current'?: 'page' } {
-  return isCurrent ? { 'aria-current': 'page' } : {};
 }

@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { LabelledInput } from './labelled-input.tsx';
 
 interface Props {
   readonly words: string;
@@ -14,32 +14,13 @@ interface Props {
 }
 
 /** A field of something that is being made up and is not said yet. */
-export function DraftField({ words, value, change, wrong, enter, list, isFirst = false }: Props) {
-  const id = useId();
+export function DraftField({ change, isFirst = false, ...field }: Props) {
   return (
-    <div className="field">
-      <label htmlFor={id}>{words}</label>
-      <input
-        id={id}
-        value={value}
-        list={list}
-        autoComplete="off"
-        autoFocus={isFirst}
-        aria-invalid={wrong !== null}
-        aria-describedby={wrong === null ? undefined : `${id}-wrong`}
-        onChange={({ target }) => change(target.value)}
-        onKeyDown={(event) => {
-          if (event.key !== 'Enter') return;
-          // The field may be gone afterwards: whatever has the keyboard then is not pressed by the same stroke.
-          event.preventDefault();
-          enter();
-        }}
-      />
-      {wrong === null ? null : (
-        <span id={`${id}-wrong`} className="wrong" role="alert">
-          {wrong}
-        </span>
-      )}
-    </div>
+    <LabelledInput
+      {...field}
+      autoComplete="off"
+      autoFocus={isFirst}
+      onChange={({ target }) => change(target.value)}
+    />
   );
 }

@@ -1,4 +1,5 @@
 import { useId, useState, type ReactNode } from 'react';
+import { LabelledInput } from './labelled-input.tsx';
 
 interface ChoiceProps {
   readonly words: string;
@@ -32,7 +33,6 @@ interface NumberBoxProps {
 
 /** A number, or nothing: it is said when the field is left, or by Enter; one out of its range changes nothing. */
 export function NumberBox({ words, value, min, max, say }: NumberBoxProps) {
-  const id = useId();
   const [isWrong, setWrong] = useState(false);
   const leave = (field: HTMLInputElement) => {
     setWrong(!field.validity.valid);
@@ -40,28 +40,17 @@ export function NumberBox({ words, value, min, max, say }: NumberBoxProps) {
     if (field.validity.valid && said !== value) say(said);
   };
   return (
-    <div className="field">
-      <label htmlFor={id}>{words}</label>
-      <input
-        id={id}
-        type="number"
-        step="any"
-        min={min}
-        max={max}
-        defaultValue={value ?? ''}
-        aria-invalid={isWrong}
-        aria-describedby={isWrong ? `${id}-wrong` : undefined}
-        onBlur={({ target }) => leave(target)}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') event.currentTarget.blur();
-        }}
-      />
-      {isWrong ? (
-        <span id={`${id}-wrong`} className="wrong" role="alert">
-          {`A number from ${min} to ${max}.`}
-        </span>
-      ) : null}
-    </div>
+    <LabelledInput
+      words={words}
+      wrong={isWrong ? `A number from ${min} to ${max}.` : null}
+      type="number"
+      step="any"
+      min={min}
+      max={max}
+      defaultValue={value ?? ''}
+      onBlur={({ target }) => leave(target)}
+      enter={(field) => field.blur()}
+    />
   );
 }
 
@@ -92,7 +81,6 @@ interface TextBoxProps {
 
 /** A few words: said when the field is left, or by Enter; what cannot be used is said to be, and changes nothing. */
 export function TextBox({ words, value, problem = () => null, say }: TextBoxProps) {
-  const id = useId();
   const [wrong, setWrong] = useState<string | null>(null);
   const leave = (text: string) => {
     const found = text === '' ? null : problem(text);
@@ -100,23 +88,12 @@ export function TextBox({ words, value, problem = () => null, say }: TextBoxProp
     if (found === null && text !== value) say(text);
   };
   return (
-    <div className="field">
-      <label htmlFor={id}>{words}</label>
-      <input
-        id={id}
-        defaultValue={value}
-        aria-invalid={wrong !== null}
-        aria-describedby={wrong === null ? undefined : `${id}-wrong`}
-        onBlur={({ target }) => leave(target.value.trim())}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') event.currentTarget.blur();
-        }}
-      />
-      {wrong === null ? null : (
-        <span id={`${id}-wrong`} className="wrong" role="alert">
-          {wrong}
-        </span>
-      )}
-    </div>
+    <LabelledInput
+      words={words}
+      wrong={wrong}
+      defaultValue={value}
+      onBlur={({ target }) => leave(target.value.trim())}
+      enter={(field) => field.blur()}
+    />
   );
 }

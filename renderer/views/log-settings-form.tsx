@@ -1,13 +1,14 @@
 import { USUAL_ANTENNA_FT } from '../../core/approach/flown.ts';
 import type { Heights } from '../../core/debrief/heights.ts';
 import type { LogSettings } from '../../core/log/log.ts';
+import { startFrom } from '../../core/log/start-text.ts';
 import { zoneOffset } from '../../core/log/time-zone.ts';
 import { isBySatellite } from '../../core/track/position-error.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
 import { lastDebriefed } from '../state/app-state.ts';
 import type { Flight } from '../state/app-state.ts';
 import type { Session } from '../state/session.ts';
-import { startFrom, startProblem, startWords } from '../state/start-text.ts';
+import { startProblem, startWords } from '../state/start-text.ts';
 import { Choice, NumberBox, TextBox } from './fields.tsx';
 
 interface Props {

@@ -1,9 +1,11 @@
-import { useRef, useState, type ReactNode } from 'react';
+import { useRef } from 'react';
 import { Button } from 'react-aria-components';
+import { LARGEST_KEPT_BYTES } from '../../electron/bridge/kept-limits.ts';
 import type { Recent } from '../../electron/bridge/recent.ts';
 import type { AppState } from '../state/app-state.ts';
 import { openedWords } from '../state/opened-words.ts';
 import type { Session } from '../state/session.ts';
+import { Asked } from './asked.tsx';
 
 interface Props {
   readonly state: AppState;
@@ -15,10 +17,10 @@ export function RecentList({ state, session }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   const { recents } = state.notes;
   if (recents.length === 0) return null;
-  const forget = (isForgotten: (recent: Recent) => boolean) => {
+  const forget = (recent: Recent | null) => {
     // What had the focus goes away with it.
     heading.current?.focus();
-    void session.forgetRecents(isForgotten);
+    void session.forget(recent);
   };
   return (
     <section aria-labelledby="recents-heading" className="recents">
@@ -34,19 +36,19 @@ export function RecentList({ state, session }: Props) {
               label={`Take ${recent.name} off the list`}
               question={`Forget ${recent.name}, and what was stated about it? Your own file stays.`}
               yes="Forget it"
-              act={() => forget(({ sha256 }) => sha256 === recent.sha256)}
+              act={() => forget(recent)}
             />
           </li>
         ))}
       </ul>
       <p className="aside">
-        Halfdot keeps copies of these logs on this machine, so that they open without their files.
+        {`Halfdot keeps copies of logs up to ${LARGEST_KEPT_BYTES / 1e6} MB on this machine, so that they open without their files.`}
       </p>
       <Asked
         words="Forget all…"
         question="Forget all of them, and what was stated about them? Your own files stay."
         yes="Forget all"
-        act={() => forget(() => true)}
+        act={() => forget(null)}
       />
     </section>
   );
@@ -83,48 +85,6 @@ function Entry({ recent, state, open }: EntryProps) {
       <span className="aside">
         There is no copy of this log. Open the file itself: what you stated is taken over.
       </span>
-    </div>
-  );
-}
-
-interface AskedProps {
-  readonly words: string;
-  /** For who does not see what the button stands beside. */
-  readonly label?: string;
-  readonly question: string;
-  readonly yes: string;
-  readonly act: () => void;
-}
-
-/** A button that asks once before it does what cannot be undone. */
-function Asked({ words, label, question, yes, act }: AskedProps): ReactNode {
-  const [asks, setAsks] = useState(false);
-  const button = useRef<HTMLButtonElement>(null);
-  const leave = () => {
-    setAsks(false);
-    // The button is there again once the answer is drawn.
-    requestAnimationFrame(() => button.current?.focus());
-  };
-  if (!asks)
-    return (
-      <Button
-        ref={button}
-        className={label === undefined ? 'button' : 'small'}
-        {...(label !== undefined && { 'aria-label': label })}
-        onPress={() => setAsks(true)}
-      >
-        {words}
-      </Button>
-    );
-  return (
-    <div className="asked" role="group" aria-label={question}>
-      <span>{question}</span>
-      <Button className="button" autoFocus onPress={leave}>
-        Leave it
-      </Button>
-      <Button className="button" onPress={act}>
-        {yes}
-      </Button>
     </div>
   );
 }

@@ -1,6 +1,6 @@
 import { useMemo, useRef } from 'react';
 import { Button } from 'react-aria-components';
-import type { Sheet } from '../../core/sheet/sheet.ts';
+import type { Dots, Sheet } from '../../core/sheet/sheet.ts';
 import { utcText } from '../../core/units/utc.ts';
 import { momentAtX } from '../replay/under-pointer.ts';
 import { useRoom } from '../replay/use-room.ts';
@@ -9,7 +9,7 @@ import { SheetFigure } from '../sheet/sheet-figure.tsx';
 
 interface Props {
   readonly sheet: Sheet;
-  readonly dots: 2 | 5;
+  readonly dots: Dots;
   readonly jump: (utc: string) => void;
 }
 

@@ -1,10 +1,11 @@
 import type { Stated } from '../../core/standard/stated.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
-import { lastDebriefed, type AppState, type FacilityEntry, type Flight } from '../state/app-state.ts';
+import { lastDebriefed, type AppState, type Flight } from '../state/app-state.ts';
 import type { Session } from '../state/session.ts';
 import { windFrom, windProblem, windWords } from '../state/wind-text.ts';
 import { standardNamed } from '../state/own-standards.ts';
 import { Allowances } from './allowances.tsx';
+import { FacilityOptions } from './facility/facility-options.tsx';
 import { Choice, NumberBox, TextBox, Tick } from './fields.tsx';
 import { InstructorSpans } from './instructor-spans.tsx';
 import { StandardOptions } from './standards/standard-options.tsx';
@@ -27,12 +28,11 @@ export function StatementForm({ flight, state, session, inspection }: Props) {
         value={flight.facilityId ?? ''}
         choose={(facilityId) => void session.chooseFacility(id, facilityId)}
       >
-        {flight.facilityId === null ? <option value="">choose one</option> : null}
-        {sorted(state.facilities, flight.fits ?? []).map((facility) => (
-          <option key={facility.id} value={facility.id}>
-            {facilityWords(facility, flight.fits ?? [])}
-          </option>
-        ))}
+        <FacilityOptions
+          facilities={state.facilities}
+          fits={flight.fits ?? []}
+          chosenId={flight.facilityId}
+        />
       </Choice>
       <Choice
         words="Standard"
@@ -173,15 +173,4 @@ function withReceiver({ settings }: Flight, receiver: string): Flight['settings'
   return receiver === ''
     ? rest
     : { ...rest, receiver: receiver as NonNullable<Flight['settings']['receiver']> };
-}
-
-/** Those that the log was flown to first. */
-function sorted(facilities: readonly FacilityEntry[], fits: readonly string[]): FacilityEntry[] {
-  const usable = facilities.filter(({ reading }) => reading?.refusal === null);
-  const place = ({ id }: FacilityEntry) => (fits.includes(id) ? fits.indexOf(id) : fits.length);
-  return usable.toSorted((a, b) => place(a) - place(b));
-}
-
-function facilityWords({ id, reading }: FacilityEntry, fits: readonly string[]): string {
-  return `${reading!.name}${fits.includes(id) ? '' : ' (not flown to)'}`;
 }

@@ -8,6 +8,9 @@ import { composedOf } from './composed-of.ts';
 import type { KeptLogs } from './kept-logs.ts';
 import type { AskedDebrief, JobInput, SavedFile } from './protocol.ts';
 
+/** What writes the page to hand over: the other files do without. */
+export const fetchPage = () => import('../hand-over/hand-over-html.tsx');
+
 /** What the page to hand over is drawn of. */
 export async function handOver(
   logs: KeptLogs,
@@ -18,7 +21,7 @@ export async function handOver(
   return composed.ok ? usable(handOverOf(composed.value)) : composed;
 }
 
-/** A file of a debrief. What only the page needs is loaded for it alone. */
+/** A file of a debrief. */
 export async function save(
   logs: KeptLogs,
   input: JobInput<'save'>,
@@ -28,7 +31,7 @@ export async function save(
   if (!composed.ok) return composed;
   const { what } = input;
   if (what === 'page') {
-    const { handOverHtml } = await import('../hand-over/hand-over-html.tsx');
+    const { handOverHtml } = await fetchPage();
     const text = handOverHtml([handOverOf(composed.value)], input.dots);
     return usable({ ending: 'debrief.html', type: 'text/html', text });
   }

@@ -11,7 +11,7 @@ import type { Material } from '../../core/debrief/compose-debrief.ts';
 import { usable, type Outcome } from '../../core/issue/issue.ts';
 import type { Job, LogSettings, LogSource } from '../../core/log/log.ts';
 import { TextDecoding } from '../../electron/bridge/text-decoding.ts';
-import type { FacilityText } from './protocol.ts';
+import type { FacilityText, ReadLog } from './protocol.ts';
 import { turn } from './turn.ts';
 import { UTF8 } from './utf8.ts';
 
@@ -31,17 +31,8 @@ interface Kept {
 export class KeptLogs {
   readonly #logs = new Map<string, Kept>();
 
-  async keep(log: string, name: string, bytes: ArrayBuffer, settings: LogSettings): Promise<void> {
-    const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
-    const sha256 = Array.from(digest, (byte) => byte.toString(16).padStart(2, '0')).join('');
-    this.#logs.set(log, {
-      name,
-      bytes: new Uint8Array(bytes),
-      sha256,
-      settings,
-      flight: null,
-      materials: new Map(),
-    });
+  keep({ log, bytes, ...said }: ReadLog): void {
+    this.#logs.set(log, { ...said, bytes: new Uint8Array(bytes), flight: null, materials: new Map() });
   }
 
   setSettings(log: string, settings: LogSettings): void {

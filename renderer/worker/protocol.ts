@@ -91,16 +91,26 @@ export interface PlanOutline {
   readonly points: readonly (readonly [lonDeg: number, latDeg: number])[];
 }
 
+/** A log to be read: its bytes, and the hash of them, which the page has taken to know it again. */
+export interface ReadLog {
+  readonly log: string;
+  readonly name: string;
+  readonly bytes: ArrayBuffer;
+  /** In hex digits. */
+  readonly sha256: string;
+  readonly settings: LogSettings;
+}
+
 /** What the page asks of the worker, and what it answers, by name. */
 interface Work {
   /** Keeps the bytes under `log`, and says what was recognised in them. */
-  read: { in: { log: string; name: string; bytes: ArrayBuffer; settings: LogSettings }; out: Inspection };
+  read: { in: ReadLog; out: Inspection };
   /** Reads a kept log anew with other settings. */
   reread: { in: { log: string; settings: LogSettings }; out: Inspection };
   /** Ids of the facilities towards which the log was flown, most approaches first. */
   fit: { in: { log: string; facilities: readonly FacilityText[] }; out: readonly string[] };
   debrief: {
-    in: { log: string; facility: FacilityText; asked: Asked };
+    in: AskedDebrief;
     /** With a sheet for each approach, in the order of the debrief. */
     out: { debrief: Debrief; page: string; sheets: readonly Sheet[] };
   };

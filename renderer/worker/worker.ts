@@ -13,6 +13,7 @@ import { readingOf } from './facility-reading.ts';
 import { KeptLogs } from './kept-logs.ts';
 import type { FacilityText, FromWorker, Job, JobInput, JobOutput, ToWorker } from './protocol.ts';
 import { standardReading } from './read-standard.ts';
+import { turn } from './turn.ts';
 
 const logs = new KeptLogs();
 /** Jobs that are to stop. */
@@ -21,9 +22,9 @@ const cancelled = new Set<number>();
 type Doing = { readonly [J in Job]: (input: JobInput<J>, job: Progress) => Promise<Outcome<JobOutput<J>>> };
 
 const DOING: Doing = {
-  async read({ log, name, bytes, settings }, job) {
-    await logs.keep(log, name, bytes, settings);
-    return inspect(log, job);
+  async read(input, job) {
+    logs.keep(input);
+    return inspect(input.log, job);
   },
   async reread({ log, settings }, job) {
     logs.setSettings(log, settings);
@@ -42,6 +43,7 @@ const DOING: Doing = {
     const composed = await composedOf(logs, input, job);
     if (!composed.ok) return composed;
     const { debrief } = composed.value;
+    void turn().then(fetchHandOver);
     return usable({ debrief, page: debriefText(debrief), sheets: sheetsOf(composed.value) });
   },
   handOver: async (input, job) => (await handOverJob()).handOver(logs, input, job),
@@ -56,8 +58,14 @@ const DOING: Doing = {
   },
 };
 
-/** Loaded when something is handed over: the first view does without. */
+/** The first view does without it. */
 const handOverJob = () => import('./hand-over-job.ts');
+
+/** Loads all that handing over needs once there is something to be handed over: later the host may have been ended. */
+const fetchHandOver = () =>
+  handOverJob()
+    .then(({ fetchPage }) => fetchPage())
+    .catch(() => {});
 
 async function inspect(log: string, job: Progress): Promise<Outcome<JobOutput<'read'>>> {
   const flight = await logs.flight(log, job);

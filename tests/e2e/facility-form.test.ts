@@ -131,6 +131,24 @@ describe('a facility that is typed in from its chart', () => {
     expect(await said('Decision altitude, ft')).toBe('');
   });
 
+  it('lists two mistakes that are alike as two, and those that are left when one is put right', async () => {
+    await press('Enter a new one');
+    await status('Not complete yet');
+    await enter({
+      'Runway designator': '77',
+      'Threshold latitude': 'S31 72.0',
+      'Far end latitude': 'S31 72.0',
+    });
+    await page.keyboard.press('Tab');
+    const wrong = page.locator('.remarks .wrong');
+    await expect.poll(() => wrong.count()).toBe(3);
+    await box('Runway designator').fill('07');
+    await expect.poll(() => page.locator('.live').textContent()).not.toContain('77');
+    expect(await wrong.count()).toBe(2);
+    await box('Far end latitude').fill('S31 11.0');
+    await expect.poll(() => wrong.count()).toBe(1);
+  });
+
   it('is not lost by going elsewhere, nor by loading the page anew, kept or not', async () => {
     await press('Enter a new one');
     await status('Not complete yet');

@@ -222,6 +222,7 @@ describe('the list', () => {
 
   it('does not take up again what was forgotten while it is open', async () => {
     await opened();
+    writeFileSync(join(userFolder, 'logs', `${'0'.repeat(64)}.gz`), 'of a list that was lost');
     await page.getByRole('button', { name: 'Flights' }).click();
     await page.getByRole('button', { name: 'Forget all…' }).click();
     await page.getByRole('button', { name: 'Forget all', exact: true }).click();

@@ -60,6 +60,19 @@ describe('notes that two windows have changed', () => {
     });
   });
 
+  it('hold mine also where it takes back what was stated and theirs states something else', () => {
+    const base = notes({ recents: [recent('1', { stated: { hood: true } })] });
+    const mine = notes({ recents: [recent('1', { stated: { hood: null } })] });
+    const theirs = notes({ recents: [recent('1', { stated: { hood: false } })] });
+    expect(mergeNotes(base, mine, theirs).recents[0]!.stated).toEqual({ hood: null });
+  });
+
+  it('hold a change against a removal, whoever removed it', () => {
+    const [base, mine, theirs] = [{ a: 'A' }, { a: 'B' }, {}].map((drafts) => notes({ drafts }));
+    expect(mergeNotes(base!, mine!, theirs!).drafts).toEqual({ a: 'B' });
+    expect(mergeNotes(base!, theirs!, mine!).drafts).toEqual({ a: 'B' });
+  });
+
   it('do not lose what one has changed because the other took it away', () => {
     const base = notes({ recents: [recent('1')] });
     const mine = notes({ recents: [recent('1', { stated: { vrefKt: 70 } })] });

@@ -1,9 +1,7 @@
-import { describe, expect, it, vi } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { ownCopy } from '../../core/standard/own-copy.ts';
 import { DEFAULT_STANDARD, standardById } from '../../core/standard/standards.ts';
-import type { Notes } from '../../electron/bridge/calls.ts';
 import { NO_NOTES } from '../../electron/bridge/no-notes.ts';
-import type { Analyst } from '../../renderer/state/analyst.ts';
 import {
   askedStandard,
   OwnStandards,
@@ -11,25 +9,14 @@ import {
   withoutStandard,
   withStandard,
 } from '../../renderer/state/own-standards.ts';
-import { Store } from '../../renderer/state/store.ts';
-import type { JobInput } from '../../renderer/worker/protocol.ts';
-import { standardReading } from '../../renderer/worker/read-standard.ts';
-
-/** The worker's own reading, without the worker. */
-const analyst = {
-  start: (_job: 'standards', { standards }: JobInput<'standards'>) => ({
-    done: Promise.resolve({ kind: 'done', value: standards.map(standardReading) }),
-    cancel: () => {},
-  }),
-} as unknown as Analyst;
+import { partsOfOwn } from './parts-of-own.ts';
 
 function begun() {
-  const store = new Store();
-  const judge = vi.fn(async () => {});
-  const saveNotes = vi.fn(async (notes: Notes) => store.dispatch({ do: 'notes', notes }));
-  return { store, judge, saveNotes, standards: new OwnStandards({ store, analyst, saveNotes, judge }) };
+  const parts = partsOfOwn();
+  return { ...parts, standards: new OwnStandards(parts) };
 }
 const RATING = standardById('instrument-rating')!;
+afterEach(() => void vi.useRealTimers());
 
 describe('standards of the user’s own', () => {
   it('are kept, read, and asked for by their text', async () => {
@@ -89,18 +76,39 @@ describe('standards of the user’s own', () => {
     ]);
   });
 
-  it('keep what is being typed at them until it is kept, whatever is done to others meanwhile', async () => {
+  it('keep what is being typed at them in the notes until it is kept, whatever is done to others meanwhile', async () => {
+    vi.useFakeTimers();
+    const { store, standards, saveNotes } = begun();
+    const id = (await standards.makeFrom(RATING))!;
+    standards.type(id, 'half a');
+    standards.type(id, 'half a th');
+    expect(saveNotes).toHaveBeenCalledTimes(1);
+    vi.advanceTimersByTime(400);
+    expect(saveNotes).toHaveBeenCalledTimes(2);
+    expect(saveNotes.mock.lastCall![0].drafts).toEqual({ [id]: 'half a th' });
+    const other = (await standards.makeFrom(RATING))!;
+    expect(store.state().notes.drafts).toEqual({ [id]: 'half a th' });
+    await standards.keep(id, 'half a th');
+    expect(store.state().notes.drafts).toEqual({});
+    expect(store.state().standards.map(({ text }) => text.slice(0, 9))).toEqual(['half a th', '{\n  "form']);
+    expect(store.state().notes.standards.map((standard) => standard.id)).toEqual([id, other]);
+    standards.type(other, 'x');
+    standards.type(other, null);
+    expect(store.state().notes.drafts).toEqual({});
+    standards.type(other, 'y');
+    await standards.remove(other);
+    expect(store.state().notes.drafts).toEqual({});
+  });
+
+  it('take nothing over that could not be kept, and say so', async () => {
     const { store, standards } = begun();
     const id = (await standards.makeFrom(RATING))!;
-    standards.type(id, 'half a th');
-    const other = (await standards.makeFrom(RATING))!;
-    expect(store.state().standards.map(({ draft }) => draft)).toEqual(['half a th', null]);
-    await standards.keep(id, 'half a th');
-    expect(store.state().standards.map(({ draft, text }) => [draft, text.length])).toEqual([
-      [null, 9],
-      [null, store.state().notes.standards[1]!.text.length],
+    standards.type(id, 'x'.repeat(50_001));
+    expect(store.state().notes.drafts?.[id]).toBeUndefined();
+    expect(await standards.keep(id, 'x'.repeat(50_001))).toBe(false);
+    expect(store.state().notices).toEqual([
+      'This was not taken over: a standard has at most 50,000 characters.',
     ]);
-    expect(store.state().notes.standards.map((standard) => standard.id)).toEqual([id, other]);
   });
 
   it('that change or go judge anew what was held to them; gone, by the default, and that is said', async () => {

@@ -4,11 +4,13 @@ import type { Recent } from '../../electron/bridge/recent.ts';
 import { AT_START, reduce, type Flight } from '../../renderer/state/app-state.ts';
 import {
   entryOf,
+  hasNoDebrief,
   nothingSaid,
   settled,
   takenOver,
   withChanged,
   withOpened,
+  withoutSummary,
 } from '../../renderer/state/recent-entry.ts';
 
 const opened = reduce(AT_START, {
@@ -88,6 +90,27 @@ describe('the list of logs opened lately', () => {
   it('does not take up again what was taken off it', () => {
     const list = [entry({ sha256: 'b'.repeat(64) })];
     expect(withChanged(list, entry({ standardId: 'x' }))).toBe(list);
+  });
+});
+
+describe('the first sentence of a debrief', () => {
+  const other = entry({ sha256: 'b'.repeat(64), summary: 'Went around.' });
+
+  it('goes from the list with its debrief, and no other does', () => {
+    const list = [other, entry({ summary: 'Landed.', standardId: 'x' })];
+    expect(withoutSummary(list, sha256)).toEqual([other, entry({ standardId: 'x' })]);
+    const none = [other, entry()];
+    expect(withoutSummary(none, sha256)).toBe(none);
+  });
+
+  it('stays while a debrief is still to come', () => {
+    const issue = { message: 'No.', tip: null };
+    const [failed, nothing] = [{ kind: 'failed', issue } as const, { kind: 'nothing' } as const];
+    expect(hasNoDebrief(flight({ facilityId: 'f', judged: failed }))).toBe(true);
+    expect(hasNoDebrief(flight({ facilityId: null, judged: nothing }))).toBe(true);
+    expect(hasNoDebrief(flight({ facilityId: 'f', judged: nothing }))).toBe(false);
+    const working = { kind: 'working', share: null, last: null } as const;
+    expect(hasNoDebrief(flight({ facilityId: 'f', judged: working }))).toBe(false);
   });
 });
 

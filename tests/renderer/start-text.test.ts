@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { startFrom, startProblem, startWords } from '../../renderer/state/start-text.ts';
+import { startFrom } from '../../core/log/start-text.ts';
+import { startProblem, startWords } from '../../renderer/state/start-text.ts';
 
 const NINE_S = Date.UTC(2026, 4, 1, 9) / 1000;
 

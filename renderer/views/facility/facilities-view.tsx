@@ -1,7 +1,8 @@
 import { Button, FileTrigger } from 'react-aria-components';
 import type { AppState, FacilityEntry } from '../../state/app-state.ts';
-import { MAX_FACILITY_CHARACTERS, nameIn, NEW_FACILITY } from '../../state/facility-draft.ts';
+import { nameIn, NEW_FACILITY } from '../../state/facility-draft.ts';
 import type { Session } from '../../state/session.ts';
+import { current } from '../current.ts';
 import { FacilityEditor } from './facility-editor.tsx';
 
 interface Props {
@@ -14,15 +15,8 @@ export function FacilitiesView({ state, session }: Props) {
   const { facilities, facilityId } = state;
   const chosen = facilities.find(({ id }) => id === facilityId) ?? null;
   const lookAt = (id: string) => session.store.dispatch({ do: 'look-at', facilityId: id });
-  const add = (text: string) => {
-    const id = crypto.randomUUID();
-    void session.facilities.keep(id, text).then(() => lookAt(id));
-  };
-  const bringIn = async (file: File) => {
-    if (file.size <= MAX_FACILITY_CHARACTERS) return add(await file.text());
-    const message = `${file.name} was not brought in: it is too long to be a facility file. Is it a track log?`;
-    session.store.dispatch({ do: 'notice', message });
-  };
+  const lookAtKept = (kept: Promise<string | null>) => void kept.then((id) => id !== null && lookAt(id));
+  const add = (text: string) => lookAtKept(session.facilities.add(text));
   return (
     <div className="facilities">
       <section className="side" aria-labelledby="facilities-heading">
@@ -39,11 +33,7 @@ export function FacilitiesView({ state, session }: Props) {
             </li>
           ))}
         </ul>
-        <FileTrigger
-          onSelect={(files) => {
-            if (files?.[0]) void bringIn(files[0]);
-          }}
-        >
+        <FileTrigger onSelect={(files) => files?.[0] && lookAtKept(session.facilities.bringIn(files[0]))}>
           <Button className="button">Bring one in from a file…</Button>
         </FileTrigger>
         <Button className="button" onPress={() => add(NEW_FACILITY)}>
@@ -81,7 +71,7 @@ function Listed({ facility, draft, isChosen, choose }: ListedProps) {
   ];
   return (
     <>
-      <Button className="place" {...(isChosen ? { 'aria-current': 'page' as const } : {})} onPress={choose}>
+      <Button className="place" {...current(isChosen)} onPress={choose}>
         {nameIn(draft ?? text) || 'Without a name'}
       </Button>
       {marks.length > 0 ? <span className="aside"> {marks.join(', ')}</span> : null}

@@ -1,10 +1,10 @@
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import type { FacilityEntry } from '../../state/app-state.ts';
-import { copyOf, draftOf, MAX_FACILITY_CHARACTERS, nameIn } from '../../state/facility-draft.ts';
+import { copyOf, draftOf, nameIn } from '../../state/facility-draft.ts';
 import { remarksOf } from '../../state/facility-remarks.ts';
 import type { Session } from '../../state/session.ts';
-import type { FacilityReading } from '../../worker/protocol.ts';
-import { FacilityActions } from './facility-actions.tsx';
+import { EditorActions } from '../editor-actions.tsx';
+import { useReading } from '../use-reading.ts';
 import { FacilityForm } from './facility-form.tsx';
 import { FacilityLive } from './facility-live.tsx';
 
@@ -24,9 +24,15 @@ interface Props {
 export function FacilityEditor({ facility, draft, session, add }: Props) {
   const text = draft ?? facility.text;
   const write = (next: string) => {
-    if (next !== text) session.facilities.draft(facility.id, next === facility.text ? null : next);
+    if (next !== text) session.facilities.type(facility.id, next === facility.text ? null : next);
   };
-  const { reading, isCurrent } = useReading(facility, text, session);
+  const { reading, isCurrent } = useReading(text, facility, session.facilities.read);
+  const change = {
+    isChanged: draft !== undefined,
+    keep: () => void session.facilities.keep(facility.id, text),
+    undo: () => session.facilities.type(facility.id, null),
+    remove: () => void session.facilities.remove(facility.id),
+  };
   const form = draftOf(text);
   const remarks = form.ok ? remarksOf(form.root, reading?.problems ?? []) : [];
   return (
@@ -53,14 +59,11 @@ export function FacilityEditor({ facility, draft, session, add }: Props) {
           reading={reading}
           remarks={remarks}
           actions={
-            <FacilityActions
-              isSample={facility.isSample}
-              isChanged={draft !== undefined}
+            <EditorActions
               text={text}
-              keep={() => void session.facilities.keep(facility.id, text)}
-              undo={() => session.facilities.draft(facility.id, null)}
+              file={`${nameIn(text) || 'facility'}.json`}
               copy={() => add(copyOf(text))}
-              remove={() => void session.facilities.remove(facility.id)}
+              change={facility.isSample ? null : change}
             />
           }
         />
@@ -73,23 +76,6 @@ export function FacilityEditor({ facility, draft, session, add }: Props) {
       ) : null}
     </section>
   );
-}
-
-/** What the worker makes of a text; that of the text before is shown, and said to be old, until it has answered. */
-function useReading(facility: FacilityEntry, text: string, session: Session) {
-  const [checked, setChecked] = useState<{ text: string; reading: FacilityReading | null }>({
-    text: facility.text,
-    reading: facility.reading,
-  });
-  useEffect(() => {
-    let isCurrent = true;
-    const { id } = facility;
-    void session.facilities.read({ id, text }).then((reading) => isCurrent && setChecked({ text, reading }));
-    return () => {
-      isCurrent = false;
-    };
-  }, [facility, session, text]);
-  return { reading: checked.reading, isCurrent: checked.text === text };
 }
 
 interface FileTextProps {
@@ -111,7 +97,6 @@ function FileText({ text, isFixed, isOpen, write }: FileTextProps) {
         <textarea
           spellCheck={false}
           readOnly={isFixed}
-          maxLength={MAX_FACILITY_CHARACTERS}
           rows={22}
           value={text}
           onChange={({ target }) => write(target.value)}

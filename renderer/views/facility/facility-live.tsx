@@ -61,7 +61,7 @@ function Incomplete({ refusal, remarks, actions }: IncompleteProps) {
           <h3>To be put right</h3>
           <ul className="remarks">
             {wrong.map((remark) => (
-              <li key={remark.sentence}>
+              <li key={`${nameOfPlace(remark)} ${remark.sentence}`}>
                 <Place remark={remark} /> <span className="wrong">{remark.sentence}</span>
               </li>
             ))}

@@ -1,9 +1,11 @@
 import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
+import { taskSentences } from '../../../core/report/debrief-text.ts';
 import type { Standard } from '../../../core/standard/standard.ts';
 import { DEFAULT_STANDARD, SHIPPED, standardById } from '../../../core/standard/standards.ts';
 import type { AppState } from '../../state/app-state.ts';
 import type { Session } from '../../state/session.ts';
+import { current } from '../current.ts';
 import { StandardEditor } from './standard-editor.tsx';
 import { StandardFactsTable } from './standard-facts-table.tsx';
 import { ownTitle } from './standard-options.tsx';
@@ -46,7 +48,9 @@ export function StandardsView({ state, session }: Props) {
                   isChosen={entry.id === chosenId}
                   choose={choose}
                 />
-                {entry.draft === null ? null : <span className="aside"> change not kept yet</span>}
+                {state.notes.drafts?.[entry.id] === undefined ? null : (
+                  <span className="aside"> change not kept yet</span>
+                )}
               </li>
             ))}
           </ul>
@@ -74,11 +78,7 @@ interface PlaceProps {
 
 function Place({ id, words, isChosen, choose }: PlaceProps) {
   return (
-    <Button
-      className="place"
-      {...(isChosen ? { 'aria-current': 'page' as const } : {})}
-      onPress={() => choose(id)}
-    >
+    <Button className="place" {...current(isChosen)} onPress={() => choose(id)}>
       {words}
     </Button>
   );
@@ -97,6 +97,7 @@ function Chosen({ chosenId, state, session, makeFrom }: ChosenProps) {
       <StandardEditor
         key={own.id}
         entry={own}
+        draft={state.notes.drafts?.[own.id]}
         otherIds={state.standards.flatMap(({ id, reading }) =>
           id === own.id ? [] : (reading?.standard?.id ?? []),
         )}
@@ -119,9 +120,9 @@ function Chosen({ chosenId, state, session, makeFrom }: ChosenProps) {
 }
 
 function Tasks({ standard }: { readonly standard: Standard }) {
-  return standard.tasks.map(({ code, title, covered, notSeen }) => (
-    <p key={code} className="aside">
-      Of {code}, {title}, a debrief covers in part: {covered}. It cannot see: {notSeen}.
+  return taskSentences({ standard }).map(([covers, cannotSee]) => (
+    <p key={covers} className="aside">
+      {covers} {cannotSee}
     </p>
   ));
 }

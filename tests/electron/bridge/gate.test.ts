@@ -15,6 +15,7 @@ const services = (but: Partial<Services> = {}): Services => ({
   saveNotes: async () => ({ saved: true, revision: 1 }),
   keepLog: async () => ({ kept: true, sha256: HASH }),
   keptLogs: async () => [HASH],
+  removeCopies: async () => ({}),
   readKept: async () => ({ name: '', base64: '' }),
   ...but,
 });
@@ -49,7 +50,7 @@ describe('the gate', () => {
     ['saveNotes', { revision: 0, notes: withStandards([{ id: '', text: '' }]) }],
     [
       'saveNotes',
-      { revision: 0, notes: withStandards(Array.from({ length: 101 }, () => ({ id: 's', text: '' }))) },
+      { revision: 0, notes: withStandards(Array.from({ length: 1001 }, () => ({ id: 's', text: '' }))) },
     ],
     ['readKept', { sha256: '../notes.json' }],
     ['readKept', { sha256: `${'a'.repeat(61)}/..` }],

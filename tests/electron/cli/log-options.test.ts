@@ -78,7 +78,12 @@ describe('logSettings', () => {
     expect(settings({ column: [text] })).toMatchObject({ ok: false, refusal: { code: 'arguments' } });
   });
 
-  it('refuses a start that is no time', () => {
-    expect(settings({ start: ['noon'] })).toMatchObject({ refusal: { message: '--start noon is no time.' } });
-  });
+  it.each(['noon', '2026-02-30T09:00:00Z', '2026-05-01', '1.5.2026 09:00', ''])(
+    'refuses the start %j, which is no time',
+    (start) => {
+      expect(settings({ start: [start] })).toMatchObject({
+        refusal: { message: `--start ${start} is no time.` },
+      });
+    },
+  );
 });

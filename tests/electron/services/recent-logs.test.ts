@@ -93,8 +93,22 @@ describe('the copies of logs opened lately', () => {
     expect(logs()).toHaveLength(2);
     writeFileSync(`${copyOf('four')}.77.part`, 'left over by a writing that was cut off');
     writeFileSync(join(userFolder, 'logs', 'mine.txt'), 'not ours');
+    expect(await ask('removeCopies', {})).toEqual({});
+    expect(logs()).toHaveLength(4);
     await ask('saveNotes', { revision: 1, notes: NO_NOTES });
+    expect(logs()).toHaveLength(4);
+    await ask('removeCopies', {});
     expect(logs()).toEqual(['mine.txt']);
+  });
+
+  it('that no list named stay when the only log of the list is taken off it', async () => {
+    await keeping('one', 'two');
+    writeFileSync(join(userFolder, 'notes.json'), 'spoilt');
+    const ask = host();
+    await ask('saveNotes', { revision: 0, notes: naming('three') });
+    await ask('keepLog', { name: 'x', base64: base64('three') });
+    await ask('saveNotes', { revision: 1, notes: NO_NOTES });
+    expect(logs()).toEqual([`${hashOf('one')}.gz`, `${hashOf('two')}.gz`].toSorted());
   });
 
   it('that are not what was kept are refused, and healed by opening the file itself', async () => {
