@@ -3,7 +3,7 @@ import { Button, DropZone, FileTrigger, type FileDropItem } from 'react-aria-com
 import { CAUTIONS } from '../core/debrief/cautions.ts';
 import type { AppState, View } from './state/app-state.ts';
 import type { Session } from './state/session.ts';
-import { FacilitiesView, fetchLaterViews, FlightView, StandardsView } from './later-views.ts';
+import { FacilitiesView, fetchLaterViews, FlightView, LessonView, LibraryView, StandardsView } from './later-views.ts';
 import { Boundary } from './views/boundary.tsx';
 import { current } from './views/current.ts';
 import { StartView } from './views/start-view.tsx';
@@ -54,13 +54,17 @@ function Shown({ state, session }: Props) {
   const flight = state.flights.find(({ id }) => id === state.flightId);
   if (state.view === 'facilities') return <FacilitiesView state={state} session={session} />;
   if (state.view === 'standards') return <StandardsView state={state} session={session} />;
+  if (state.view === 'library') return <LibraryView state={state} session={session} />;
+  if (state.view === 'lesson' && state.lessonId !== null)
+    return <LessonView key={state.lessonId} id={state.lessonId} state={state} session={session} />;
   if (state.view === 'flight' && flight)
     return <FlightView key={flight.id} flight={flight} state={state} session={session} />;
   return <StartView state={state} session={session} />;
 }
 
 const PLACES: readonly (readonly [View, string])[] = [
-  ['start', 'Flights'],
+  ['start', 'Start'],
+  ['library', 'Flights'],
   ['facilities', 'Facilities'],
   ['standards', 'Standards'],
 ];

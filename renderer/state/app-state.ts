@@ -6,6 +6,7 @@ import type { Inspection } from '../../core/report/inspection.ts';
 import type { Sheet } from '../../core/sheet/sheet.ts';
 import { NOTHING_STATED, type Stated } from '../../core/standard/stated.ts';
 import type { Notes, Output } from '../../electron/bridge/calls.ts';
+import type { Overview } from '../../electron/bridge/library-calls.ts';
 import { NO_NOTES } from '../../electron/bridge/no-notes.ts';
 import type { FacilityReading, StandardReading, StandardText } from '../worker/protocol.ts';
 
@@ -55,6 +56,14 @@ export interface Statements {
   readonly antennaHeightFt: number | null;
 }
 
+/** Where a log stands in the library. */
+export interface KeptAs {
+  readonly lessonId: string;
+  readonly student: string | null;
+  /** What was stated when it was kept: what is stated since is not kept yet. */
+  readonly statements: string;
+}
+
 /** One log that is open. */
 export interface Flight extends Statements {
   readonly id: string;
@@ -67,6 +76,8 @@ export interface Flight extends Statements {
   readonly judged: Judged;
   /** Whether what was stated last time was taken over, and what it would be otherwise; null where nothing was. */
   readonly lastTime: { readonly isTaken: boolean; readonly other: Statements } | null;
+  /** Where it is kept in the library, as far as this page knows; null where it is not. */
+  readonly kept: KeptAs | null;
   /** Why no copy of it could be kept; null where one was, or none was tried. */
   readonly notCopied: string | null;
 }
@@ -84,7 +95,29 @@ export interface StandardEntry extends StandardText {
   readonly reading: StandardReading | null;
 }
 
-export type View = 'start' | 'flight' | 'facilities' | 'standards';
+export type View = 'start' | 'flight' | 'library' | 'lesson' | 'facilities' | 'standards';
+
+/** How far bringing in has come, and what became of the logs so far. */
+export interface Bringing {
+  readonly total: number;
+  readonly done: number;
+  readonly kept: number;
+  readonly approaches: number;
+  readonly known: number;
+  /** Logs that were kept with nobody. */
+  readonly withNobody: number;
+  /** Logs that were not kept, each with its sentence. */
+  readonly refused: readonly string[];
+  readonly state: 'going' | 'stopping' | 'stopped' | 'done';
+}
+
+export interface LibraryState {
+  /** Null until it was asked for. */
+  readonly overview: Overview | null;
+  /** Counts what was changed, so that lists know when to ask anew. */
+  readonly changes: number;
+  readonly bringing: Bringing | null;
+}
 
 export interface AppState {
   readonly view: View;
@@ -93,6 +126,9 @@ export interface AppState {
   readonly standards: readonly StandardEntry[];
   readonly flights: readonly Flight[];
   readonly flightId: string | null;
+  /** The lesson that is looked at. */
+  readonly lessonId: string | null;
+  readonly library: LibraryState;
   /** The facility that is looked at. */
   readonly facilityId: string | null;
   readonly notes: Notes;
@@ -109,6 +145,8 @@ export const AT_START: AppState = {
   standards: [],
   flights: [],
   flightId: null,
+  lessonId: null,
+  library: { overview: null, changes: 0, bringing: null },
   facilityId: null,
   notes: NO_NOTES,
   kept: null,
@@ -123,6 +161,8 @@ export type Action =
   | { readonly do: 'facilities'; readonly facilities: readonly FacilityEntry[] }
   | { readonly do: 'standards'; readonly standards: readonly StandardEntry[] }
   | { readonly do: 'look-at'; readonly facilityId: string }
+  | { readonly do: 'lesson'; readonly lessonId: string }
+  | { readonly do: 'library'; readonly library: Partial<LibraryState> }
   | { readonly do: 'notice'; readonly message: string }
   | { readonly do: 'put-away'; readonly index: number }
   | {
@@ -153,6 +193,10 @@ export function reduce(state: AppState, action: Action): AppState {
       return { ...state, standards: action.standards };
     case 'look-at':
       return { ...state, facilityId: action.facilityId };
+    case 'lesson':
+      return { ...state, view: 'lesson', lessonId: action.lessonId };
+    case 'library':
+      return { ...state, library: { ...state.library, ...action.library } };
     case 'notice':
       // The same reason again, as at every change while the disk is full, says nothing new.
       return state.notices.includes(action.message)
@@ -196,6 +240,7 @@ function newFlight({ id, name, standardId, isSample }: Action & { readonly do: '
     antennaHeightFt: null,
     judged: { kind: 'nothing' },
     lastTime: null,
+    kept: null,
     notCopied: null,
   };
 }

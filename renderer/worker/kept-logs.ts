@@ -39,6 +39,11 @@ export class KeptLogs {
     this.#logs.set(log, { ...this.#get(log), settings, flight: null, materials: new Map() });
   }
 
+  /** A copy of them, to be kept elsewhere. */
+  bytes(log: string): ArrayBuffer {
+    return this.#get(log).bytes.slice().buffer;
+  }
+
   forget(log: string): void {
     this.#logs.delete(log);
   }

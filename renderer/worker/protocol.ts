@@ -119,6 +119,8 @@ interface Work {
   save: { in: AskedDebrief & { what: Saved; approach: number; dots: Dots }; out: SavedFile };
   facilities: { in: { facilities: readonly FacilityText[] }; out: readonly FacilityReading[] };
   standards: { in: { standards: readonly StandardText[] }; out: readonly StandardReading[] };
+  /** A copy of what was read. */
+  bytes: { in: { log: string }; out: ArrayBuffer };
   forget: { in: { log: string }; out: null };
 }
 

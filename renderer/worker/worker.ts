@@ -52,6 +52,7 @@ const DOING: Doing = {
   facilities: async ({ facilities }) =>
     usable(facilities.map((facility) => readingOf(facility, decimalYear(Date.now() / 1000)))),
   standards: async ({ standards }) => usable(standards.map(standardReading)),
+  bytes: async ({ log }) => usable(logs.bytes(log)),
   async forget({ log }) {
     logs.forget(log);
     return usable(null);

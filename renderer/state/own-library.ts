@@ -1,0 +1,194 @@
+import { LARGEST_KEPT_BYTES } from '../../electron/bridge/kept-limits.ts';
+import type { CallName, Input, Output } from '../../electron/bridge/calls.ts';
+import type { Kept } from '../../electron/bridge/library-calls.ts';
+import type { AskedDebrief } from '../worker/protocol.ts';
+import type { Bringing, Flight, KeptAs } from './app-state.ts';
+import { base64Of, call, HostProblem } from './host.ts';
+import { askedStandard } from './own-standards.ts';
+import { statementsOf } from './recent-entry.ts';
+import type { Store } from './store.ts';
+
+/** Whose the logs are that are brought in. */
+export type Whose = Input<'keepInLibrary'>['student'];
+
+interface Parts {
+  readonly store: Store;
+  readonly tell: (error: unknown) => void;
+  /** What is read of an open log; null where it is closed. */
+  readonly bytes: (flightId: string) => Promise<ArrayBuffer | null>;
+  readonly askedDebrief: (flightId: string) => AskedDebrief | null;
+}
+
+/** So many logs are on their way to the host at a time: while one is debriefed, the next is handed over. */
+const AT_ONCE = 2;
+
+/** What the user can do with the library; the host keeps it. */
+export class OwnLibrary {
+  readonly #parts: Parts;
+  #isStopping = false;
+
+  constructor(parts: Parts) {
+    this.#parts = parts;
+  }
+
+  /** Asks what the library holds; lists are asked for anew. */
+  async fetch(): Promise<void> {
+    const { store, tell } = this.#parts;
+    try {
+      const overview = await call('library', {});
+      const { changes } = store.state().library;
+      store.dispatch({ do: 'library', library: { overview, changes: changes + 1 } });
+    } catch (error) {
+      tell(error);
+    }
+  }
+
+  /** Makes a change at the host and asks for what the library holds then; null where it was refused, which is told. */
+  async change<N extends CallName>(name: N, input: Input<N>): Promise<Output<N> | null> {
+    try {
+      return await call(name, input);
+    } catch (error) {
+      this.#parts.tell(error);
+      return null;
+    } finally {
+      await this.fetch();
+    }
+  }
+
+  /** Keeps an open log with its debrief as it is stated now. */
+  async keep(flightId: string, student: string | null, date: string | null): Promise<void> {
+    const { store, askedDebrief, bytes, tell } = this.#parts;
+    const flight = store.state().flights.find(({ id }) => id === flightId);
+    const asked = askedDebrief(flightId);
+    const content = await bytes(flightId);
+    if (!flight || !asked || !content) return;
+    const said = asked.asked;
+    const kept = await this.change('keepInLibrary', {
+      name: flight.name,
+      folders: [],
+      base64: await base64Of(content),
+      facilities: [asked.facility.text],
+      asked: { ...said, settings: flight.settings },
+      student: student === null ? { by: 'nobody' } : { by: 'name', name: student },
+      date,
+      isStatedAnew: true,
+    });
+    if (kept === null) return;
+    if (kept.became === 'refused') return tell(new HostProblem(kept.why));
+    store.dispatch({ do: 'change', id: flightId, change: { kept: keptAs(flight, kept) } });
+  }
+
+  /** Brings logs in, one after the other; what is there already is told and passed over, so that it can be gone on. */
+  async bringIn(files: readonly File[], whose: Whose): Promise<void> {
+    const { store } = this.#parts;
+    if (isUnderWay(store.state().library.bringing)) return;
+    this.#isStopping = false;
+    this.#bringing({ ...NOTHING_BROUGHT, total: files.length });
+    const waiting = [...files];
+    const next = async () => {
+      for (let file = waiting.shift(); file && !this.#isStopping; file = waiting.shift())
+        this.#count(await this.#bringOne(file, whose));
+    };
+    await Promise.all(Array.from({ length: AT_ONCE }, next));
+    const bringing = store.state().library.bringing!;
+    const isWhole = bringing.done === bringing.total;
+    this.#bringing({ ...bringing, state: isWhole ? 'done' : 'stopped' });
+    await this.fetch();
+  }
+
+  /** Ends bringing in with the logs that are on their way. */
+  stop(): void {
+    const { bringing } = this.#parts.store.state().library;
+    if (!isUnderWay(bringing)) return;
+    this.#isStopping = true;
+    this.#bringing({ ...bringing, state: 'stopping' });
+  }
+
+  /** Puts away what was told of the last bringing in. */
+  putAway(): void {
+    this.#parts.store.dispatch({ do: 'library', library: { bringing: null } });
+  }
+
+  async #bringOne(file: File, whose: Whose): Promise<Kept & { readonly name: string }> {
+    const { name } = file;
+    if (file.size > LARGEST_KEPT_BYTES)
+      return { became: 'refused', why: tooLarge(file.size), name };
+    const { facilities, notes } = this.#parts.store.state();
+    const usable = facilities.filter(({ reading }) => reading?.refusal === null);
+    if (usable.length === 0) return { became: 'refused', why: 'No facility is known that it could be tried at.', name };
+    try {
+      const kept = await call('keepInLibrary', {
+        name,
+        folders: file.webkitRelativePath.split('/').slice(0, -1),
+        base64: await base64Of(await file.arrayBuffer()),
+        facilities: usable.map(({ text }) => text),
+        asked: {
+          standard: askedStandard(this.#parts.store.state(), notes.settings.standard),
+          stated: {},
+          settings: {},
+          heights: null,
+          antennaHeightFt: null,
+        },
+        student: whose,
+        date: null,
+        isStatedAnew: false,
+      });
+      return { ...kept, name };
+    } catch (error) {
+      const why = error instanceof HostProblem ? error.message : 'It could not be read from the disk.';
+      return { became: 'refused', why, name };
+    }
+  }
+
+  #count(kept: Kept & { readonly name: string }): void {
+    const before = this.#parts.store.state().library.bringing!;
+    this.#bringing(counted(before, kept));
+  }
+
+  #bringing(bringing: Bringing): void {
+    this.#parts.store.dispatch({ do: 'library', library: { bringing } });
+  }
+}
+
+const NOTHING_BROUGHT: Bringing = {
+  total: 0,
+  done: 0,
+  kept: 0,
+  approaches: 0,
+  known: 0,
+  withNobody: 0,
+  refused: [],
+  state: 'going',
+};
+
+function isUnderWay(bringing: Bringing | null): bringing is Bringing {
+  return bringing?.state === 'going' || bringing?.state === 'stopping';
+}
+
+/** What was brought in so far, with one log more. */
+export function counted(before: Bringing, log: Kept & { readonly name: string }): Bringing {
+  const after = { ...before, done: before.done + 1 };
+  if (log.became === 'refused') return { ...after, refused: [...before.refused, `${log.name}: ${log.why}`] };
+  if (log.became === 'known') return { ...after, known: before.known + 1 };
+  return {
+    ...after,
+    kept: before.kept + 1,
+    approaches: before.approaches + log.approaches,
+    withNobody: before.withNobody + (log.student === null ? 1 : 0),
+  };
+}
+
+function tooLarge(bytes: number): string {
+  const [has, most] = [bytes, LARGEST_KEPT_BYTES].map((size) => Math.ceil(size / 1e6));
+  return `It is ${has} MB; here logs of up to ${most} MB are brought in. \`halfdot import\` takes larger ones.`;
+}
+
+/** A log's place in the library, as it is stated now. */
+export function keptAs(flight: Flight, place: Pick<KeptAs, 'lessonId' | 'student'>): KeptAs {
+  return { lessonId: place.lessonId, student: place.student, statements: statementText(flight) };
+}
+
+/** Everything that a debrief depends on, to be compared. */
+export function statementText(flight: Flight): string {
+  return JSON.stringify(statementsOf(flight));
+}
