@@ -1,14 +1,20 @@
 /** What commands use of the library: one door, through which none of it is loaded before a command asks for it. */
+export { ruleFor } from './assign-rules.ts';
 export { backUp } from './backup.ts';
+export { bookingsOf } from './bookings.ts';
 export { checkLibrary } from './check-library.ts';
+export { columnValues } from './column-values.ts';
 export { deleteStudent, holdingsOf } from './delete-student.ts';
 export { exportLibrary } from './export-library.ts';
+export { logNamed, logsOf, studentOfLog } from './find-logs.ts';
 export { importLog } from './import-log.ts';
 export { listApproaches, listFacilities, listLessons, listStudents } from './lists.ts';
 export { mergeExport } from './merge-export.ts';
+export { lastMove, moveLogs, undoMove } from './moves.ts';
 export { openLibrary } from './open-library.ts';
 export { personNamed } from './people.ts';
 export { otherEngines, recompute } from './recompute.ts';
 export { LibraryRefusal, refusalOf } from './refusal.ts';
 export { restore } from './restore.ts';
+export { addRoster, namesOf, rosterOf } from './roster.ts';
 export { watchBy } from './watch.ts';
