@@ -3,7 +3,14 @@ import { Button, DropZone, FileTrigger, type FileDropItem } from 'react-aria-com
 import { CAUTIONS } from '../core/debrief/cautions.ts';
 import type { AppState, View } from './state/app-state.ts';
 import type { Session } from './state/session.ts';
-import { FacilitiesView, fetchLaterViews, FlightView, LessonView, LibraryView, StandardsView } from './later-views.ts';
+import {
+  FacilitiesView,
+  fetchLaterViews,
+  FlightView,
+  LessonView,
+  LibraryView,
+  StandardsView,
+} from './later-views.ts';
 import { Boundary } from './views/boundary.tsx';
 import { current } from './views/current.ts';
 import { StartView } from './views/start-view.tsx';

@@ -21,7 +21,8 @@ export class NotFetched extends Error {}
 /** Fetches them before they are gone to, and what prints, so that both are there also once the host was ended. */
 export function fetchLaterViews(): void {
   // One that cannot be fetched is asked for once more when it is gone to; where it fails again, that is told.
-  for (const fetchPart of [flight, library, lesson, facilities, standards, print]) fetchPart().catch(() => {});
+  for (const fetchPart of [flight, library, lesson, facilities, standards, print])
+    fetchPart().catch(() => {});
 }
 
 async function fetched<T>(fetchPart: () => Promise<T>): Promise<T> {

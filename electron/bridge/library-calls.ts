@@ -202,7 +202,7 @@ const TO_KEEP = z.strictObject({
   student: z.discriminatedUnion('by', [
     z.strictObject({ by: z.literal('nobody') }),
     z.strictObject({ by: z.literal('name'), name: NAME }),
-    z.strictObject({ by: z.literal('folder') }),
+    z.strictObject({ by: z.literal('folder'), addsStudents: z.boolean() }),
   ]),
   /** Of the lesson; null: the day on which the log begins. */
   date: DATE.nullable(),

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { basename, join, sep } from 'node:path';
 import { defineFacility, type DefinedFacility } from '../../core/analyze.ts';
 import { issue, refused, usable, type Outcome } from '../../core/issue/issue.ts';
 import type { Job } from '../../core/log/log.ts';
@@ -8,6 +8,7 @@ import { isDay } from '../library/day.ts';
 import type { ImportAsked } from '../library/import-log.ts';
 import type { Library } from '../library/library.ts';
 import { EXIT, type Arguments, type Command, type ExitStatus, type Output } from './command.ts';
+import { importRules, RULE_OPTIONS, type ImportRules } from './import-rules.ts';
 import { JUDGING_OPTIONS, judgingOf } from './judging-options.ts';
 import { LOG_OPTIONS, logSettings } from './log-options.ts';
 import { readFacility, refuse, tell } from './read-input.ts';
@@ -23,12 +24,14 @@ import {
 export const importLogs: Command = {
   name: 'import',
   usage:
-    'LOG|FOLDER... [--facility F.json]... [--student NAME] [--date 2026-05-01] [--library FOLDER] ' +
+    'LOG|FOLDER... [--facility F.json]... [--student NAME | --student-from folder|"column:HEADER" ' +
+    '[--bookings FILE.csv] [--add-students yes]] [--date 2026-05-01] [--library FOLDER] ' +
     '[what debrief takes to state]; or --from EXPORTED',
   purpose: 'keep logs and their debriefs in the library, or take in what another library exported',
   options: {
     ...LIBRARY_OPTION,
     student: { value: 'who flew' },
+    ...RULE_OPTIONS,
     date: { value: 'the day of the lesson, as 2026-05-01; the day on which a log begins when not said' },
     facility: {
       value: 'a facility file to try; the facilities in the library when not said',
@@ -56,6 +59,8 @@ export const importLogs: Command = {
     if (!asked.ok) return refuse(asked.refusal, output);
     const paths = logsIn(args.files);
     if (!paths.ok) return refuse(paths.refusal, output);
+    const rules = await importRules(args, output);
+    if (!rules.ok) return refuse(rules.refusal, output);
     return withLibrary(args, 'create', output, async (library, room) => {
       const facilities = facilitiesOf(asked.value.facilities, library, room);
       if (!facilities.ok) return refuse(facilities.refusal, output);
@@ -64,6 +69,7 @@ export const importLogs: Command = {
         importAll(
           paths.value,
           { ...asked.value, facilities: facilities.value },
+          rules.value,
           library,
           room,
           watched,
@@ -73,6 +79,12 @@ export const importLogs: Command = {
     });
   },
 };
+
+/** A log, and where it lies below the folder that was named: folders, and its file name at the end. */
+interface LogPlace {
+  readonly path: string;
+  readonly below: readonly string[];
+}
 
 type Facilities = ImportAsked['facilities'];
 type Asked = Omit<ImportAsked, 'facilities'> & { readonly facilities: readonly DefinedFacility[] };
@@ -115,14 +127,15 @@ function facilitiesOf(
 }
 
 /** The logs that are named, and those in the folders that are. */
-function logsIn(named: readonly string[]): Outcome<string[]> {
-  const paths: string[] = [];
+function logsIn(named: readonly string[]): Outcome<LogPlace[]> {
+  const paths: LogPlace[] = [];
   for (const path of named) {
     try {
-      if (!statSync(path).isDirectory()) paths.push(path);
+      if (!statSync(path).isDirectory()) paths.push({ path, below: [basename(path)] });
       else {
         const names = readdirSync(path, { recursive: true, encoding: 'utf8' }).sort();
-        paths.push(...names.filter((name) => /\.(csv|gpx)$/i.test(name)).map((name) => join(path, name)));
+        const logs = names.filter((name) => /\.(csv|gpx)$/i.test(name));
+        paths.push(...logs.map((name) => ({ path: join(path, name), below: name.split(sep) })));
       }
     } catch (error) {
       return cannotRead(path, error);
@@ -137,31 +150,35 @@ function logsIn(named: readonly string[]): Outcome<string[]> {
 
 /** One log after the other, each kept before the next is read; what is here already is said and skipped. */
 async function importAll(
-  paths: readonly string[],
+  paths: readonly LogPlace[],
   asked: ImportAsked,
+  rules: ImportRules | null,
   library: Library,
   room: LibraryRoom,
   job: Job,
   output: Output,
 ): Promise<ExitStatus> {
   const count = { kept: 0, known: 0, refused: 0 };
-  for (const [i, path] of paths.entries()) {
+  for (const [i, place] of paths.entries()) {
     job.progress(i / paths.length);
     // Lets a Ctrl-C in.
     await new Promise((resolve) => setImmediate(resolve));
     if (job.cancelled()) {
+      rules?.tell(output);
       output.message(`${summary(count)} Stopped; run the same again to go on.`);
       return EXIT.unusable;
     }
-    count[await importOne(path, asked, library, room, output)]++;
+    count[await importOne(place, asked, rules, library, room, output)]++;
   }
-  await output.answer(`${summary(count)}\n`);
+  await output.answer(`${summary(count)}${rules?.givenTo() ?? ''}\n`);
+  rules?.tell(output);
   return count.kept + count.known > 0 ? EXIT.done : EXIT.unusable;
 }
 
 async function importOne(
-  path: string,
+  { path, below }: LogPlace,
   asked: ImportAsked,
+  rules: ImportRules | null,
   library: Library,
   room: LibraryRoom,
   output: Output,
@@ -175,7 +192,13 @@ async function importOne(
     if (!unread.ok) refuse(unread.refusal, output);
     return 'refused';
   }
-  const result = await room.importLog(library, { name, bytes }, asked, output.job(`Reading ${name}`));
+  const ruled = rules?.begin({ below, bytes, asked }, library, room);
+  const result = await room.importLog(
+    library,
+    { name, bytes },
+    { ...asked, ...ruled },
+    output.job(`Reading ${name}`),
+  );
   if (!result.ok) {
     refuse(result.refusal, output);
     return 'refused';
@@ -200,6 +223,7 @@ async function importOne(
     const whose = stays.student === null ? 'without a student' : `of ${stays.student}`;
     output.message(`${name} was in the library already, and stays in the lesson ${whose} on ${stays.date}.`);
   }
+  rules?.kept();
   return 'kept';
 }
 

@@ -1,6 +1,7 @@
 import { CAUTIONS } from '../../core/debrief/cautions.ts';
 import { EXIT, type Command, type ExitStatus, type Output } from './command.ts';
 import { app } from './app.ts';
+import { assign } from './assign.ts';
 import { backup } from './backup.ts';
 import { check } from './check.ts';
 import { debrief } from './debrief.ts';
@@ -15,6 +16,8 @@ import { parseArguments } from './parse-arguments.ts';
 import { refuse } from './read-input.ts';
 import { recompute } from './recompute.ts';
 import { restore } from './restore.ts';
+import { roster } from './roster.ts';
+import { undo } from './undo.ts';
 
 const COMMANDS: readonly Command[] = [
   debrief,
@@ -22,7 +25,10 @@ const COMMANDS: readonly Command[] = [
   inspect,
   facility,
   app,
+  roster,
   importLogs,
+  assign,
+  undo,
   list,
   recompute,
   backup,

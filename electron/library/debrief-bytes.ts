@@ -58,7 +58,8 @@ function sourceOf({ name, bytes }: LogBytes): LogSource {
   return { name, sha256: () => sha256Of(bytes), size: bytes.length, chunks: decoded(bytes) };
 }
 
-function* decoded(bytes: Uint8Array): Generator<string> {
+/** The text of a log that lies in memory, about a megabyte at a time. */
+export function* decoded(bytes: Uint8Array): Generator<string> {
   const decoding = new TextDecoding();
   for (let at = 0; at < bytes.length; at += CHUNK_BYTES)
     yield decoding.decode(bytes.subarray(at, at + CHUNK_BYTES));

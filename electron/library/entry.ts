@@ -1,9 +1,13 @@
 /** What commands and the app's host use of the library: one door, through which none of it is loaded before a command asks for it. */
+export { ruleFor } from './assign-rules.ts';
 export { backUp } from './backup.ts';
+export { bookingsOf } from './bookings.ts';
 export { checkLibrary } from './check-library.ts';
+export { columnValues } from './column-values.ts';
 export { deleteStudent, holdingsOf } from './delete-student.ts';
 export { exportLibrary } from './export-library.ts';
 export { flightLogs, flightRows, logsWithoutApproach } from './flight-rows.ts';
+export { logNamed, logsOf, studentOfLog } from './find-logs.ts';
 export { importLog } from './import-log.ts';
 export { keptDebrief } from './kept-debrief.ts';
 export { keptOf } from './kept-of.ts';
@@ -12,12 +16,13 @@ export { changeLesson } from './lessons.ts';
 export { listApproaches, listFacilities, listLessons, listStudents } from './lists.ts';
 export { sha256Of } from './log-files.ts';
 export { mergeExport } from './merge-export.ts';
-export { moveLogs, undoMove } from './moves.ts';
 export { isLibraryThere, openLibrary } from './open-library.ts';
 export { overviewOf } from './overview.ts';
 export { keepPerson, personById, personNamed } from './people.ts';
+export { lastMove, moveLogs, undoMove } from './moves.ts';
 export { otherEngines, recompute } from './recompute.ts';
 export { addEstimate, addNote, agreeGoal, reachGoal, sign } from './record.ts';
 export { LibraryRefusal, refusalOf } from './refusal.ts';
 export { restore } from './restore.ts';
+export { addRoster, namesOf, rosterOf } from './roster.ts';
 export { watchBy } from './watch.ts';

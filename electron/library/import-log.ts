@@ -2,13 +2,15 @@ import type { DefinedFacility } from '../../core/analyze.ts';
 import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
 import type { Job } from '../../core/log/log.ts';
 import { utcText } from '../../core/units/utc.ts';
+import type { Ruling } from './assign-rules.ts';
 import { debriefBytes, type Asked, type DebriefedBytes, type LogBytes } from './debrief-bytes.ts';
 import { keepFlight, type FlightToKeep } from './keep-flight.ts';
 import { lessonOn } from './lessons.ts';
 import { from, type Library } from './library.ts';
 import { sha256Of } from './log-files.ts';
+import { findPerson } from './people.ts';
 
-/** What is the same for every log of one import. */
+/** What is asked of an import, the same for every log but for the rule. */
 export interface ImportAsked extends Asked {
   readonly facilities: readonly [DefinedFacility, ...DefinedFacility[]];
   readonly student: string | null;
@@ -16,6 +18,8 @@ export interface ImportAsked extends Asked {
   readonly date: string | null;
   /** A debrief that is kept already is made anew, by what is stated now. */
   readonly isAnew?: boolean;
+  /** Whose the log is, from the day on which it begins (null where it names none), where `student` does not say it. */
+  readonly rule?: (firstDay: string | null) => Ruling;
 }
 
 /** What became of one log. */
@@ -50,7 +54,7 @@ export async function importLog(
   if (known?.id) return usable({ became: 'known', fileName: known.file_name });
   const debriefed = await debriefBytes(log, asked.facilities, asked, job);
   if (!debriefed.ok) return debriefed;
-  const flight = flightToKeep(log, sha256, debriefed.value, asked);
+  const flight = flightToKeep(library, log, sha256, debriefed.value, asked);
   if (!flight.ok) return flight;
   const { debriefs } = flight.value;
   if (known && debriefs.length === 0) return usable({ became: 'known', fileName: known.file_name });
@@ -72,14 +76,19 @@ function nameOf(library: Library, id: string | null): string | null {
 }
 
 function flightToKeep(
+  library: Library,
   { name, bytes }: LogBytes,
   sha256: string,
   { flight, debriefs }: DebriefedBytes,
-  { facilities, student, date, settings, judging }: ImportAsked,
+  { facilities, student, date: statedDate, settings, judging, rule }: ImportAsked,
 ): Outcome<FlightToKeep> {
   const { log, track } = flight;
   const start_utc = utcText(track.timeS[0]!)!;
-  if (date === null && log.timeReference === 'elapsed' && settings.startS === undefined)
+  const firstDay =
+    log.timeReference === 'elapsed' && settings.startS === undefined ? null : start_utc.slice(0, 10);
+  const ruling = rule?.(firstDay);
+  const date = statedDate ?? ruling?.date ?? firstDay;
+  if (date === null)
     return refused('library-no-date', `${name} counts from its own start and names no day.`, {
       tip: 'Say it with --date 2026-05-01, or with --start.',
     });
@@ -95,10 +104,11 @@ function flightToKeep(
       end_utc: utcText(track.timeS[track.count - 1]!)!,
     },
     bytes,
-    student,
-    isDateStated: date !== null,
+    isDateStated: (statedDate ?? ruling?.date ?? null) !== null,
+    student: student ?? ruling?.student ?? null,
     lesson: {
-      ...lessonOn(date ?? start_utc.slice(0, 10)),
+      ...lessonOn(date),
+      ...bookedFacts(library, ruling),
       target_airspeed_kt: targetAirspeedKt,
       intercept_airspeed_kt: interceptAirspeedKt,
       vref_kt: vrefKt,
@@ -110,4 +120,13 @@ function flightToKeep(
         : [{ facility: facilities[i]!.facility, judging, settings, debrief }],
     ),
   });
+}
+
+/** What a lesson that is added takes from a booking. */
+function bookedFacts(library: Library, ruling: Ruling | undefined) {
+  if (!ruling) return {};
+  const { aircraft, instructor, lessonNumber, objective } = ruling;
+  const instructor_id =
+    instructor === null ? null : (findPerson(library, 'instructor', instructor)?.id ?? null);
+  return { aircraft, instructor_id, syllabus_number: lessonNumber, objective };
 }

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { sql } from 'kysely';
 import { isDay } from './day.ts';
-import { keepLesson } from './lessons.ts';
+import { keepLesson, lessonOn, type LessonFacts } from './lessons.ts';
 import { from, type Library } from './library.ts';
 import { refuseLibrary } from './refusal.ts';
 import type { Lesson } from './tables.ts';
@@ -110,8 +110,10 @@ function moveOne(library: Library, move_id: string, log_sha256: string, to: Move
 }
 
 /** What a new lesson takes over: the facts of the flight, and not what was agreed with whoever it was taken for. */
-function flownFacts({ id: _, ...facts }: Lesson, student_id: string | null, date: string) {
-  return { ...facts, student_id, date, instructor_id: null, syllabus_number: null, objective: null };
+function flownFacts(flown: Lesson, student_id: string | null, date: string): LessonFacts {
+  const { aircraft, target_airspeed_kt, intercept_airspeed_kt, vref_kt, conditions } = flown;
+  const facts = { aircraft, target_airspeed_kt, intercept_airspeed_kt, vref_kt, conditions };
+  return { ...lessonOn(date), ...facts, student_id };
 }
 
 /** Puts a log into a lesson, with its approaches and the notes of its debriefs. Within a `write`. */

@@ -6,7 +6,8 @@ import { standardById } from '../../core/standard/standards.ts';
 import { NOTHING_STATED } from '../../core/standard/stated.ts';
 import type { Input, Output } from '../bridge/calls.ts';
 import { Unusable } from '../bridge/gate.ts';
-import type { LibraryHost } from './library-host.ts';
+import type { Library } from '../library/library.ts';
+import type { LibraryHost, LibraryRoom } from './library-host.ts';
 
 type ToKeep = Input<'keepInLibrary'>;
 
@@ -26,7 +27,15 @@ export function keepInLibrary(host: LibraryHost, input: ToKeep): Promise<Output<
   const log = { name: input.name, bytes: Buffer.from(input.base64, 'base64') };
   return host.use(async (library, room) => {
     const student = input.student.by === 'name' ? input.student.name : null;
-    const asked = { facilities, student, date: input.date, settings, judging, isAnew: input.isStatedAnew };
+    const asked = {
+      facilities,
+      student,
+      date: input.date,
+      settings,
+      judging,
+      isAnew: input.isStatedAnew,
+      ...(input.student.by === 'folder' && { rule: folderRule(library, room, input, input.student) }),
+    };
     const imported = await room.importLog(library, log, asked, ONE_LOG);
     if (!imported.ok) {
       const { message, tip } = imported.refusal;
@@ -39,6 +48,23 @@ export function keepInLibrary(host: LibraryHost, input: ToKeep): Promise<Output<
       warnings: warnings.map(({ message }) => message),
     };
   });
+}
+
+/** Whose a log is by the folders that it lay in. */
+function folderRule(
+  library: Library,
+  room: LibraryRoom,
+  { folders, name, date }: ToKeep,
+  { addsStudents }: { readonly addsStudents: boolean },
+) {
+  const clues = { path: [...folders, name], statedDate: date, column: null };
+  const students = room.namesOf(library, 'student');
+  const studentFrom = { by: 'folder' } as const;
+  return (firstDay: string | null) =>
+    room.ruleFor(
+      { ...clues, firstDay },
+      { studentFrom, bookings: null, students, instructors: [], addsStudents },
+    );
 }
 
 function standardOf(asked: ToKeep['asked']['standard']): Standard {

@@ -93,7 +93,7 @@ function recordOf(host: LibraryHost): Pick<LibraryServices, Kept> {
           act,
         });
       }),
-    readRoster: ({ text }) => host.use((library, room) => room.keepRoster(library, text)),
+    readRoster: ({ text }) => host.use((library, room) => rosterRead(library, room, text)),
   };
 }
 
@@ -180,6 +180,16 @@ function wholeOf(host: LibraryHost): Pick<LibraryServices, Whole> {
       host.stop();
       return {};
     },
+  };
+}
+
+function rosterRead(library: Library, room: LibraryRoom, text: string) {
+  const { people, issues } = room.rosterOf(text);
+  const { added, known } = room.addRoster(library, people);
+  return {
+    added: added.map(({ name }) => name),
+    known: known.length,
+    refused: issues.map(({ message, tip }) => [message, tip].filter((words) => words !== null).join(' ')),
   };
 }
 

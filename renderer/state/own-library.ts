@@ -111,11 +111,11 @@ export class OwnLibrary {
 
   async #bringOne(file: File, whose: Whose): Promise<Kept & { readonly name: string }> {
     const { name } = file;
-    if (file.size > LARGEST_KEPT_BYTES)
-      return { became: 'refused', why: tooLarge(file.size), name };
+    if (file.size > LARGEST_KEPT_BYTES) return { became: 'refused', why: tooLarge(file.size), name };
     const { facilities, notes } = this.#parts.store.state();
     const usable = facilities.filter(({ reading }) => reading?.refusal === null);
-    if (usable.length === 0) return { became: 'refused', why: 'No facility is known that it could be tried at.', name };
+    if (usable.length === 0)
+      return { became: 'refused', why: 'No facility is known that it could be tried at.', name };
     try {
       const kept = await call('keepInLibrary', {
         name,

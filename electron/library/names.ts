@@ -1,0 +1,58 @@
+/** Letters that are no letter with a mark on it, as they are written where a keyboard lacks them. */
+const PLAIN: Readonly<Record<string, string>> = {
+  ß: 'ss',
+  æ: 'ae',
+  œ: 'oe',
+  ø: 'o',
+  ł: 'l',
+  đ: 'd',
+  ð: 'd',
+  þ: 'th',
+  ı: 'i',
+};
+/** The other way in which some are written without their marks. */
+const SPELT_OUT: Readonly<Record<string, string>> = { ä: 'ae', ö: 'oe', ü: 'ue', ø: 'oe', å: 'aa' };
+
+/**
+ * What the spellings of one name have in common, whatever case, accents, marks between the words and order of the
+ * words: "Brandt, Nils" and "nils_brandt" share a key. Empty for what holds no letter.
+ */
+export function nameKeys(name: string): readonly string[] {
+  const lower = name.normalize('NFC').toLowerCase().replaceAll(/['’.]/gu, '');
+  const spelt = lower.replaceAll(/[äöüøå]/gu, (letter) => SPELT_OUT[letter]!);
+  return [...new Set([lower, spelt].map(keyOf))].filter((key) => key !== '');
+}
+
+/** Whether two texts are spellings of one name. */
+export function isSameName(a: string, b: string): boolean {
+  const keys = nameKeys(a);
+  return nameKeys(b).some((key) => keys.includes(key));
+}
+
+/** A word of a header without case, accents and what stands between its letters: "First name" is `firstname`. */
+export function headerWord(cell: string): string {
+  return plain(cell.normalize('NFC').toLowerCase()).replaceAll(/[^\p{L}\p{N}]/gu, '');
+}
+
+/** A name as it is kept: "Brandt, Nils" turned to "Nils Brandt", and one space between words. */
+export function nameInOrder(written: string): string {
+  const [last, first, ...more] = written.split(',').map((part) => part.trim().replaceAll(/\s+/g, ' '));
+  const isTurned = last && first && more.length === 0 && !/^(?:jr|sr|ii|iii|iv)\.?$/i.test(first);
+  return isTurned ? `${first} ${last}` : written.trim().replaceAll(/\s+/g, ' ');
+}
+
+/** The words in alphabetical order: a roster may put the family name first, and a folder last. */
+function keyOf(lower: string): string {
+  const words = plain(lower).split(/[^\p{L}\p{N}]+/u);
+  return words
+    .filter((word) => word !== '')
+    .sort()
+    .join(' ');
+}
+
+function plain(lower: string): string {
+  return lower
+    .replaceAll(/[ßæœøłđðþı]/gu, (letter) => PLAIN[letter]!)
+    .normalize('NFD')
+    .replaceAll(/\p{M}/gu, '');
+}

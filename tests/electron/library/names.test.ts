@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest';
+import { headerWord, isSameName, nameInOrder, nameKeys } from '../../../electron/library/names.ts';
+
+describe('spellings of a name', () => {
+  it.each([
+    ['Nils Brandt', 'Brandt, Nils'],
+    ['Nils Brandt', 'brandt_nils'],
+    ['Nils Brandt', 'NILS-BRANDT'],
+    ['José Lark', 'jose lark'],
+    ['José Lark', 'Jose\u0301 Lark'],
+    ['Jörg Möwe', 'Moewe, Joerg'],
+    ['Jörg Möwe', 'jorg mowe'],
+    ['Åsa Ørn', 'asa orn'],
+    ['Åsa Ørn', 'Aasa Oern'],
+    ["Maeve O'Finch", 'ofinch maeve'],
+    ['Anna van der Kiebitz', 'van der Kiebitz, Anna'],
+    ['Łucja Żuraw', 'lucja zuraw'],
+  ])('%s is %s', (a, b) => {
+    expect(isSameName(a, b)).toBe(true);
+    expect(isSameName(b, a)).toBe(true);
+  });
+
+  it.each([
+    ['Nils Brandt', 'Nils Brand'],
+    ['Nils Brandt', 'Nils'],
+    ['Nils Brandt', 'Nils Brandt 2'],
+    ['', ''],
+    ['–', '_'],
+  ])('"%s" is not "%s"', (a, b) => expect(isSameName(a, b)).toBe(false));
+
+  it('have no key without a letter', () => expect(nameKeys(' - ')).toEqual([]));
+});
+
+describe('a name that is kept', () => {
+  it.each([
+    ['Brandt, Nils', 'Nils Brandt'],
+    ['  Nils   Brandt ', 'Nils Brandt'],
+    ['Rowan Teal, Jr.', 'Rowan Teal, Jr.'],
+    ['Teal, Rowan, Hazel', 'Teal, Rowan, Hazel'],
+    ['Brandt,', 'Brandt,'],
+  ])('of "%s" is "%s"', (written, kept) => expect(nameInOrder(written)).toBe(kept));
+});
+
+it('a word of a header is without case, accents and marks', () => {
+  expect(['First name', 'first_name', 'Prénom', 'Schüler'].map(headerWord)).toEqual([
+    'firstname',
+    'firstname',
+    'prenom',
+    'schuler',
+  ]);
+});
