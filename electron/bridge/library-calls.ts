@@ -218,6 +218,7 @@ const KEPT = z.discriminatedUnion('became', [
     /** Whose it is now; null: nobody's. */
     student: z.string().nullable(),
     lessonId: ID,
+    date: z.string(),
     debriefIds: z.array(ID),
     warnings: z.array(z.string()),
   }),

@@ -2,12 +2,12 @@ import { from, type Library } from './library.ts';
 
 /** What is kept of a log that is in the library: how much was found in it, where, and whose it is. */
 export function keptOf(library: Library, sha256: string) {
-  const { lessonId, student } = library.first(
+  const { lessonId, student, date } = library.first(
     from
       .selectFrom('logs')
       .innerJoin('lessons', 'lessons.id', 'logs.lesson_id')
       .leftJoin('people', 'people.id', 'lessons.student_id')
-      .select(['lessons.id as lessonId', 'people.name as student'])
+      .select(['lessons.id as lessonId', 'lessons.date', 'people.name as student'])
       .where('logs.sha256', '=', sha256),
   )!;
   const debriefs = library.all(
@@ -24,6 +24,7 @@ export function keptOf(library: Library, sha256: string) {
   return {
     lessonId,
     student,
+    date,
     debriefIds: ids,
     facilities: [...new Set(debriefs.map(({ name }) => name))],
     approaches: approaches.length,

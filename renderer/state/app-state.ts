@@ -60,6 +60,7 @@ export interface Statements {
 export interface KeptAs {
   readonly lessonId: string;
   readonly student: string | null;
+  readonly date: string;
   /** What was stated when it was kept: what is stated since is not kept yet. */
   readonly statements: string;
 }
@@ -85,8 +86,10 @@ export interface Flight extends Statements {
 export interface FacilityEntry {
   readonly id: string;
   readonly text: string;
-  /** Shipped with the samples: can be used, and not changed. */
-  readonly isSample: boolean;
+  /** Can be used, and not changed. */
+  readonly isFixed: boolean;
+  /** Where it comes from, where it is not the user's own. */
+  readonly mark: string | null;
   readonly reading: FacilityReading | null;
 }
 
@@ -111,7 +114,7 @@ export interface Bringing {
   readonly state: 'going' | 'stopping' | 'stopped' | 'done';
 }
 
-export interface LibraryState {
+interface LibraryState {
   /** Null until it was asked for. */
   readonly overview: Overview | null;
   /** Counts what was changed, so that lists know when to ask anew. */

@@ -1,5 +1,6 @@
 import type { Notes } from '../../electron/bridge/calls.ts';
 import type { Analyst } from './analyst.ts';
+import type { FacilityText } from '../worker/protocol.ts';
 import type { FacilityEntry, Sample } from './app-state.ts';
 import { bytesOf, call } from './host.ts';
 
@@ -10,16 +11,18 @@ export async function loadFacilities(
   analyst: Analyst,
   samples: readonly Sample[],
   notes: Notes,
+  kept: readonly FacilityText[] = [],
 ): Promise<FacilityEntry[]> {
   const files = [...new Set(samples.map(({ facility }) => facility))];
   const shipped = await Promise.all(
     files.map(async (id) => {
       const { base64 } = await call('readSample', { file: id });
-      return { id, text: utf8.decode(bytesOf(base64)), isSample: true };
+      return { id, text: utf8.decode(bytesOf(base64)), isFixed: true, mark: 'sample' };
     }),
   );
-  const own = notes.facilities.map((facility) => ({ ...facility, isSample: false }));
-  const all = [...own, ...shipped];
+  const own = notes.facilities.map((facility) => ({ ...facility, isFixed: false, mark: null }));
+  const ofLibrary = kept.map((facility) => ({ ...facility, isFixed: true, mark: 'as kept in the library' }));
+  const all = [...own, ...shipped, ...ofLibrary];
   const done = await analyst.start('facilities', {
     facilities: all.map(({ id, text }) => ({ id, text })),
   }).done;

@@ -1,7 +1,7 @@
 import { whole } from '../../core/units/whole.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import { OWN_FACILITIES } from '../../electron/bridge/own-facilities-bounds.ts';
-import type { FacilityReading } from '../worker/protocol.ts';
+import type { FacilityReading, FacilityText } from '../worker/protocol.ts';
 import type { FacilityEntry, Flight } from './app-state.ts';
 import { withDraft } from './drafts.ts';
 import { loadFacilities } from './load-facilities.ts';
@@ -13,15 +13,28 @@ const BOUND = `a facility has at most ${whole(OWN_FACILITIES.characters)} charac
 /** What the user can do with facilities of their own: they are kept in the notes, and read by the worker. */
 export class OwnFacilities {
   readonly #parts: OwnParts;
+  /** Of debriefs of the library that were opened, where they are none of those that are here. */
+  readonly #kept: FacilityText[] = [];
 
   constructor(parts: OwnParts) {
     this.#parts = parts;
   }
 
+  /** The one with this content, whichever way it is written; put beside the others if there is none. */
+  async entryFor(text: string): Promise<string> {
+    const { store } = this.#parts;
+    const same = store.state().facilities.find((facility) => isSameContent(facility.text, text));
+    if (same) return same.id;
+    const id = `kept-${crypto.randomUUID()}`;
+    this.#kept.push({ id, text });
+    await this.load(store.state().notes);
+    return id;
+  }
+
   /** Reads those of the notes and of the samples; what was debriefed at one that changed or went is debriefed anew. */
   async load(notes: Notes): Promise<void> {
     const { store, analyst, judge } = this.#parts;
-    const facilities = await loadFacilities(analyst, store.state().samples, notes);
+    const facilities = await loadFacilities(analyst, store.state().samples, notes, this.#kept);
     const before = store.state().facilities;
     store.dispatch({ do: 'facilities', facilities });
     for (const { id, facilityId } of store.state().flights)
@@ -112,4 +125,22 @@ export class OwnFacilities {
 
 function textOf(facilities: readonly FacilityEntry[], id: string | null): string | null {
   return facilities.find((facility) => facility.id === id)?.text ?? null;
+}
+
+function isSameContent(one: string, other: string): boolean {
+  if (one === other) return true;
+  try {
+    return inOneOrder(JSON.parse(one)) === inOneOrder(JSON.parse(other));
+  } catch {
+    return false;
+  }
+}
+
+/** As JSON, the keys of every group in the order of the alphabet. */
+function inOneOrder(value: unknown): string {
+  return JSON.stringify(value, (_, part: unknown) =>
+    part !== null && typeof part === 'object' && !Array.isArray(part)
+      ? Object.fromEntries(Object.entries(part).toSorted(([a], [b]) => (a < b ? -1 : 1)))
+      : part,
+  );
 }

@@ -1,12 +1,16 @@
+import type { LogSettings } from '../../core/log/log.ts';
+import type { Stated } from '../../core/standard/stated.ts';
 import { LARGEST_KEPT_BYTES } from '../../electron/bridge/kept-limits.ts';
 import type { CallName, Input, Output } from '../../electron/bridge/calls.ts';
-import type { Kept } from '../../electron/bridge/library-calls.ts';
+import type { FlightFilter, Kept } from '../../electron/bridge/library-calls.ts';
 import type { AskedDebrief } from '../worker/protocol.ts';
-import type { Bringing, Flight, KeptAs } from './app-state.ts';
-import { base64Of, call, HostProblem } from './host.ts';
+import type { AppState, Bringing, Flight, KeptAs } from './app-state.ts';
+import { base64Of, bytesOf, call, HostProblem } from './host.ts';
 import { askedStandard } from './own-standards.ts';
 import { statementsOf } from './recent-entry.ts';
+import type { Opening } from './opening.ts';
 import type { Store } from './store.ts';
+import { textOfFile } from './text-of-file.ts';
 
 /** Whose the logs are that are brought in. */
 export type Whose = Input<'keepInLibrary'>['student'];
@@ -17,6 +21,9 @@ interface Parts {
   /** What is read of an open log; null where it is closed. */
   readonly bytes: (flightId: string) => Promise<ArrayBuffer | null>;
   readonly askedDebrief: (flightId: string) => AskedDebrief | null;
+  readonly open: (name: string, bytes: ArrayBuffer, opening: Opening) => Promise<string | null>;
+  /** The facility with this content, which is put beside the others if need be. */
+  readonly facilityFor: (text: string) => Promise<string>;
 }
 
 /** So many logs are on their way to the host at a time: while one is debriefed, the next is handed over. */
@@ -26,10 +33,15 @@ const AT_ONCE = 2;
 export class OwnLibrary {
   readonly #parts: Parts;
   #isStopping = false;
+  /** Which open log shows which debrief of the library. */
+  readonly #opened = new Map<string, string>();
 
   constructor(parts: Parts) {
     this.#parts = parts;
   }
+
+  /** Says what did not work. */
+  readonly tell = (error: unknown): void => this.#parts.tell(error);
 
   /** Asks what the library holds; lists are asked for anew. */
   async fetch(): Promise<void> {
@@ -78,6 +90,34 @@ export class OwnLibrary {
     store.dispatch({ do: 'change', id: flightId, change: { kept: keptAs(flight, kept) } });
   }
 
+  /** Opens a kept debrief with everything that it was made of; one that is open already is shown. */
+  async open(debriefId: string): Promise<void> {
+    const { store, tell, open, facilityFor } = this.#parts;
+    const isOpen = this.#opened.get(debriefId);
+    const there = store.state().flights.find(({ id }) => id === isOpen);
+    if (there) return store.dispatch({ do: 'choose', id: there.id });
+    try {
+      const kept = await call('readDebrief', { debriefId });
+      const { stated, settings, heights, antennaHeightFt } = kept;
+      const id = await open(kept.name, bytesOf(kept.base64), {
+        isStated: true,
+        isCopied: true,
+        stated: stated as Partial<Stated>,
+        settings: settings as LogSettings,
+        heights,
+        antennaHeightFt,
+        standardId: keptStandard(store.state(), kept.standardId),
+        facilityId: await facilityFor(kept.facility),
+      });
+      const flight = store.state().flights.find((one) => one.id === id);
+      if (!flight) return;
+      this.#opened.set(debriefId, flight.id);
+      store.dispatch({ do: 'change', id: flight.id, change: { kept: keptAs(flight, kept) } });
+    } catch (error) {
+      tell(error);
+    }
+  }
+
   /** Brings logs in, one after the other; what is there already is told and passed over, so that it can be gone on. */
   async bringIn(files: readonly File[], whose: Whose): Promise<void> {
     const { store } = this.#parts;
@@ -94,6 +134,54 @@ export class OwnLibrary {
     const isWhole = bringing.done === bringing.total;
     this.#bringing({ ...bringing, state: isWhole ? 'done' : 'stopped' });
     await this.fetch();
+  }
+
+  /** Hashes of all logs on a list. */
+  async logsOf(filter: FlightFilter): Promise<readonly string[]> {
+    try {
+      return await call('libraryLogs', { filter });
+    } catch (error) {
+      this.tell(error);
+      return [];
+    }
+  }
+
+  async deleteStudent(studentId: string, name: string): Promise<void> {
+    const deleted = await this.change('deleteStudent', { studentId });
+    if (deleted === null) return;
+    const { store } = this.#parts;
+    const left = deleted.left.length === 0 ? 'Nothing of it is left in the library.' : deleted.left.join(' ');
+    store.dispatch({ do: 'notice', message: `${name} was deleted. ${left}` });
+    // What is open of it is kept nowhere any more.
+    for (const flight of store.state().flights)
+      if (flight.kept?.student === name)
+        store.dispatch({ do: 'change', id: flight.id, change: { kept: null } });
+  }
+
+  /** Adds the people of a file; what came of it in words. */
+  async readRoster(file: File): Promise<string | null> {
+    const text = await textOfFile(file, LARGEST_ROSTER);
+    if (text === null) return `${file.name} is too long for a roster. Is it a track log?`;
+    const read = await this.change('readRoster', { text });
+    if (read === null) return null;
+    const { added, known, refused } = read;
+    const names = added.length === 0 ? 'Nobody was added' : `Added: ${added.join(', ')}`;
+    return [`${names}; ${known} ${known === 1 ? 'was' : 'were'} here already.`, ...refused].join(' ');
+  }
+
+  async backUp(): Promise<string | null> {
+    const made = await this.change('backUpLibrary', {});
+    return made && `Backed up with ${made.logs} logs to ${made.folder}.${missingWords(made.missing)}`;
+  }
+
+  async exportAll(isPseudonymous: boolean): Promise<string | null> {
+    const made = await this.change('exportLibrary', { isPseudonymous });
+    return made && `Exported ${made.rows} entries to ${made.folder}.${missingWords(made.missing)}`;
+  }
+
+  async restore(name: string): Promise<string | null> {
+    const restored = await this.change('restoreLibrary', { name });
+    return restored && restored.words;
   }
 
   /** Ends bringing in with the logs that are on their way. */
@@ -119,7 +207,7 @@ export class OwnLibrary {
     try {
       const kept = await call('keepInLibrary', {
         name,
-        folders: file.webkitRelativePath.split('/').slice(0, -1),
+        folders: foldersOf(file),
         base64: await base64Of(await file.arrayBuffer()),
         facilities: usable.map(({ text }) => text),
         asked: {
@@ -166,7 +254,7 @@ function isUnderWay(bringing: Bringing | null): bringing is Bringing {
 }
 
 /** What was brought in so far, with one log more. */
-export function counted(before: Bringing, log: Kept & { readonly name: string }): Bringing {
+function counted(before: Bringing, log: Kept & { readonly name: string }): Bringing {
   const after = { ...before, done: before.done + 1 };
   if (log.became === 'refused') return { ...after, refused: [...before.refused, `${log.name}: ${log.why}`] };
   if (log.became === 'known') return { ...after, known: before.known + 1 };
@@ -178,14 +266,36 @@ export function counted(before: Bringing, log: Kept & { readonly name: string })
   };
 }
 
+/** One's own standards go by an id of the app's here, and in the library by that of their file. */
+function keptStandard({ standards }: AppState, id: string): string {
+  return standards.find(({ reading }) => reading?.standard?.id === id)?.id ?? id;
+}
+
+/** Characters: a school has no more people. */
+const LARGEST_ROSTER = 1_000_000;
+
+function missingWords(missing: readonly string[]): string {
+  return missing.length === 0 ? '' : ` Lost or damaged, and not in it: ${missing.join(', ')}.`;
+}
+
+/**
+ * The folders of a file below the one that was chosen. Where these name nobody, as the days of a lesson do not, the one
+ * that was chosen may.
+ */
+function foldersOf({ webkitRelativePath }: File): string[] {
+  const [chosen, ...below] = webkitRelativePath.split('/').slice(0, -1);
+  return chosen === undefined || below.some((name) => /\p{L}/u.test(name)) ? below : [chosen, ...below];
+}
+
 function tooLarge(bytes: number): string {
   const [has, most] = [bytes, LARGEST_KEPT_BYTES].map((size) => Math.ceil(size / 1e6));
   return `It is ${has} MB; here logs of up to ${most} MB are brought in. \`halfdot import\` takes larger ones.`;
 }
 
 /** A log's place in the library, as it is stated now. */
-export function keptAs(flight: Flight, place: Pick<KeptAs, 'lessonId' | 'student'>): KeptAs {
-  return { lessonId: place.lessonId, student: place.student, statements: statementText(flight) };
+function keptAs(flight: Flight, place: Pick<KeptAs, 'lessonId' | 'student' | 'date'>): KeptAs {
+  const { lessonId, student, date } = place;
+  return { lessonId, student, date, statements: statementText(flight) };
 }
 
 /** Everything that a debrief depends on, to be compared. */

@@ -10,27 +10,19 @@ import { Analyst, type Running } from './analyst.ts';
 import { lastDebriefed, lastRead, type Flight, type Judged, type Sample } from './app-state.ts';
 import { download } from './download.ts';
 import { Drafts } from './drafts.ts';
+import { GivenLogs } from './given-logs.ts';
 import { bytesOf, call, HostProblem, onHostEvent } from './host.ts';
 import { remembered, withRemembered, type Mapping } from './mapping.ts';
 import { NotesKeeper } from './notes-keeper.ts';
+import type { Opening } from './opening.ts';
 import { OwnFacilities } from './own-facilities.ts';
+import { OwnLibrary } from './own-library.ts';
 import { askedStandard, OwnStandards } from './own-standards.ts';
 import { nothingSaid, settled, statementsOf, takenOver } from './recent-entry.ts';
 import { RecentFlights } from './recent-flights.ts';
 import { settingsOfSample, standardOfSample, statedOfSample } from './sample-statements.ts';
 import { sha256Of } from './sha256-of.ts';
 import { Store } from './store.ts';
-
-/** What a log may be opened with besides its bytes. */
-interface Opening {
-  readonly isSample?: boolean;
-  /** The host has it already. */
-  readonly isCopied?: boolean;
-  readonly settings?: LogSettings;
-  readonly stated?: Partial<Stated>;
-  readonly standardId?: string;
-  readonly facilityId?: string;
-}
 
 interface HowToRead {
   /** With what is remembered for its headers, unless something is said of its columns already. */
@@ -70,6 +62,21 @@ export class Session {
       void this.standards.load(notes);
     },
   );
+  readonly library = new OwnLibrary({
+    store: this.store,
+    tell: (error) => this.#tell(error),
+    open: (name, bytes, opening) => this.open(name, bytes, opening),
+    facilityFor: (text) => this.facilities.entryFor(text),
+    bytes: async (log) => {
+      const done = await this.#analyst.start('bytes', { log }).done;
+      return done.kind === 'done' ? done.value : null;
+    },
+    askedDebrief: (id) => this.#askedDebrief(id),
+  });
+  readonly #given = new GivenLogs({
+    tell: (error) => this.#tell(error),
+    open: (name, bytes) => void this.open(name, bytes),
+  });
   readonly #recents = new RecentFlights(this.store, this.#notes);
   /** Logs that are being fetched from the host, so that a second press does not fetch them twice. */
   readonly #fetching = new Set<string>();
@@ -83,8 +90,8 @@ export class Session {
     addEventListener('pagehide', () => this.#parts.drafts.saveNow());
     try {
       await this.#fetchAll().finally(this.#begun);
-      onHostEvent(() => void this.#openGiven());
-      await this.#openGiven();
+      onHostEvent(() => void this.#given.open());
+      await this.#given.open();
     } catch (error) {
       this.#tell(error);
     }
@@ -95,6 +102,8 @@ export class Session {
     this.store.dispatch({ do: 'samples', samples });
     await this.standards.load(this.store.state().notes);
     await this.facilities.load(this.store.state().notes);
+    // It waits for no answer: nothing of the first view is the library's.
+    void this.library.fetch();
   }
 
   async openFiles(files: readonly File[]): Promise<void> {
@@ -142,25 +151,28 @@ export class Session {
     }
   }
 
-  async open(name: string, bytes: ArrayBuffer, opening: Opening = {}): Promise<void> {
+  /** Opens a log, and gives its id once it is read and debriefed; null where it was closed before. */
+  async open(name: string, bytes: ArrayBuffer, opening: Opening = {}): Promise<string | null> {
     await this.#ready;
     const id = crypto.randomUUID();
-    const { isSample = false, isCopied = false, stated = {}, ...said } = opening;
+    const { isSample = false, isCopied = false, isStated = false, stated = {}, ...said } = opening;
     const fresh = nothingSaid(this.store.state().notes.settings.standard);
     this.store.dispatch({ do: 'opened', id, name, standardId: fresh.standardId, isSample });
     this.#change(id, { ...fresh, ...said, stated: { ...fresh.stated, ...stated } });
     const sha256 = await sha256Of(bytes);
     // Before it is read: reading depends on what was stated.
-    if (!isSample) this.#change(id, takenOver(this.#recents.known(id, sha256), fresh));
+    const known = isSample ? null : this.#recents.known(id, sha256);
+    if (!isStated) this.#change(id, takenOver(known, fresh));
     const flight = this.#flight(id);
     // Closed while its hash was taken.
-    if (!flight) return;
+    if (!flight) return null;
     const { settings } = flight;
     const progress = (share: number | null) =>
       this.#change(id, { reading: { kind: 'reading', share, last: null } });
     const running = this.#analyst.start('read', { log: id, name, bytes, sha256, settings }, progress);
-    await this.#read(id, running, { isAsRemembered: true });
+    await this.#read(id, running, { isAsRemembered: !isStated });
     if (!isSample && !isCopied) this.#recents.copy(id, name, bytes);
+    return this.#flight(id) ? id : null;
   }
 
   /** Changes between what was stated last time and a fresh start; neither is lost while the log is open. */
@@ -302,30 +314,6 @@ export class Session {
       this.#tell(error);
     }
   }
-
-  async #openGiven(): Promise<void> {
-    try {
-      for (const { token } of await call('given', {})) {
-        // Asked at each: another event may have opened it while this waited.
-        if (this.#opened.has(token)) continue;
-        this.#opened.add(token);
-        await this.#openOneGiven(token);
-      }
-    } catch (error) {
-      this.#tell(error);
-    }
-  }
-
-  /** A file that cannot be read is told, and does not keep those after it from being opened. */
-  async #openOneGiven(token: string): Promise<void> {
-    try {
-      const { name, base64 } = await call('readGiven', { token });
-      void this.open(name, bytesOf(base64));
-    } catch (error) {
-      this.#tell(error);
-    }
-  }
-  readonly #opened = new Set<string>();
 
   /** False when the log cannot be read so. */
   async #reread(id: string, settings: LogSettings, how: HowToRead): Promise<boolean> {

@@ -10,6 +10,7 @@ import type { Session } from '../state/session.ts';
 import { CriteriaTable } from '../tables/criteria-table.tsx';
 import { EventTable } from '../tables/event-table.tsx';
 import { StabilityTable } from '../tables/stability-table.tsx';
+import { KeepPanel } from './keep-panel.tsx';
 import { HandOverButtons } from './hand-over-buttons.tsx';
 import { SheetPreview } from './sheet-preview.tsx';
 
@@ -36,6 +37,7 @@ export function DebriefView({ debrief, page, sheets, at, dots, isStale, jump, fl
       ) : (
         <NoApproach debrief={debrief} />
       )}
+      <KeepPanel session={session} flightId={flightId} />
       <HandOverButtons session={session} flightId={flightId} approach={approach?.index ?? null} />
       <Sources debrief={debrief} page={page} />
     </article>

@@ -76,11 +76,13 @@ interface TextBoxProps {
   readonly value: string;
   /** Null where the text can be used, else what is wrong with it. */
   readonly problem?: (text: string) => string | null;
+  /** Id of a list of values to choose among. */
+  readonly list?: string;
   readonly say: (text: string) => void;
 }
 
 /** A few words: said when the field is left, or by Enter; what cannot be used is said to be, and changes nothing. */
-export function TextBox({ words, value, problem = () => null, say }: TextBoxProps) {
+export function TextBox({ words, value, problem = () => null, say, list }: TextBoxProps) {
   const [wrong, setWrong] = useState<string | null>(null);
   const leave = (text: string) => {
     const found = text === '' ? null : problem(text);
@@ -92,6 +94,7 @@ export function TextBox({ words, value, problem = () => null, say }: TextBoxProp
       words={words}
       wrong={wrong}
       defaultValue={value}
+      {...(list !== undefined && { list })}
       onBlur={({ target }) => leave(target.value.trim())}
       enter={(field) => field.blur()}
     />

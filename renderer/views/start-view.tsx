@@ -1,5 +1,6 @@
 import { Button, FileTrigger } from 'react-aria-components';
 import type { AppState } from '../state/app-state.ts';
+import { logsAmong } from '../state/logs-among.ts';
 import type { Session } from '../state/session.ts';
 import { RecentList } from './recent-list.tsx';
 
@@ -41,9 +42,4 @@ export function StartView({ state, session }: { readonly state: AppState; readon
       </div>
     </div>
   );
-}
-
-/** Of a folder, what may be a log; the rest would only be refused, file by file. */
-function logsAmong(files: FileList | null): File[] {
-  return [...(files ?? [])].filter(({ name }) => /\.(?:csv|gpx|txt|log)$/i.test(name));
 }

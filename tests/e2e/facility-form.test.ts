@@ -153,7 +153,7 @@ describe('a facility that is typed in from its chart', () => {
     await press('Enter a new one');
     await status('Not complete yet');
     await enter({ Name: 'Half a chart', 'Threshold latitude': 'S31 1' });
-    await press('Flights');
+    await press('Start');
     await showFacilities();
     expect(await box('Name').inputValue()).toBe('Half a chart');
     await page.getByText('not complete yet, changed, not kept').waitFor();

@@ -103,7 +103,7 @@ describe('a log opened lately', () => {
     await summary().waitFor();
     await opened();
     const sentence = (await summary().textContent())!;
-    await page.getByRole('button', { name: 'Flights' }).click();
+    await page.getByRole('button', { name: 'Start' }).click();
     expect(await lately().getByRole('listitem').count()).toBe(1);
     expect(await entry('first-approach.csv').textContent()).toContain(sentence);
     await entry('first-approach.csv').click();
@@ -197,7 +197,7 @@ describe('the list', () => {
       buffer: Buffer.from(`${readFileSync(LOG, 'utf8')}\n`),
     });
     await soon(copies).toHaveLength(2);
-    await page.getByRole('button', { name: 'Flights' }).click();
+    await page.getByRole('button', { name: 'Start' }).click();
     await tabTo('Take other.csv off the list');
     await page.keyboard.press('Enter');
     await page.getByRole('group', { name: /^Forget other\.csv/ }).waitFor();
@@ -223,7 +223,7 @@ describe('the list', () => {
   it('does not take up again what was forgotten while it is open', async () => {
     await opened();
     writeFileSync(join(userFolder, 'logs', `${'0'.repeat(64)}.gz`), 'of a list that was lost');
-    await page.getByRole('button', { name: 'Flights' }).click();
+    await page.getByRole('button', { name: 'Start' }).click();
     await page.getByRole('button', { name: 'Forget all…' }).click();
     await page.getByRole('button', { name: 'Forget all', exact: true }).click();
     await soon(copies).toEqual([]);

@@ -28,7 +28,7 @@ const nowOf = (words: string) =>
   page.locator('.now .values > div', { hasText: words }).locator('dd').textContent();
 
 async function openSample(file: string): Promise<void> {
-  await page.getByRole('button', { name: 'Flights', exact: true }).click();
+  await page.getByRole('button', { name: 'Start', exact: true }).click();
   await page.getByRole('button', { name: new RegExp(file.replace('.', '\\.')) }).click();
   await page.locator('h1.summary').waitFor();
 }

@@ -132,7 +132,7 @@ describe('a standard of one’s own', () => {
       .waitFor();
     await limits.getByRole('row', { name: /Glidepath on final ¾ scale .* IR\.VI\.B\.S12/ }).waitFor();
 
-    await button('Flights').click();
+    await button('Start').click();
     await openSample('first-approach.csv');
     expect(await rowOf('Localizer on final').textContent()).toContain('● met');
     await page.getByLabel('Standard', { exact: true }).selectOption('Tight, before the check ride');
@@ -172,7 +172,7 @@ describe('a standard of one’s own', () => {
     expect(await wrong.textContent()).toMatch(/final\.glidepathFullScale is 7/);
     await button('Not complete yet').waitFor();
     await expect.poll(() => notes().standards.length).toBe(1);
-    await button('Flights').click();
+    await button('Start').click();
     await openSample('first-approach.csv');
     const option = page.locator('option', { hasText: 'Not complete yet' });
     expect(await option.isDisabled()).toBe(true);

@@ -4,6 +4,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { gateTo } from '../../electron/bridge/gate.ts';
 import { GivenFiles } from '../../electron/services/given-files.ts';
+import { LibraryHost } from '../../electron/services/library-host.ts';
 import { Samples } from '../../electron/services/samples.ts';
 import { servicesOf } from '../../electron/services/services.ts';
 import { CALLS_CHANNEL } from '../../electron/window/page-bridge.ts';
@@ -30,6 +31,7 @@ beforeAll(async () => {
     samples: new Samples('samples'),
     given,
     userFolder,
+    library: new LibraryHost(join(userFolder, 'library')),
   });
   started = await start({
     gate: gateTo(services),

@@ -63,9 +63,9 @@ interface ListedProps {
 }
 
 function Listed({ facility, draft, isChosen, choose }: ListedProps) {
-  const { text, isSample, reading } = facility;
+  const { text, mark, reading } = facility;
   const marks = [
-    ...(isSample ? ['sample'] : []),
+    ...(mark === null ? [] : [mark]),
     ...(reading?.refusal ? ['not complete yet'] : []),
     ...(draft === undefined ? [] : ['changed, not kept']),
   ];

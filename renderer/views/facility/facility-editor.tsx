@@ -38,13 +38,15 @@ export function FacilityEditor({ facility, draft, session, add }: Props) {
   return (
     <section className="editor" aria-label={nameIn(text) || 'Without a name'}>
       <div className="facility-form">
-        {facility.isSample ? <p className="aside">A sample: make a copy to change it.</p> : null}
+        {facility.mark === null ? null : (
+          <p className="aside">{`It is here ${facility.mark === 'sample' ? 'as a sample' : facility.mark}: make a copy to change it.`}</p>
+        )}
         {form.ok ? (
           <FacilityForm
             text={text}
             root={form.root}
             remarks={remarks}
-            isFixed={facility.isSample}
+            isFixed={facility.isFixed}
             write={write}
           />
         ) : (
@@ -52,7 +54,7 @@ export function FacilityEditor({ facility, draft, session, add }: Props) {
             <p>The form is shown when its file can be read again. {form.why}</p>
           </div>
         )}
-        <FileText text={text} isFixed={facility.isSample} isOpen={!form.ok} write={write} />
+        <FileText text={text} isFixed={facility.isFixed} isOpen={!form.ok} write={write} />
       </div>
       <div className="live" aria-busy={!isCurrent}>
         <FacilityLive
@@ -63,7 +65,7 @@ export function FacilityEditor({ facility, draft, session, add }: Props) {
               text={text}
               file={`${nameIn(text) || 'facility'}.json`}
               copy={() => add(copyOf(text))}
-              change={facility.isSample ? null : change}
+              change={facility.isFixed ? null : change}
             />
           }
         />

@@ -3,6 +3,8 @@ import type { Services } from '../../../electron/bridge/calls.ts';
 import { gateTo, Unusable } from '../../../electron/bridge/gate.ts';
 import { LARGEST_KEPT_BYTES } from '../../../electron/bridge/kept-limits.ts';
 import { NO_NOTES } from '../../../electron/bridge/no-notes.ts';
+import { LibraryHost } from '../../../electron/services/library-host.ts';
+import { libraryServicesOf } from '../../../electron/services/library-services.ts';
 
 const HASH = 'a'.repeat(64);
 const services = (but: Partial<Services> = {}): Services => ({
@@ -17,6 +19,7 @@ const services = (but: Partial<Services> = {}): Services => ({
   keptLogs: async () => [HASH],
   removeCopies: async () => ({}),
   readKept: async () => ({ name: '', base64: '' }),
+  ...libraryServicesOf(new LibraryHost('/no/such/folder')),
   ...but,
 });
 

@@ -8,6 +8,7 @@ import type { Notes } from '../../../electron/bridge/calls.ts';
 import { gateTo } from '../../../electron/bridge/gate.ts';
 import { NO_NOTES } from '../../../electron/bridge/no-notes.ts';
 import { GivenFiles } from '../../../electron/services/given-files.ts';
+import { LibraryHost } from '../../../electron/services/library-host.ts';
 import { Samples } from '../../../electron/services/samples.ts';
 import { servicesOf } from '../../../electron/services/services.ts';
 
@@ -20,7 +21,12 @@ afterEach(() => rmSync(userFolder, { recursive: true, force: true }));
 /** A host as both are built, asked through the gate as a page asks it. */
 function host() {
   const gate = gateTo(
-    servicesOf('browser', { samples: new Samples('samples'), given: new GivenFiles(), userFolder }),
+    servicesOf('browser', {
+      samples: new Samples('samples'),
+      given: new GivenFiles(),
+      userFolder,
+      library: new LibraryHost(join(userFolder, 'library')),
+    }),
   );
   return async (name: string, value: unknown) => {
     const answer = await gate(name, value);

@@ -1,0 +1,174 @@
+import { useState } from 'react';
+import { Button, FileTrigger } from 'react-aria-components';
+import type { Overview } from '../../../electron/bridge/library-calls.ts';
+import type { AppState, Bringing } from '../../state/app-state.ts';
+import { logsAmong } from '../../state/logs-among.ts';
+import type { Whose } from '../../state/own-library.ts';
+import type { Session } from '../../state/session.ts';
+import { DraftField } from '../draft-field.tsx';
+import { Choice, Tick } from '../fields.tsx';
+import { StudentNames } from './give-to.tsx';
+
+interface Props {
+  readonly state: AppState;
+  readonly overview: Overview;
+  readonly session: Session;
+}
+
+/** Logs and people come in from files. */
+export function BringIn({ state, overview, session }: Props) {
+  const { bringing } = state.library;
+  const [whose, setWhose] = useState<Whose>({ by: 'folder', addsStudents: true });
+  const [wrong, setWrong] = useState<string | null>(null);
+  const isGoing = bringing?.state === 'going' || bringing?.state === 'stopping';
+  const bring = (files: FileList | null) => {
+    if (whose.by === 'name' && whose.name.trim() === '') setWrong('Say whose they are first.');
+    else void session.library.bringIn(logsAmong(files), whose);
+  };
+  const choose = (chosen: Whose) => {
+    setWhose(chosen);
+    setWrong(null);
+  };
+  return (
+    <section className="bring-in" aria-label="Bring in">
+      <div className="boxed">
+        <h2>Logs</h2>
+        <p>
+          Each is debriefed at every facility that it was flown to, by the standard chosen last, and kept.
+          What is kept already is passed over, so that what was stopped can be gone on with.
+        </p>
+        <WhoseChoice whose={whose} choose={choose} wrong={wrong} overview={overview} />
+        <div className="row">
+          <FileTrigger acceptDirectory onSelect={bring}>
+            <Button className="button primary" isDisabled={isGoing}>
+              Choose a folder of logs…
+            </Button>
+          </FileTrigger>
+          <FileTrigger allowsMultiple onSelect={bring}>
+            <Button className="button" isDisabled={isGoing}>
+              Choose logs…
+            </Button>
+          </FileTrigger>
+        </div>
+        {bringing === null ? null : <Progress bringing={bringing} session={session} />}
+      </div>
+      <Roster session={session} />
+    </section>
+  );
+}
+
+interface WhoseProps {
+  readonly whose: Whose;
+  readonly choose: (whose: Whose) => void;
+  readonly wrong: string | null;
+  readonly overview: Overview;
+}
+
+function WhoseChoice({ whose, choose, wrong, overview }: WhoseProps) {
+  const chosen = (by: string): Whose =>
+    by === 'name' ? { by, name: '' } : by === 'folder' ? { by, addsStudents: true } : { by: 'nobody' };
+  return (
+    <>
+      <Choice words="Whose they are" value={whose.by} choose={(by) => choose(chosen(by))}>
+        <option value="folder">whose name their folder bears</option>
+        <option value="name">one student’s</option>
+        <option value="nobody">I shall say later</option>
+      </Choice>
+      {whose.by === 'folder' ? (
+        <Tick
+          words="Add students who are not here yet"
+          value={whose.addsStudents}
+          say={(addsStudents) => choose({ ...whose, addsStudents })}
+        />
+      ) : null}
+      {whose.by === 'name' ? (
+        <>
+          <DraftField
+            words="Student"
+            value={whose.name}
+            list="students"
+            change={(name) => choose({ ...whose, name })}
+            wrong={wrong}
+            enter={() => {}}
+          />
+          <StudentNames overview={overview} />
+        </>
+      ) : null}
+    </>
+  );
+}
+
+function Progress({ bringing, session }: { readonly bringing: Bringing; readonly session: Session }) {
+  const { total, done, refused, state } = bringing;
+  const isGoing = state === 'going' || state === 'stopping';
+  return (
+    <div className="brought" aria-live="polite">
+      {isGoing ? (
+        <div className="working row">
+          <progress aria-label="Bringing logs in" value={done} max={total} />
+          <Button className="button" isDisabled={state === 'stopping'} onPress={() => session.library.stop()}>
+            Stop
+          </Button>
+        </div>
+      ) : null}
+      <p>{broughtWords(bringing)}</p>
+      {refused.length === 0 ? null : (
+        <details>
+          <summary>{refused.length === 1 ? '1 was not kept' : `${refused.length} were not kept`}</summary>
+          <ul>
+            {refused.map((words, i) => (
+              <li key={`${i} ${words}`}>{words}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {isGoing ? null : (
+        <Button className="button" onPress={() => session.library.putAway()}>
+          Put away
+        </Button>
+      )}
+    </div>
+  );
+}
+
+/** What has come of it so far, as one line. */
+function broughtWords({ total, done, kept, approaches, known, withNobody, state }: Bringing): string {
+  const parts = [
+    `${done} of ${total} ${total === 1 ? 'log' : 'logs'}`,
+    `${kept} kept with ${approaches} ${approaches === 1 ? 'approach' : 'approaches'}`,
+    ...(known > 0 ? [`${known} here already`] : []),
+    ...(withNobody > 0 ? [`${withNobody} of them nobody's yet`] : []),
+  ];
+  const end =
+    state === 'stopped'
+      ? ' Stopped: choose the same again to go on.'
+      : state === 'stopping'
+        ? ' Stopping …'
+        : '';
+  return `${parts.join(', ')}.${end}`;
+}
+
+function Roster({ session }: { readonly session: Session }) {
+  const [told, tell] = useState<string | null>(null);
+  const read = async (files: FileList | null) => {
+    const file = files?.[0];
+    if (file) tell(await session.library.readRoster(file));
+  };
+  return (
+    <div className="boxed">
+      <h2>People</h2>
+      <p>
+        A table as CSV with a line for everybody: a column “name”, or “first name” and “last name”, and if you
+        like a column “role” that says student or instructor. Nobody is removed by it.
+      </p>
+      <FileTrigger onSelect={(files) => void read(files)}>
+        <Button className="button">Choose a roster…</Button>
+      </FileTrigger>
+      {told === null ? null : (
+        <p role="status" className="told">
+          {told}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,86 @@
+import { useEffect, useRef } from 'react';
+import type { Input } from '../../../electron/bridge/calls.ts';
+import type { LessonPage, Overview } from '../../../electron/bridge/library-calls.ts';
+import type { Session } from '../../state/session.ts';
+import { Choice, NumberBox, TextBox } from '../fields.tsx';
+import { InstructorNames } from './sign-form.tsx';
+
+interface Props {
+  readonly page: LessonPage;
+  readonly overview: Overview;
+  readonly session: Session;
+}
+
+type Facts = Input<'changeLesson'>['facts'];
+
+/** What is known of a lesson besides its logs; each field is kept when it is left. */
+export function LessonFacts({ page: { lesson }, overview, session }: Props) {
+  const { id, student_id: _, instructor_id: __, student: ___, ...facts } = lesson;
+  // Two fields may be left before the library has answered: the second must not undo the first.
+  const latest = useRef<Facts>(facts);
+  useEffect(() => void (latest.current = facts), [lesson]);
+  const say = (change: Partial<Facts>) => {
+    latest.current = { ...latest.current, ...change };
+    void session.library.change('changeLesson', { id, facts: latest.current });
+  };
+  const text = (words: string) => words || null;
+  return (
+    <section className="lesson-facts" aria-label="Lesson">
+      <h2>Lesson</h2>
+      <TextBox
+        words="Instructor"
+        value={lesson.instructor ?? ''}
+        list="instructors"
+        say={(name) => say({ instructor: text(name) })}
+      />
+      <InstructorNames overview={overview} />
+      <TextBox
+        words="Number in the syllabus"
+        value={lesson.syllabus_number ?? ''}
+        say={(number) => say({ syllabus_number: text(number) })}
+      />
+      <TextBox
+        words="Objective"
+        value={lesson.objective ?? ''}
+        say={(objective) => say({ objective: text(objective) })}
+      />
+      <TextBox
+        words="Aircraft"
+        value={lesson.aircraft ?? ''}
+        say={(aircraft) => say({ aircraft: text(aircraft) })}
+      />
+      <Speeds lesson={lesson} say={say} />
+      <Choice
+        words="Conditions"
+        value={lesson.conditions ?? ''}
+        choose={(value) => say({ conditions: (value || null) as Facts['conditions'] })}
+      >
+        <option value="">not said</option>
+        <option value="imc">instrument (IMC)</option>
+        <option value="simulated">simulated (hood)</option>
+        <option value="vmc">visual (VMC)</option>
+      </Choice>
+    </section>
+  );
+}
+
+interface SpeedsProps {
+  readonly lesson: LessonPage['lesson'];
+  readonly say: (change: Partial<Facts>) => void;
+}
+
+/** Those of the aircraft, for every approach of the lesson. */
+function Speeds({ lesson, say }: SpeedsProps) {
+  const range = { min: 30, max: 250 };
+  return (
+    <div className="pair">
+      <NumberBox
+        {...range}
+        words="Target on final, kt"
+        value={lesson.target_airspeed_kt}
+        say={(target_airspeed_kt) => say({ target_airspeed_kt })}
+      />
+      <NumberBox {...range} words="Vref, kt" value={lesson.vref_kt} say={(vref_kt) => say({ vref_kt })} />
+    </div>
+  );
+}
