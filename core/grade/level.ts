@@ -21,7 +21,7 @@ const WELL_INSIDE_SHARE = 0.95;
 /** Where that share is asked. A user's own limits, some of one side only, have no half. */
 const ASKED_FOR_HALF: ReadonlySet<string> = new Set(['localizer-final', 'glidepath-final', 'airspeed-final']);
 
-const WORDS: Readonly<Record<Level, string>> = {
+export const LEVEL_WORDS: Readonly<Record<Level, string>> = {
   5: 'well inside',
   4: 'met',
   3: 'met with prompt corrections',
@@ -41,7 +41,8 @@ export function levelOf(judgement: ApproachJudgement): LevelFinding {
   const earned = barriers.reduce<Level>((lowest, { atMost }) => (atMost < lowest ? atMost : lowest), 5);
   const { soundGoAround } = judgement;
   const level = soundGoAround !== null && earned < SOUND_GO_AROUND_LEVEL ? SOUND_GO_AROUND_LEVEL : earned;
-  const words = soundGoAround !== null && level === SOUND_GO_AROUND_LEVEL ? SOUND_GO_AROUND : WORDS[level];
+  const words =
+    soundGoAround !== null && level === SOUND_GO_AROUND_LEVEL ? SOUND_GO_AROUND : LEVEL_WORDS[level];
   if (level === 5) return { level, words, because: LEVEL_5 };
   const reasons = barriers.filter(({ atMost }) => atMost <= level).map(({ because }) => because);
   const floor =

@@ -63,6 +63,8 @@ export const NOTES = z.strictObject({
     dots: z.union([z.literal(2), z.literal(5)]),
     standard: z.string(),
     theme: z.enum(['system', 'light', 'dark']),
+    /** Whether the student is asked before a debrief is shown; notes of before there was a library do not say. */
+    asksFirst: z.boolean().exactOptional(),
   }),
 });
 export type Notes = z.infer<typeof NOTES>;

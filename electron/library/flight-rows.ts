@@ -78,7 +78,6 @@ export function flightRows(
   return { total, rows: library.all(ordered(rows, order)) };
 }
 
-
 /** The hashes of all logs on the list, each once. */
 export function flightLogs(library: Library, filter: FlightFilter): string[] {
   const logs = filtered(filter)

@@ -56,6 +56,12 @@ export interface Statements {
   readonly antennaHeightFt: number | null;
 }
 
+/** What a student thinks of an approach before its debrief is shown: a level, words, or both. */
+export interface OwnEstimate {
+  readonly level: number | null;
+  readonly words: string;
+}
+
 /** Where a log stands in the library. */
 export interface KeptAs {
   readonly lessonId: string;
@@ -77,6 +83,8 @@ export interface Flight extends Statements {
   readonly judged: Judged;
   /** Whether what was stated last time was taken over, and what it would be otherwise; null where nothing was. */
   readonly lastTime: { readonly isTaken: boolean; readonly other: Statements } | null;
+  /** What the student thought of it; `open` while the debrief waits for that, null where nobody was asked. */
+  readonly estimate: 'open' | OwnEstimate | null;
   /** Where it is kept in the library, as far as this page knows; null where it is not. */
   readonly kept: KeptAs | null;
   /** Why no copy of it could be kept; null where one was, or none was tried. */
@@ -243,6 +251,7 @@ function newFlight({ id, name, standardId, isSample }: Action & { readonly do: '
     antennaHeightFt: null,
     judged: { kind: 'nothing' },
     lastTime: null,
+    estimate: null,
     kept: null,
     notCopied: null,
   };

@@ -88,6 +88,7 @@ export class OwnLibrary {
     if (kept === null) return;
     if (kept.became === 'refused') return tell(new HostProblem(kept.why));
     store.dispatch({ do: 'change', id: flightId, change: { kept: keptAs(flight, kept) } });
+    await this.#keepEstimate(flight, kept.debriefIds);
   }
 
   /** Opens a kept debrief with everything that it was made of; one that is open already is shown. */
@@ -195,6 +196,14 @@ export class OwnLibrary {
   /** Puts away what was told of the last bringing in. */
   putAway(): void {
     this.#parts.store.dispatch({ do: 'library', library: { bringing: null } });
+  }
+
+  /** Once, with the flight: what is thought later is no estimate. */
+  async #keepEstimate({ estimate, kept }: Flight, debriefIds: readonly string[]): Promise<void> {
+    if (kept !== null || estimate === null || estimate === 'open') return;
+    const { level, words } = estimate;
+    for (const debriefId of debriefIds)
+      await this.change('giveEstimate', { debriefId, aboutUtc: null, level, words: words || null });
   }
 
   async #bringOne(file: File, whose: Whose): Promise<Kept & { readonly name: string }> {

@@ -159,6 +159,8 @@ export class Session {
     const fresh = nothingSaid(this.store.state().notes.settings.standard);
     this.store.dispatch({ do: 'opened', id, name, standardId: fresh.standardId, isSample });
     this.#change(id, { ...fresh, ...said, stated: { ...fresh.stated, ...stated } });
+    const { asksFirst = false } = this.store.state().notes.settings;
+    if (asksFirst && !isStated) this.#change(id, { estimate: 'open' });
     const sha256 = await sha256Of(bytes);
     // Before it is read: reading depends on what was stated.
     const known = isSample ? null : this.#recents.known(id, sha256);
@@ -217,6 +219,11 @@ export class Session {
   async sayHeights(id: string, change: Partial<Pick<Flight, 'heights' | 'antennaHeightFt'>>): Promise<void> {
     this.#change(id, change);
     await this.judge(id);
+  }
+
+  /** The student has said something, or nothing: the debrief is shown. */
+  estimate(id: string, estimate: OwnEstimate | null): void {
+    this.#change(id, { estimate });
   }
 
   async chooseFacility(id: string, facilityId: string): Promise<void> {

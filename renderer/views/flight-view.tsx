@@ -3,6 +3,7 @@ import { Button } from 'react-aria-components';
 import { lastDebriefed, lastRead, type AppState, type Flight } from '../state/app-state.ts';
 import type { Session } from '../state/session.ts';
 import { Debriefing, type Shown } from './debriefing.tsx';
+import { EstimateForm } from './estimate-form.tsx';
 import { LastTime } from './last-time.tsx';
 import { RecognisedView } from './recognised-view.tsx';
 import { StatementForm } from './statement-form.tsx';
@@ -86,6 +87,12 @@ function Answer({ flight, state, session, shown, show, isStale }: AnswerProps) {
       </section>
     );
   const last = lastDebriefed(judged);
+  if (last && flight.estimate === 'open')
+    return (
+      <EstimateForm
+        give={(estimate) => session.store.dispatch({ do: 'change', id: flight.id, change: { estimate } })}
+      />
+    );
   const seen = { flight, state, session, shown, show };
   if (last) return <Debriefing debriefed={last} {...seen} isStale={isStale || judged.kind === 'working'} />;
   const share = judged.kind === 'working' ? judged.share : null;

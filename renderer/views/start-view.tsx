@@ -2,10 +2,13 @@ import { Button, FileTrigger } from 'react-aria-components';
 import type { AppState } from '../state/app-state.ts';
 import { logsAmong } from '../state/logs-among.ts';
 import type { Session } from '../state/session.ts';
+import { Tick } from './fields.tsx';
 import { RecentList } from './recent-list.tsx';
 
 /** What can be done first: open a log, go on with one opened lately, or try a sample. */
 export function StartView({ state, session }: { readonly state: AppState; readonly session: Session }) {
+  const { notes } = state;
+  const { settings } = notes;
   return (
     <div className="start">
       <section aria-labelledby="open-heading">
@@ -20,6 +23,11 @@ export function StartView({ state, session }: { readonly state: AppState; readon
         <FileTrigger acceptDirectory onSelect={(files) => void session.openFiles(logsAmong(files))}>
           <Button className="button">Choose a folder…</Button>
         </FileTrigger>
+        <Tick
+          words="Ask the student first, before a debrief is shown"
+          value={settings.asksFirst ?? false}
+          say={(asksFirst) => void session.saveNotes({ ...notes, settings: { ...settings, asksFirst } })}
+        />
       </section>
       <div>
         <RecentList state={state} session={session} />
