@@ -6,7 +6,7 @@ export { checkLibrary } from './check-library.ts';
 export { columnValues } from './column-values.ts';
 export { deleteStudent, holdingsOf } from './delete-student.ts';
 export { exportLibrary } from './export-library.ts';
-export { logNamed, logsOf, studentOfLog } from './find-logs.ts';
+export { listLogs, logNamed, logsOf, studentOfLog } from './find-logs.ts';
 export { importLog } from './import-log.ts';
 export { listApproaches, listFacilities, listLessons, listStudents } from './lists.ts';
 export { mergeExport } from './merge-export.ts';
