@@ -8,16 +8,16 @@ import { issue } from '../../core/issue/issue.ts';
 
 type Row = Readonly<Record<string, string | number | null>>;
 
-const LISTS = ['students', 'lessons', 'approaches'] as const;
+const LISTS = ['students', 'lessons', 'logs', 'approaches'] as const;
 type ListName = (typeof LISTS)[number];
 
 export const list: Command = {
   name: 'list',
-  usage: '[students|lessons|approaches] [--student NAME] [--format text|csv|json] [--library FOLDER]',
+  usage: '[students|lessons|logs|approaches] [--student NAME] [--format text|csv|json] [--library FOLDER]',
   purpose: 'list what the library holds; the students when not said',
   options: {
     ...LIBRARY_OPTION,
-    student: { value: 'the student whose lessons or approaches are meant' },
+    student: { value: 'the student whose lessons, logs or approaches are meant' },
     format: { value: 'text, csv or json', oneOf: ['text', 'csv', 'json'] },
   },
   minFiles: 0,
@@ -43,6 +43,7 @@ export const list: Command = {
 function rowsOf(which: ListName, name: string | undefined, library: Library, room: LibraryRoom): Row[] {
   const student = name === undefined ? null : room.personNamed(library, 'student', name);
   if (which === 'lessons') return room.listLessons(library, student?.id ?? null);
+  if (which === 'logs') return room.listLogs(library, student?.id ?? null);
   if (which === 'approaches') return room.listApproaches(library, student?.id ?? null);
   return room.listStudents(library).filter((row) => student === null || row.student === student.name);
 }
@@ -63,7 +64,7 @@ function csvText(rows: readonly Row[]): string {
 
 type Column = readonly [head: string, key: string];
 
-const TABLES: Readonly<Record<'students' | 'lessons', readonly Column[]>> = {
+const TABLES: Readonly<Record<Exclude<ListName, 'approaches'>, readonly Column[]>> = {
   students: [
     ['Student', 'student'],
     ['Lessons', 'lessons'],
@@ -78,6 +79,13 @@ const TABLES: Readonly<Record<'students' | 'lessons', readonly Column[]>> = {
     ['Logs', 'logs'],
     ['Approaches', 'approaches'],
     ['Objective', 'objective'],
+  ],
+  logs: [
+    ['Date', 'date'],
+    ['Student', 'student'],
+    ['Approaches', 'approaches'],
+    ['Hash', 'hash'],
+    ['Log', 'log'],
   ],
 };
 

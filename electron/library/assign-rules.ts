@@ -69,7 +69,9 @@ export function ruleFor(clues: Clues, rules: Rules): Ruling {
   ];
   const { student, why } = agreed(findings, rules.addsStudents);
   const remarks =
-    dates.length > 1 ? [`Its folders name several days (${dates.join(', ')}): the log's own is taken.`] : [];
+    dates.length > 1 && clues.statedDate === null
+      ? [`Its folders name several days (${dates.join(', ')}): the log's own is taken.`]
+      : [];
   const nobody = {
     student: null,
     date,

@@ -7,7 +7,7 @@ export { columnValues } from './column-values.ts';
 export { deleteStudent, holdingsOf } from './delete-student.ts';
 export { exportLibrary } from './export-library.ts';
 export { flightLogs, flightRows, logsWithoutApproach } from './flight-rows.ts';
-export { logNamed, logsOf, studentOfLog } from './find-logs.ts';
+export { listLogs, logNamed, logsOf, studentOfLog } from './find-logs.ts';
 export { importLog } from './import-log.ts';
 export { keptDebrief } from './kept-debrief.ts';
 export { keptOf } from './kept-of.ts';

@@ -1,3 +1,4 @@
+import { sql } from 'kysely';
 import { from, type Library } from './library.ts';
 import { sha256Of } from './log-files.ts';
 import { refuseLibrary } from './refusal.ts';
@@ -49,11 +50,28 @@ export function logsOf(library: Library, studentId: string | null): string[] {
     .map(({ sha256 }) => sha256);
 }
 
+/** Logs by day, of one student or of all, each with the digits of its hash by which `logNamed` finds it. */
+export function listLogs(library: Library, studentId: string | null) {
+  const approaches = sql<number>`(SELECT count(*) FROM approaches JOIN debriefs ON debriefs.id = debrief_id
+    WHERE log_sha256 = logs.sha256)`;
+  const asked = studentId === null ? logs : logs.where('lessons.student_id', '=', studentId);
+  return library
+    .all(asked.select(approaches.as('approaches')))
+    .map(({ date, student, file_name, sha256, approaches: count }) => ({
+      date,
+      student,
+      log: file_name,
+      hash: sha256.slice(0, HASH_SHOWN),
+      approaches: count,
+    }));
+}
+
 const logs = from
   .selectFrom('logs')
   .innerJoin('lessons', 'lessons.id', 'logs.lesson_id')
   .leftJoin('people', 'people.id', 'lessons.student_id')
   .select(['logs.sha256', 'logs.file_name', 'lessons.date', 'people.name as student'])
+  .orderBy('lessons.date')
   .orderBy('logs.start_utc')
   .orderBy('logs.sha256');
 

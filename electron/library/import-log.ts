@@ -87,8 +87,8 @@ function flightToKeep(
   const firstDay =
     log.timeReference === 'elapsed' && settings.startS === undefined ? null : start_utc.slice(0, 10);
   const ruling = rule?.(firstDay);
-  const date = statedDate ?? ruling?.date ?? firstDay;
-  if (date === null)
+  const date = statedDate ?? ruling?.date ?? null;
+  if (date === null && firstDay === null)
     return refused('library-no-date', `${name} counts from its own start and names no day.`, {
       tip: 'Say it with --date 2026-05-01, or with --start.',
     });
@@ -104,10 +104,10 @@ function flightToKeep(
       end_utc: utcText(track.timeS[track.count - 1]!)!,
     },
     bytes,
-    isDateStated: (statedDate ?? ruling?.date ?? null) !== null,
+    isDateStated: date !== null,
     student: student ?? ruling?.student ?? null,
     lesson: {
-      ...lessonOn(date),
+      ...lessonOn(date ?? start_utc.slice(0, 10)),
       ...bookedFacts(library, ruling),
       target_airspeed_kt: targetAirspeedKt,
       intercept_airspeed_kt: interceptAirspeedKt,

@@ -221,11 +221,6 @@ export class Session {
     await this.judge(id);
   }
 
-  /** The student has said something, or nothing: the debrief is shown. */
-  estimate(id: string, estimate: OwnEstimate | null): void {
-    this.#change(id, { estimate });
-  }
-
   async chooseFacility(id: string, facilityId: string): Promise<void> {
     this.#change(id, { facilityId });
     await this.judge(id);

@@ -193,6 +193,23 @@ describe('halfdot import with rules', () => {
   });
 });
 
+describe('halfdot list logs', () => {
+  it('names each log with its student and the digits by which assign finds it', async () => {
+    const library = await libraryOf(manyLogs(2));
+    await imported(library, join(written({ 'b.csv': another() }), 'b.csv'));
+    const json = (await command(library, 'list', 'logs', '--format', 'json')).answer;
+    const rows = JSON.parse(json) as { log: string; hash: string }[];
+    expect(rows).toHaveLength(3);
+    expect(rows).toContainEqual(
+      expect.objectContaining({ log: 'b.csv', student: null, date: DAY, approaches: 1 }),
+    );
+    const { hash } = rows.find(({ log }) => log === 'b.csv')!;
+    await command(library, 'assign', hash, '--student', 'Rowan Teal');
+    const text = (await command(library, 'list', 'logs', '--student', 'rowan teal')).answer;
+    expect(text).toMatch(new RegExp(`${DAY}  Rowan Teal +1  ${hash}  b\\.csv`));
+  });
+});
+
 describe('halfdot assign and undo', () => {
   it('give a log to a student by its name or the digits of its hash, and take it back', async () => {
     const logs = manyLogs(3);

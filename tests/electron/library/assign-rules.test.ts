@@ -88,6 +88,9 @@ describe('a student by folder', () => {
       date: null,
       remarks: ["Its folders name several days (2026-05-04, 2026-05-05): the log's own is taken."],
     });
+    const stated = { statedDate: '2026-05-06' };
+    const asked = { studentFrom: FOLDER };
+    expect(rule('2026-05-04/2026-05-05/Nils Brandt/a.csv', asked, stated).remarks).toEqual([]);
   });
 });
 
