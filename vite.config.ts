@@ -130,6 +130,8 @@ export default defineConfig({
     page,
     program: bundle({ program: 'electron/cli/program.ts' }, 'cjs'),
     command: bundle({ halfdot: 'electron/cli/main.ts' }, 'cjs'),
+    // Alone: a thread takes nothing from the program that starts it.
+    debriefs: bundle({ 'debrief-worker': 'electron/library/debrief-worker.ts' }, 'es'),
     app: bundle({ app: 'electron/loopback/main.ts' }, 'es'),
     window: windowFile('main'),
     preload: windowFile('preload'),
@@ -150,7 +152,7 @@ export default defineConfig({
   builder: {
     async buildApp({ build, environments }) {
       rmSync('dist', { recursive: true, force: true });
-      for (const name of ['program', 'command', 'app', 'window', 'preload', 'tools', 'page'])
+      for (const name of ['program', 'command', 'debriefs', 'app', 'window', 'preload', 'tools', 'page'])
         await build(environments[name]!);
       liftPage();
     },

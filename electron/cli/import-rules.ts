@@ -27,12 +27,16 @@ interface LogToRule {
   readonly asked: ImportAsked;
 }
 
+/** What is asked of a log besides what is asked of all, and what is told once it is kept. */
+interface Ruled extends Required<Pick<ImportAsked, 'rule'>> {
+  kept(): void;
+}
+
 /** The rules of one import, and what came of them. */
 export class ImportRules {
   readonly #from: StudentFrom | null;
   readonly #bookings: readonly Booking[] | null;
   readonly #addsStudents: boolean;
-  #current: { log: LogToRule; library: Library; room: LibraryRoom; ruling: Ruling | null } | null = null;
   /** How many logs each student was given. */
   readonly #given = new Map<string, number>();
   /** Logs that were kept with nobody, by why. */
@@ -45,15 +49,14 @@ export class ImportRules {
     this.#addsStudents = addsStudents;
   }
 
-  /** The rule for the log that is imported next. */
-  begin(log: LogToRule, library: Library, room: LibraryRoom): Required<Pick<ImportAsked, 'rule'>> {
-    const current = { log, library, room, ruling: null as Ruling | null };
-    this.#current = current;
+  /** The rule for one log, and what is to be called once it is kept; several logs may be under way. */
+  begin(log: LogToRule, library: Library, room: LibraryRoom): Ruled {
+    let ruling: Ruling | null = null;
     const from = this.#from;
     const rule = (firstDay: string | null): Ruling => {
       const { below, bytes, asked } = log;
       const column = from?.by === 'column' ? room.columnValues(bytes, from.header, asked.settings) : null;
-      return (current.ruling = room.ruleFor(
+      return (ruling = room.ruleFor(
         { path: below, statedDate: asked.date, firstDay, column },
         {
           studentFrom: from,
@@ -65,17 +68,14 @@ export class ImportRules {
         },
       ));
     };
-    return { rule };
+    return { rule, kept: () => ruling && this.#kept(log, ruling, room.studentOfLog(library, log.bytes)) };
   }
 
-  /** Notes what came of the log that was begun, now that it is kept. */
-  kept(): void {
-    const { log, library, room, ruling } = this.#current!;
-    if (ruling === null) return;
+  /** Notes what came of a log, now that it is kept. */
+  #kept(log: LogToRule, ruling: Ruling, student: string | null): void {
     const name = log.below.join('/');
     this.#remarks.push(...ruling.remarks.map((remark) => `${name}: ${remark}`));
     // One that was here already may be somebody's, whatever is found now.
-    const student = room.studentOfLog(library, log.bytes);
     if (student !== null) this.#given.set(student, (this.#given.get(student) ?? 0) + 1);
     else this.#left.set(ruling.why, [...(this.#left.get(ruling.why) ?? []), name]);
   }

@@ -5,6 +5,7 @@ import { issue, refused, usable, type Outcome } from '../../core/issue/issue.ts'
 import type { Job } from '../../core/log/log.ts';
 import { cannotRead } from '../files/file-problems.ts';
 import { isDay } from '../library/day.ts';
+import type { DebriefLog } from '../library/debrief-bytes.ts';
 import type { ImportAsked } from '../library/import-log.ts';
 import type { Library } from '../library/library.ts';
 import { EXIT, type Arguments, type Command, type ExitStatus, type Output } from './command.ts';
@@ -17,6 +18,7 @@ import {
   doneWithout,
   LIBRARY_OPTION,
   stoppable,
+  withDebriefers,
   withLibrary,
   type LibraryRoom,
 } from './with-library.ts';
@@ -25,7 +27,7 @@ export const importLogs: Command = {
   name: 'import',
   usage:
     'LOG|FOLDER... [--facility F.json]... [--student NAME | --student-from folder|"column:HEADER" ' +
-    '[--bookings FILE.csv] [--add-students yes]] [--date 2026-05-01] [--library FOLDER] ' +
+    '[--bookings FILE.csv] [--add-students yes]] [--date 2026-05-01] [--again yes] [--library FOLDER] ' +
     '[what debrief takes to state]; or --from EXPORTED',
   purpose: 'keep logs and their debriefs in the library, or take in what another library exported',
   options: {
@@ -36,6 +38,10 @@ export const importLogs: Command = {
     facility: {
       value: 'a facility file to try; the facilities in the library when not said',
       repeatable: true,
+    },
+    again: {
+      value: 'yes, to make what is kept of these logs anew by what is stated now',
+      oneOf: ['yes', 'no'],
     },
     from: { value: 'a folder that `halfdot export` made' },
     ...JUDGING_OPTIONS,
@@ -106,7 +112,16 @@ function askedOf(args: Arguments): Outcome<Asked> {
   }
   const student = options['student']?.[0]?.trim() ?? null;
   if (student === '') return refused('arguments', '--student needs a name.');
-  return usable({ settings: settings.value, judging: judging.value, date, student, facilities });
+  return usable({
+    settings: settings.value,
+    judging: judging.value,
+    date,
+    student,
+    facilities,
+    areFacilitiesNamed: facilities.length > 0,
+    isStandardNamed: options['standard'] !== undefined,
+    isAnew: options['again']?.[0] === 'yes',
+  });
 }
 
 /** Those that are given, else those of the library. */
@@ -148,7 +163,7 @@ function logsIn(named: readonly string[]): Outcome<LogPlace[]> {
       });
 }
 
-/** One log after the other, each kept before the next is read; what is here already is said and skipped. */
+/** The logs in their order, each kept before its line; what is here already is said and skipped. */
 async function importAll(
   paths: readonly LogPlace[],
   asked: ImportAsked,
@@ -159,61 +174,65 @@ async function importAll(
   output: Output,
 ): Promise<ExitStatus> {
   const count = { kept: 0, known: 0, refused: 0 };
-  for (const [i, place] of paths.entries()) {
-    job.progress(i / paths.length);
-    // Lets a Ctrl-C in.
-    await new Promise((resolve) => setImmediate(resolve));
-    if (job.cancelled()) {
-      rules?.tell(output);
-      output.message(`${summary(count)} Stopped; run the same again to go on.`);
-      return EXIT.unusable;
+  const importOne = async ({ path, below }: LogPlace, debrief: DebriefLog) => {
+    const name = basename(path);
+    const bytes = bytesOf(path);
+    if (!bytes.ok) return { imported: bytes, kept: () => {} };
+    const log = { name, bytes: bytes.value };
+    const ruled = rules?.begin({ below, bytes: log.bytes, asked }, library, room);
+    const ofLog = { ...asked, ...(ruled && { rule: ruled.rule }) };
+    const imported = await room.importLog(library, log, ofLog, output.job(`Reading ${name}`), debrief);
+    return { imported, kept: () => ruled?.kept() };
+  };
+  return withDebriefers(room, paths.length, async (pool) => {
+    let done = 0;
+    for await (const { imported, kept } of room.inTurn(paths, pool, importOne)) {
+      const became = await told(basename(paths[done++]!.path), imported, output);
+      count[became]++;
+      if (became === 'kept') kept();
+      job.progress(done / paths.length);
+      // Lets a Ctrl-C in.
+      await new Promise((resolve) => setImmediate(resolve));
+      if (job.cancelled() && done < paths.length) {
+        rules?.tell(output);
+        output.message(`${summary(count)} Stopped; run the same again to go on.`);
+        return EXIT.unusable;
+      }
     }
-    count[await importOne(place, asked, rules, library, room, output)]++;
-  }
-  await output.answer(`${summary(count)}${rules?.givenTo() ?? ''}\n`);
-  rules?.tell(output);
-  return count.kept + count.known > 0 ? EXIT.done : EXIT.unusable;
+    await output.answer(`${summary(count)}${rules?.givenTo() ?? ''}\n`);
+    rules?.tell(output);
+    return count.kept + count.known > 0 ? EXIT.done : EXIT.unusable;
+  });
 }
 
-async function importOne(
-  { path, below }: LogPlace,
-  asked: ImportAsked,
-  rules: ImportRules | null,
-  library: Library,
-  room: LibraryRoom,
-  output: Output,
-): Promise<'kept' | 'known' | 'refused'> {
-  const name = basename(path);
-  let bytes: Uint8Array;
+function bytesOf(path: string): Outcome<Uint8Array> {
   try {
-    bytes = readFileSync(path);
+    return usable(readFileSync(path));
   } catch (error) {
-    const unread = cannotRead(path, error);
-    if (!unread.ok) refuse(unread.refusal, output);
-    return 'refused';
+    return cannotRead(path, error);
   }
-  const ruled = rules?.begin({ below, bytes, asked }, library, room);
-  const result = await room.importLog(
-    library,
-    { name, bytes },
-    { ...asked, ...ruled },
-    output.job(`Reading ${name}`),
-  );
-  if (!result.ok) {
-    refuse(result.refusal, output);
+}
+
+type Imported = Awaited<ReturnType<LibraryRoom['importLog']>>;
+
+/** Says what became of a log. */
+async function told(name: string, imported: Imported, output: Output): Promise<'kept' | 'known' | 'refused'> {
+  if (!imported.ok) {
+    refuse(imported.refusal, output);
     return 'refused';
   }
   tell(
-    result.issues.filter(({ severity }) => severity === 'warning'),
+    imported.issues.filter(({ severity }) => severity === 'warning'),
     output,
   );
-  if (result.value.became === 'known') {
-    const { fileName } = result.value;
+  if (imported.value.became === 'known') {
+    const { fileName, triedAt } = imported.value;
     const as = fileName === name ? '' : ` as ${fileName}`;
-    output.message(`${name} is in the library already${as}: skipped.`);
+    const found = triedAt.length === 0 ? 'skipped' : `no approach was found at ${triedAt.join(' or ')}`;
+    output.message(`${name} is in the library already${as}: ${found}.`);
     return 'known';
   }
-  const { approaches, facilities, stays } = result.value;
+  const { approaches, facilities, stays } = imported.value;
   const found =
     approaches === 0
       ? 'kept; no approach was found, at no facility that was tried'
@@ -223,7 +242,6 @@ async function importOne(
     const whose = stays.student === null ? 'without a student' : `of ${stays.student}`;
     output.message(`${name} was in the library already, and stays in the lesson ${whose} on ${stays.date}.`);
   }
-  rules?.kept();
   return 'kept';
 }
 
@@ -231,6 +249,9 @@ function summary({ kept, known, refused }: Record<'kept' | 'known' | 'refused', 
   const parts = [`${counted(kept, 'log')} kept`, `${known} known already`, `${refused} refused`];
   return `${parts.join(', ')}.`;
 }
+
+const USE_WITHOUT =
+  'Their debriefs can be listed and read, but not made anew; `halfdot check` tells of each that its file is missing.';
 
 function takeIn(args: Arguments, from: string, output: Output): Promise<ExitStatus> {
   const beside = Object.keys(args.options).filter((option) => option !== 'from' && option !== 'library');
@@ -241,8 +262,16 @@ function takeIn(args: Arguments, from: string, output: Output): Promise<ExitStat
   }
   return withLibrary(args, 'create', output, (library, room) =>
     stoppable(output.job('Taking in'), async (job) => {
-      const { added, missing } = await room.mergeExport(library, from, room.watchBy(job));
+      const { added, missing, withoutLogs } = await room.mergeExport(library, from, room.watchBy(job));
       await output.answer(`${counted(added, 'entry', 'entries')} taken in from ${from}.\n`);
+      if (withoutLogs) {
+        const logs = counted(missing.length, 'log');
+        if (missing.length > 0)
+          output.message(
+            `The export was made without logs, and ${logs} came without the file. ${USE_WITHOUT}`,
+          );
+        return EXIT.done;
+      }
       return doneWithout(missing, 'missing or damaged in the export came without the file', output);
     }),
   );

@@ -4,7 +4,14 @@ import type { Job } from '../../core/log/log.ts';
 import type { Library } from '../library/library.ts';
 import { EXIT, type Command, type ExitStatus, type Output } from './command.ts';
 import { refuse } from './read-input.ts';
-import { counted, LIBRARY_OPTION, stoppable, withLibrary, type LibraryRoom } from './with-library.ts';
+import {
+  counted,
+  LIBRARY_OPTION,
+  stoppable,
+  withDebriefers,
+  withLibrary,
+  type LibraryRoom,
+} from './with-library.ts';
 
 export const recompute: Command = {
   name: 'recompute',
@@ -27,26 +34,37 @@ async function recomputeAll(
   output: Output,
 ): Promise<ExitStatus> {
   const others = room.otherEngines(library, ENGINE_VERSION);
-  let left = 0;
-  for (const [i, other] of others.entries()) {
-    job.progress(i / others.length);
-    await new Promise((resolve) => setImmediate(resolve));
-    if (job.cancelled()) {
-      output.message(`${i} of ${others.length} debriefs looked at. Stopped; run the same again to go on.`);
-      return EXIT.unusable;
+  let [done, left] = [0, 0];
+  return withDebriefers(room, others.length, async (pool) => {
+    const all = room.inTurn(others, pool, (other, debrief) =>
+      orRefusal(room, () => room.recompute(library, other, job, debrief)),
+    );
+    for await (const made of all) {
+      if (!made.ok) {
+        left++;
+        refuse(made.refusal, output);
+      } else await output.answer(changeLines(others[done]!, made.value));
+      done++;
+      job.progress(done / others.length);
+      await new Promise((resolve) => setImmediate(resolve));
+      if (job.cancelled() && done < others.length) {
+        output.message(
+          `${done} of ${others.length} debriefs looked at. Stopped; run the same again to go on.`,
+        );
+        return EXIT.unusable;
+      }
     }
-    const made = await orRefusal(room, () => room.recompute(library, other, job));
-    if (!made.ok) {
-      left++;
-      refuse(made.refusal, output);
-      continue;
-    }
-    const changes = made.value.length === 0 ? ['nothing changed'] : made.value;
-    await output.answer(changes.map((change) => `${other.file_name} at ${other.name}: ${change}\n`).join(''));
-  }
-  const done = others.length - left;
-  await output.answer(`${counted(done, 'debrief')} made anew, ${left} left as they were.\n`);
-  return left === 0 ? EXIT.done : EXIT.unusable;
+    await output.answer(`${counted(done - left, 'debrief')} made anew, ${left} left as they were.\n`);
+    return left === 0 ? EXIT.done : EXIT.unusable;
+  });
+}
+
+function changeLines(
+  { file_name, name }: { readonly file_name: string; readonly name: string },
+  changes: readonly string[],
+): string {
+  const all = changes.length === 0 ? ['nothing changed'] : changes;
+  return all.map((change) => `${file_name} at ${name}: ${change}\n`).join('');
 }
 
 /** A log that has gone costs its own debriefs, and not those of the others. */

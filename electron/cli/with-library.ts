@@ -1,5 +1,7 @@
+import { availableParallelism } from 'node:os';
 import { join, resolve } from 'node:path';
 import type { Job } from '../../core/log/log.ts';
+import type { DebriefPool } from '../library/debrief-pool.ts';
 import type { Library } from '../library/library.ts';
 import type { Opening } from '../library/open-library.ts';
 import { userFolder } from '../services/user-folder.ts';
@@ -51,6 +53,25 @@ export function withLibrary(
       library.close();
     }
   });
+}
+
+/** A third would wait for the one thread that writes, and need the memory of one more log. Ours. */
+const MOST_DEBRIEFERS = 2;
+
+/** Work on so many logs with as many threads as help it; null where one does as well. */
+export async function withDebriefers(
+  room: LibraryRoom,
+  logs: number,
+  work: (pool: DebriefPool | null) => Promise<ExitStatus>,
+): Promise<ExitStatus> {
+  const count = Math.min(MOST_DEBRIEFERS, logs, availableParallelism());
+  if (count < 2) return work(null);
+  const pool = room.debriefersOf(count);
+  try {
+    return await work(pool);
+  } finally {
+    await pool.close();
+  }
 }
 
 /** Work that the first Ctrl-C asks to stop where that is safe; a second one ends the process. */

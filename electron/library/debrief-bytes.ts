@@ -2,7 +2,8 @@ import { analyze, materialThere, type DefinedFacility, type Flight } from '../..
 import { composeDebrief, type Judging } from '../../core/debrief/compose-debrief.ts';
 import type { Debrief } from '../../core/debrief/debrief.ts';
 import { usable, type Issue, type Outcome } from '../../core/issue/issue.ts';
-import type { Job, LogSettings, LogSource } from '../../core/log/log.ts';
+import type { Job, Log, LogSettings, LogSource } from '../../core/log/log.ts';
+import { utcText } from '../../core/units/utc.ts';
 import { TextDecoding } from '../files/decode-text.ts';
 import { sha256Of } from './log-files.ts';
 
@@ -17,11 +18,21 @@ export interface LogBytes {
   readonly bytes: Uint8Array;
 }
 
-/** A log as it was read, and a debrief for each of the facilities, in their order. */
+/** What the library keeps of a log besides its bytes; times are ISO 8601 UTC. */
+export interface LogFacts extends Pick<Log, 'kind' | 'timeReference'> {
+  readonly fixes: number;
+  readonly startUtc: string;
+  readonly endUtc: string;
+}
+
+/** What a log is, and a debrief for each of the facilities, in their order: plain data, which a worker can hand over. */
 export interface DebriefedBytes {
-  readonly flight: Flight;
+  readonly log: LogFacts;
   readonly debriefs: readonly Debrief[];
 }
+
+/** Debriefs a log: in this thread, as `debriefBytes` does, or in another. */
+export type DebriefLog = typeof debriefBytes;
 
 /**
  * Debriefs a log that lies in memory at one facility or more; read once where that makes no difference. What is worth
@@ -49,7 +60,18 @@ export async function debriefBytes(
       if (debrief.approaches.length > 0 || !facilityIssues.includes(issue))
         issues.set(JSON.stringify(issue), issue);
   }
-  return usable({ flight: first.value, debriefs }, [...issues.values()]);
+  return usable({ log: factsOf(first.value), debriefs }, [...issues.values()]);
+}
+
+function factsOf({ log: { kind, timeReference }, track }: Flight): LogFacts {
+  const { count, timeS } = track;
+  return {
+    kind,
+    timeReference,
+    fixes: count,
+    startUtc: utcText(timeS[0]!)!,
+    endUtc: utcText(timeS[count - 1]!)!,
+  };
 }
 
 const CHUNK_BYTES = 1 << 20;

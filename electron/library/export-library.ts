@@ -5,12 +5,27 @@ import { documentText } from './documents.ts';
 import { from, type Library } from './library.ts';
 import { LogFiles } from './log-files.ts';
 import { refuseLibrary } from './refusal.ts';
+import { Pseudonyms, type OpenRow } from './pseudonyms.ts';
 import { RECORD_TABLES, type Document, type RecordTable } from './tables.ts';
 import { sweepParts } from './sweep-parts.ts';
 import type { Watch } from './watch.ts';
 
 export const EXPORT_FORMAT = 'halfdot-library/1';
 export const EXPORT_FILE = 'library.jsonl';
+
+/** What of the library goes out, and under which names. */
+export interface ExportAsked {
+  readonly pseudonyms: boolean;
+  readonly logs: boolean;
+}
+
+/** The first line of an export; what was not asked for is told by its absence. */
+export interface ExportHead {
+  readonly format: typeof EXPORT_FORMAT;
+  readonly version: number;
+  readonly pseudonyms?: true;
+  readonly logs?: false;
+}
 
 /**
  * Writes everything into a new folder in the open: `library.jsonl`, one JSON object a line (the format and the version
@@ -20,6 +35,7 @@ export const EXPORT_FILE = 'library.jsonl';
 export async function exportLibrary(
   library: Library,
   target: string,
+  asked: ExportAsked,
   watch: Watch,
 ): Promise<{ rows: number; missing: readonly string[] }> {
   if (existsSync(target))
@@ -29,8 +45,8 @@ export async function exportLibrary(
   try {
     rmSync(folder, { recursive: true, force: true });
     mkdirSync(folder, { recursive: true });
-    const rows = writeRows(library, join(folder, EXPORT_FILE));
-    const logs = library.all(from.selectFrom('logs').select(['sha256', 'file_name']));
+    const rows = writeRows(library, join(folder, EXPORT_FILE), asked);
+    const logs = asked.logs ? library.all(from.selectFrom('logs').select(['sha256', 'file_name'])) : [];
     const missing: string[] = [];
     for (const [i, { sha256, file_name }] of logs.entries()) {
       await watch(i / logs.length);
@@ -47,16 +63,20 @@ export async function exportLibrary(
 }
 
 /** All rows of one moment: nothing that another process writes meanwhile comes in between. */
-function writeRows(library: Library, path: string): number {
+function writeRows(library: Library, path: string, asked: ExportAsked): number {
   const file = openSync(path, 'w');
   const line = (value: unknown) => void writeSync(file, `${JSON.stringify(value)}\n`);
   let rows = 0;
   try {
     library.write(() => {
-      line({ format: EXPORT_FORMAT, version: library.version() });
+      line(headOf(library.version(), asked));
+      const names = asked.pseudonyms ? new Pseudonyms(library, asked.logs) : null;
       for (const table of RECORD_TABLES)
-        for (const row of library.rows<Record<string, unknown>>(`SELECT * FROM ${table}`)) {
-          line({ table, row: opened(table, row) });
+        for (const row of library.rows<Record<string, unknown>>(rowsOf(table, asked))) {
+          const open = opened(table, row);
+          const written = names ? names.of(table, open) : open;
+          if (written === null) continue;
+          line({ table, row: written });
           rows++;
         }
     });
@@ -67,8 +87,22 @@ function writeRows(library: Library, path: string): number {
   return rows;
 }
 
-function opened(table: RecordTable, row: Record<string, unknown>): unknown {
-  if (table !== 'documents') return row;
+function headOf(version: number, { pseudonyms, logs }: ExportAsked): ExportHead {
+  return {
+    format: EXPORT_FORMAT,
+    version,
+    ...(pseudonyms && { pseudonyms }),
+    ...(!logs && { logs }),
+  };
+}
+
+/** People are kept in the order in which they came, which would tell who is whom. */
+function rowsOf(table: RecordTable, { pseudonyms }: ExportAsked): string {
+  return `SELECT * FROM ${table}${pseudonyms && table === 'people' ? ' ORDER BY random()' : ''}`;
+}
+
+function opened<Table extends RecordTable>(table: Table, row: Record<string, unknown>): OpenRow<Table> {
+  if (table !== 'documents') return row as unknown as OpenRow<Table>;
   const { json_gz, ...rest } = row as unknown as Document;
-  return { ...rest, json: JSON.parse(documentText(rest.sha256, json_gz)) as unknown };
+  return { ...rest, json: JSON.parse(documentText(rest.sha256, json_gz)) } as OpenRow<Table>;
 }

@@ -1,73 +1,133 @@
 import type { DefinedFacility } from '../../core/analyze.ts';
-import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
+import type { Debrief } from '../../core/debrief/debrief.ts';
+import { issue, refused, usable, type Issue, type Outcome } from '../../core/issue/issue.ts';
 import type { Job } from '../../core/log/log.ts';
-import { utcText } from '../../core/units/utc.ts';
 import type { Ruling } from './assign-rules.ts';
-import { debriefBytes, type Asked, type DebriefedBytes, type LogBytes } from './debrief-bytes.ts';
+import { debriefBytes, type Asked, type DebriefLog, type LogBytes, type LogFacts } from './debrief-bytes.ts';
 import { keepFlight, type FlightToKeep } from './keep-flight.ts';
+import { debriefsAt, logHere, type LogHere } from './kept-log.ts';
 import { lessonOn } from './lessons.ts';
 import { from, type Library } from './library.ts';
 import { sha256Of } from './log-files.ts';
 import { findPerson } from './people.ts';
+import type { Lesson } from './tables.ts';
 
 /** What is asked of an import, the same for every log but for the rule. */
 export interface ImportAsked extends Asked {
   readonly facilities: readonly [DefinedFacility, ...DefinedFacility[]];
+  /** Somebody named them: a log that is here is tried at those at which it has no debrief. */
+  readonly areFacilitiesNamed?: boolean;
+  /** Somebody named it: a log that is here is debriefed by it as well, where it has a debrief by another. */
+  readonly isStandardNamed?: boolean;
+  /** A debrief that is here, at one of the facilities by the standard, is made anew by what is stated now. */
+  readonly isAnew?: boolean;
   readonly student: string | null;
   /** Of the lesson; null: the day on which the log begins. */
   readonly date: string | null;
-  /** A debrief that is kept already is made anew, by what is stated now. */
-  readonly isAnew?: boolean;
   /** Whose the log is, from the day on which it begins (null where it names none), where `student` does not say it. */
   readonly rule?: (firstDay: string | null) => Ruling;
 }
 
-/** What became of one log. */
-type Imported =
-  | { readonly became: 'known'; readonly fileName: string }
+/** What became of one log, and what the library holds of it now. */
+type Imported = { readonly lessonId: string; readonly debriefIds: readonly string[] } & (
+  | {
+      readonly became: 'known';
+      readonly fileName: string;
+      /** Facilities at which it was tried now, in vain; empty where it was not read again. */
+      readonly triedAt: readonly string[];
+    }
   | {
       readonly became: 'kept';
       readonly approaches: number;
       readonly facilities: readonly string[];
       /** Where it stays, although another student or day was asked for; null where that did not happen. */
       readonly stays: { readonly student: string | null; readonly date: string } | null;
-    };
+    }
+);
+
+/** A debrief of the log at one of the facilities. */
+interface Made {
+  readonly at: DefinedFacility;
+  readonly debrief: Debrief;
+}
 
 /**
  * Reads a log, debriefs it at every facility that it was flown to, and keeps all of that. A log that is here with a
- * debrief is not read again; one that is here without is tried at the facilities that are given now.
+ * debrief is read again only for one that it has not, or that is to be made anew; one that is here without is tried at
+ * the facilities that are given now. `debrief` may be a pool's: what is here is asked again when it returns.
  */
 export async function importLog(
   library: Library,
   log: LogBytes,
   asked: ImportAsked,
   job: Job,
+  debrief: DebriefLog = debriefBytes,
 ): Promise<Outcome<Imported>> {
   const sha256 = sha256Of(log.bytes);
-  const known = library.first(
-    from
-      .selectFrom('logs')
-      .leftJoin('debriefs', 'debriefs.log_sha256', 'logs.sha256')
-      .select(['logs.file_name', 'debriefs.id'])
-      .where('logs.sha256', '=', sha256),
-  );
-  if (known?.id) return usable({ became: 'known', fileName: known.file_name });
-  const debriefed = await debriefBytes(log, asked.facilities, asked, job);
-  if (!debriefed.ok) return debriefed;
-  const flight = flightToKeep(library, log, sha256, debriefed.value, asked);
+  const before = logHere(library, sha256);
+  const [first, ...others] = toTry(before, asked);
+  if (!first) return usable(known(before!, []));
+  const tried = [first, ...others] as const;
+  const read = await debrief(log, tried, asked, job);
+  if (!read.ok) return read;
+  // Another file of the same bytes may have been kept meanwhile.
+  const now = logHere(library, sha256);
+  const wanted = toTry(now, asked);
+  const flown = tried
+    .map((at, i): Made => ({ at, debrief: read.value.debriefs[i]! }))
+    .filter((made) => made.debrief.approaches.length > 0 && wanted.includes(made.at));
+  const issues = [...read.issues, ...notAnew(log.name, now, asked, flown)];
+  if (now && flown.length === 0)
+    return usable(known(now, before ? tried.map(({ facility }) => facility.name) : []), issues);
+  const flight = flightToKeep(library, log, sha256, read.value.log, flown, asked, now !== null);
   if (!flight.ok) return flight;
-  const { debriefs } = flight.value;
-  if (known && debriefs.length === 0) return usable({ became: 'known', fileName: known.file_name });
   const stays = keepFlight(library, flight.value);
-  return usable(
-    {
-      became: 'kept',
-      approaches: debriefs.reduce((sum, { debrief }) => sum + debrief.approaches.length, 0),
-      facilities: debriefs.map(({ facility }) => facility.name),
-      stays: stays && { student: nameOf(library, stays.student_id), date: stays.date },
-    },
-    debriefed.issues,
-  );
+  return usable(kept(library, sha256, flown, stays), issues);
+}
+
+/** Those at which there is something to be made that is not here, or is to be made anew. */
+function toTry(here: LogHere | null, asked: ImportAsked): readonly DefinedFacility[] {
+  const { facilities, areFacilitiesNamed, isStandardNamed, isAnew } = asked;
+  if (!here || here.debriefs.length === 0) return facilities;
+  return facilities.filter((at) => {
+    if (hasDebrief(here, at, asked)) return isAnew;
+    return debriefsAt(here, at.facility).length > 0 ? isStandardNamed : areFacilitiesNamed;
+  });
+}
+
+/** Whether it is debriefed there by the standard that is asked for. */
+function hasDebrief(here: LogHere, { facility }: DefinedFacility, { judging }: ImportAsked): boolean {
+  return debriefsAt(here, facility).some(({ standard_id }) => standard_id === judging.standard.id);
+}
+
+/** Nothing is taken away because it is not found again: what was to be made anew and holds no approach then, stays. */
+function notAnew(name: string, here: LogHere | null, asked: ImportAsked, flown: readonly Made[]): Issue[] {
+  if (!here || !asked.isAnew) return [];
+  return asked.facilities
+    .filter((at) => hasDebrief(here, at, asked) && !flown.some((made) => made.at === at))
+    .map(({ facility }) =>
+      issue(
+        'warning',
+        'library-not-anew',
+        `${name} holds no approach at ${facility.name} by what is stated now: its debrief stays as it is.`,
+      ),
+    );
+}
+
+function known({ fileName, lessonId, debriefs }: LogHere, triedAt: readonly string[]): Imported {
+  return { became: 'known', fileName, triedAt, lessonId, debriefIds: debriefs.map(({ id }) => id) };
+}
+
+function kept(library: Library, sha256: string, flown: readonly Made[], stays: Lesson | null): Imported {
+  const { lessonId, debriefs } = logHere(library, sha256)!;
+  return {
+    became: 'kept',
+    lessonId,
+    debriefIds: debriefs.map(({ id }) => id),
+    approaches: flown.reduce((sum, { debrief }) => sum + debrief.approaches.length, 0),
+    facilities: flown.map(({ at }) => at.facility.name),
+    stays: stays && { student: nameOf(library, stays.student_id), date: stays.date },
+  };
 }
 
 function nameOf(library: Library, id: string | null): string | null {
@@ -79,16 +139,16 @@ function flightToKeep(
   library: Library,
   { name, bytes }: LogBytes,
   sha256: string,
-  { flight, debriefs }: DebriefedBytes,
-  { facilities, student, date: statedDate, settings, judging, rule }: ImportAsked,
+  { kind, fixes, startUtc, endUtc, timeReference }: LogFacts,
+  flown: readonly Made[],
+  { student, date: statedDate, settings, judging, rule, isAnew = false }: ImportAsked,
+  hasLesson: boolean,
 ): Outcome<FlightToKeep> {
-  const { log, track } = flight;
-  const start_utc = utcText(track.timeS[0]!)!;
   const firstDay =
-    log.timeReference === 'elapsed' && settings.startS === undefined ? null : start_utc.slice(0, 10);
+    timeReference === 'elapsed' && settings.startS === undefined ? null : startUtc.slice(0, 10);
   const ruling = rule?.(firstDay);
   const date = statedDate ?? ruling?.date ?? null;
-  if (date === null && firstDay === null)
+  if (!hasLesson && date === null && firstDay === null)
     return refused('library-no-date', `${name} counts from its own start and names no day.`, {
       tip: 'Say it with --date 2026-05-01, or with --start.',
     });
@@ -98,27 +158,24 @@ function flightToKeep(
       sha256,
       file_name: name,
       bytes: bytes.length,
-      kind: log.kind,
-      fixes: track.count,
-      start_utc,
-      end_utc: utcText(track.timeS[track.count - 1]!)!,
+      kind,
+      fixes,
+      start_utc: startUtc,
+      end_utc: endUtc,
     },
     bytes,
     isDateStated: date !== null,
     student: student ?? ruling?.student ?? null,
     lesson: {
-      ...lessonOn(date ?? start_utc.slice(0, 10)),
+      ...lessonOn(date ?? startUtc.slice(0, 10)),
       ...bookedFacts(library, ruling),
       target_airspeed_kt: targetAirspeedKt,
       intercept_airspeed_kt: interceptAirspeedKt,
       vref_kt: vrefKt,
       conditions: conditions === 'not-stated' ? null : conditions,
     },
-    debriefs: debriefs.flatMap((debrief, i) =>
-      debrief.approaches.length === 0
-        ? []
-        : [{ facility: facilities[i]!.facility, judging, settings, debrief }],
-    ),
+    debriefs: flown.map(({ at, debrief }) => ({ facility: at.facility, judging, settings, debrief })),
+    isAnew,
   });
 }
 

@@ -4,6 +4,7 @@ import type { Debrief } from '../../core/debrief/debrief.ts';
 import type { Facility } from '../../core/facility/facility-schema.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import { keepDocument } from './documents.ts';
+import { debriefsAt, facilitySha256, logHere } from './kept-log.ts';
 import { keepLesson, moveLog, type LessonFacts } from './lessons.ts';
 import { from, type Library } from './library.ts';
 import { sha256Of } from './log-files.ts';
@@ -22,6 +23,8 @@ export interface FlightToKeep {
   /** Whether somebody said the lesson's date; else it is the day of the log. */
   readonly isDateStated: boolean;
   readonly debriefs: readonly DebriefToKeep[];
+  /** They take the place of those that are here, at the same facility by the same standard. */
+  readonly isAnew: boolean;
 }
 
 interface DebriefToKeep {
@@ -36,7 +39,7 @@ interface DebriefToKeep {
  * crash leaves the flight whole or nothing of it. Gives the lesson in which the log stays where another was asked for.
  */
 export function keepFlight(library: Library, flight: FlightToKeep): Lesson | null {
-  const { log, bytes, student, lesson, isDateStated, debriefs } = flight;
+  const { log, bytes, student, lesson, isDateStated, debriefs, isAnew } = flight;
   if (sha256Of(bytes) !== log.sha256) throw new Error('a log was to be kept under the hash of another');
   return writeWithLogs(library, [log.sha256], () => {
     library.logFiles.put(log.sha256, bytes);
@@ -50,34 +53,42 @@ export function keepFlight(library: Library, flight: FlightToKeep): Lesson | nul
     }
     const asked = { student, date: isDateStated ? lesson.date : null };
     const stays = known ? moveLog(library, log.sha256, lesson, asked) : null;
-    for (const debrief of debriefs) keepDebrief(library, log.sha256, debrief);
+    for (const debrief of debriefs) keepDebrief(library, log.sha256, debrief, isAnew);
     return stays;
   });
 }
 
-function keepDebrief(library: Library, log_sha256: string, made: DebriefToKeep): void {
+function keepDebrief(library: Library, log_sha256: string, made: DebriefToKeep, isAnew: boolean): void {
+  const { facility, settings, debrief } = made;
   const { standard, stated, heights, antennaHeightFt } = made.judging;
-  const id = randomUUID();
-  const facility_sha256 = keepFacility(library, made.facility);
-  if (findDebrief(library, log_sha256, facility_sha256, standard.id) !== null) return;
-  library.run(
-    from.insertInto('debriefs').values({
-      id,
-      log_sha256,
-      facility_sha256,
-      standard_id: standard.id,
-      standard: JSON.stringify(standard),
-      stated: JSON.stringify(stated),
-      settings: JSON.stringify(made.settings),
-      heights: heights ?? null,
-      antenna_height_ft: antennaHeightFt ?? null,
-      engine_version: made.debrief.engineVersion,
-      // Named again with its document.
-      document_sha256: '',
-      made_utc: new Date().toISOString(),
-    }),
-  );
-  keepDocument(library, id, made.debrief);
+  const there = debriefsAt(logHere(library, log_sha256)!, facility);
+  const known = there.find(({ standard_id }) => standard_id === standard.id);
+  const facility_sha256 = keepFacility(library, facility);
+  if (!isAnew && known?.facility_sha256 === facility_sha256) return;
+  const madeOf = {
+    facility_sha256,
+    standard: JSON.stringify(standard),
+    stated: JSON.stringify(stated),
+    settings: JSON.stringify(settings),
+    heights: heights ?? null,
+    antenna_height_ft: antennaHeightFt ?? null,
+  };
+  const id = isAnew && known ? known.id : randomUUID();
+  if (known?.id === id) library.run(from.updateTable('debriefs').set(madeOf).where('id', '=', id));
+  else
+    library.run(
+      from.insertInto('debriefs').values({
+        id,
+        log_sha256,
+        standard_id: standard.id,
+        ...madeOf,
+        engine_version: debrief.engineVersion,
+        // Named again with its document.
+        document_sha256: '',
+        made_utc: new Date().toISOString(),
+      }),
+    );
+  keepDocument(library, id, debrief);
 }
 
 /** The id of the debrief of a log at a facility by a standard; null where there is none. */
@@ -101,7 +112,7 @@ export function findDebrief(
 /** The hash of this version of the facility, which is added if need be. Within a `write`. */
 function keepFacility(library: Library, facility: Facility): string {
   const content = JSON.stringify(facility);
-  const sha256 = sha256Of(content);
+  const sha256 = facilitySha256(facility);
   const { name, ident = null, runway } = facility;
   library.run(
     from

@@ -7,6 +7,9 @@ import { refuseLibrary } from './refusal.ts';
 
 const COPY = /^([0-9a-f]{64})\.gz$/;
 
+/** By the measure of a log of two hours: well under half of the usual level's time, for 8 % more on the disk. */
+const LEVEL = 4;
+
 export type LogState = 'whole' | 'missing' | 'altered';
 
 /** The logs of a library as files by their content, `<sha256>.gz`. Which of them belong to it, its tables say. */
@@ -17,7 +20,7 @@ export class LogFiles {
   put(sha256: string, bytes: Uint8Array): void {
     if (this.state(sha256) === 'whole') return;
     mkdirSync(this.folder, { recursive: true });
-    writeFlushed(this.#path(sha256), gzipSync(bytes));
+    writeFlushed(this.#path(sha256), gzipSync(bytes, { level: LEVEL }));
   }
 
   /** The log's bytes; refused with a sentence where the file has gone or is not what it was. */

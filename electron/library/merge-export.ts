@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { gzipSync } from 'node:zlib';
 import type { NamedLog } from './backup.ts';
-import { EXPORT_FILE, EXPORT_FORMAT } from './export-library.ts';
+import { EXPORT_FILE, EXPORT_FORMAT, type ExportHead } from './export-library.ts';
 import { findDebrief } from './keep-flight.ts';
 import { from, type Library } from './library.ts';
 import { LogFiles, sha256Of } from './log-files.ts';
@@ -16,17 +16,21 @@ import type { Watch } from './watch.ts';
 type Value = null | number | string | Uint8Array;
 type Row = Record<string, Value>;
 
+interface Merged {
+  readonly added: number;
+  /** Logs whose files came not whole, or not. */
+  readonly missing: readonly string[];
+  /** The export was made without the logs: none of those is lost. */
+  readonly withoutLogs: boolean;
+}
+
 /**
  * Adds what another library exported; what is here already stays as it is. People of one name and role are one person,
  * and a log that is here is not taken twice. All of it comes in one commit or nothing; a log whose file the export has
  * not whole comes without it, and `missing` names it.
  */
-export async function mergeExport(
-  library: Library,
-  folder: string,
-  watch: Watch,
-): Promise<{ added: number; missing: readonly string[] }> {
-  const rows = await readRows(library, join(folder, EXPORT_FILE));
+export async function mergeExport(library: Library, folder: string, watch: Watch): Promise<Merged> {
+  const { head, rows } = await readRows(library, join(folder, EXPORT_FILE));
   const logFiles = new LogFiles(join(folder, 'logs'));
   const logs = rows.filter(([table]) => table === 'logs').map(([, row]) => row as unknown as NamedLog);
   const coming = logs.filter(({ sha256 }) => !isHere(library, sha256));
@@ -39,19 +43,24 @@ export async function mergeExport(
   }
   return writeWithLogs(library, whole, () => {
     for (const sha256 of whole) library.logFiles.put(sha256, logFiles.read(sha256, sha256));
-    return { added: new Merging(library, rows).all(folder), missing };
+    const added = new Merging(library, rows, head.pseudonyms === true).all(folder);
+    return { added, missing, withoutLogs: head.logs === false };
   });
 }
 
-async function readRows(library: Library, path: string): Promise<[RecordTable, Row][]> {
+async function readRows(
+  library: Library,
+  path: string,
+): Promise<{ head: ExportHead; rows: [RecordTable, Row][] }> {
   if (!existsSync(path))
     refuseLibrary('export-unreadable', `${path} is not there: it is no exported library.`);
   const rows: [RecordTable, Row][] = [];
+  let head: ExportHead | null = null;
   let number = 0;
   for await (const text of createInterface({ input: createReadStream(path), crlfDelay: Infinity })) {
     number++;
     const line = parsed(text);
-    if (number === 1) refuseOther(library, path, line);
+    if (number === 1) head = headOf(library, path, line);
     else {
       const read = rowOf(line);
       if (read === null)
@@ -59,14 +68,15 @@ async function readRows(library: Library, path: string): Promise<[RecordTable, R
       rows.push(read);
     }
   }
-  if (number === 0) refuseLibrary('export-unreadable', `${path} is empty.`);
-  return rows;
+  if (head === null) refuseLibrary('export-unreadable', `${path} is empty.`);
+  return { head, rows };
 }
 
-function refuseOther(library: Library, path: string, line: Record<string, unknown>): void {
+function headOf(library: Library, path: string, line: Record<string, unknown>): ExportHead {
   if (line['format'] !== EXPORT_FORMAT) refuseLibrary('export-unreadable', `${path} is no exported library.`);
   if (typeof line['version'] !== 'number' || line['version'] > library.version())
     refuseLibrary('library-newer', `${path} was exported by a newer version of Halfdot.`);
+  return line as unknown as ExportHead;
 }
 
 function parsed(text: string): Record<string, unknown> {
@@ -106,7 +116,12 @@ class Merging {
   readonly #known = new Set<Value>();
   readonly #signed: ReadonlySet<Value>;
 
-  constructor(library: Library, rows: readonly (readonly [RecordTable, Row])[]) {
+  constructor(
+    library: Library,
+    rows: readonly (readonly [RecordTable, Row])[],
+    /** Its "Student 1" is nobody else's. */
+    readonly hasPseudonyms: boolean,
+  ) {
     this.#library = library;
     this.#rows = rows;
     this.#signed = new Set(
@@ -141,14 +156,20 @@ class Merging {
     for (const { id, student_id, date } of this.#of('lessons')) {
       if (this.#lessonHere(id!)) continue;
       const found = (logs.get(id!) ?? []).map((sha256) => this.#lessonOfLog(sha256));
-      const name = names.get(student_id!);
-      const student = name === undefined ? null : (findPerson(this.#library, 'student', name)?.id ?? 'new');
+      const student = this.#studentHere(student_id!, names);
       const [first] = found;
       const holdsAll = first && found.every((lesson) => lesson?.id === first.id);
       const isSame = (lesson: Lesson | null) => lesson?.student_id === student && lesson.date === date;
       const here = holdsAll ? first : found.find(isSame);
       if (here) this.#ids.set(id!, here.id);
     }
+  }
+
+  /** Who it is here; null where nobody is named. */
+  #studentHere(id: Value, names: ReadonlyMap<Value, string>): Value {
+    const name = names.get(id);
+    if (name === undefined) return null;
+    return this.hasPseudonyms ? id : (findPerson(this.#library, 'student', name)?.id ?? 'new');
   }
 
   #of(wanted: RecordTable): Row[] {
@@ -197,6 +218,7 @@ class Merging {
       if (table === 'approaches') return false;
       if (table === 'documents' && !this.#signed.has(row['sha256']!)) return false;
     }
+    if (table === 'people' && this.hasPseudonyms) row['name'] = this.#freeName(row as unknown as Person);
     const names = Object.keys(row);
     const values = names.map(() => '?').join(', ');
     const added = this.#library.execute(
@@ -206,10 +228,20 @@ class Merging {
     return added > 0;
   }
 
+  /** "Student 1", or "Student 1 (2)" where that is the first of another export. */
+  #freeName({ role, name }: Person): string {
+    let free = name;
+    for (let n = 2; findPerson(this.#library, role, free); n++) free = `${name} (${n})`;
+    return free;
+  }
+
   #idHere(table: RecordTable, row: Row): string | null {
     if (table === 'people') {
-      const { role, name } = row as unknown as Person;
-      return findPerson(this.#library, role, String(name))?.id ?? null;
+      const { id, role, name } = row as unknown as Person;
+      const person = this.hasPseudonyms
+        ? this.#library.first(from.selectFrom('people').select('id').where('id', '=', id))
+        : findPerson(this.#library, role, String(name));
+      return person?.id ?? null;
     }
     if (table !== 'debriefs') return null;
     const { log_sha256, facility_sha256, standard_id } = row as unknown as KeptDebrief;

@@ -5,7 +5,7 @@ import type { Job, LogSettings } from '../../core/log/log.ts';
 import type { Standard } from '../../core/standard/standard.ts';
 import { standardById } from '../../core/standard/standards.ts';
 import type { Stated } from '../../core/standard/stated.ts';
-import { debriefBytes } from './debrief-bytes.ts';
+import { debriefBytes, type DebriefLog } from './debrief-bytes.ts';
 import { keepDocument, readDocument } from './documents.ts';
 import { from, type Library } from './library.ts';
 
@@ -25,11 +25,15 @@ export function otherEngines(library: Library, engineVersion: string) {
 
 type Other = ReturnType<typeof otherEngines>[number];
 
-/** Makes one of them anew, keeps it, and says what is another than before; what was signed stays beside it. */
+/**
+ * Makes one of them anew, keeps it, and says what is another than before; what was signed stays beside it. `debrief` may
+ * be a pool's.
+ */
 export async function recompute(
   library: Library,
   other: Other,
   job: Job,
+  debrief: DebriefLog = debriefBytes,
 ): Promise<Outcome<readonly string[]>> {
   const facility = defineFacility(other.content, other.name);
   if (!facility.ok) return facility;
@@ -43,14 +47,9 @@ export async function recompute(
     ...(other.antenna_height_ft !== null && { antennaHeightFt: other.antenna_height_ft }),
   };
   const settings = JSON.parse(other.settings) as LogSettings;
-  const made = await debriefBytes(
-    { name: other.file_name, bytes },
-    [facility.value],
-    { settings, judging },
-    job,
-  );
+  const made = await debrief({ name: other.file_name, bytes }, [facility.value], { settings, judging }, job);
   if (!made.ok) return made;
-  const debrief = made.value.debriefs[0]!;
+  const after = made.value.debriefs[0]!;
   const before = readDocument(library, other.id);
   library.write(() => {
     library.run(
@@ -59,9 +58,9 @@ export async function recompute(
         .set({ standard: JSON.stringify(standard) })
         .where('id', '=', other.id),
     );
-    keepDocument(library, other.id, debrief);
+    keepDocument(library, other.id, after);
   });
-  return usable(changesBetween(before, debrief));
+  return usable(changesBetween(before, after));
 }
 
 /** What reads otherwise in a newer debrief of the same log, a line each; empty where nothing does. */

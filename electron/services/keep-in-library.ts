@@ -36,7 +36,7 @@ export function keepInLibrary(host: LibraryHost, input: ToKeep): Promise<Output<
       isAnew: input.isStatedAnew,
       ...(input.student.by === 'folder' && { rule: folderRule(library, room, input, input.student) }),
     };
-    const imported = await room.importLog(library, log, asked, ONE_LOG);
+    const imported = await room.importLog(library, log, asked, ONE_LOG, host.debriefers(room).debrief);
     if (!imported.ok) {
       const { message, tip } = imported.refusal;
       return { became: 'refused', why: [message, tip].filter((words) => words !== null).join(' ') };

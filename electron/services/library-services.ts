@@ -13,7 +13,13 @@ const NOT_BEGUN = 'Nothing was kept in the library yet.';
 
 /** What the host does for the page with its library. */
 export function libraryServicesOf(host: LibraryHost): LibraryServices {
-  return { ...listsOf(host), ...recordOf(host), ...assignmentOf(host), ...wholeOf(host) };
+  return {
+    ...listsOf(host),
+    ...recordOf(host),
+    ...assignmentOf(host),
+    ...studentsOf(host),
+    ...wholeOf(host),
+  };
 }
 
 type Lists = 'library' | 'libraryFlights' | 'libraryLogs' | 'logsWithoutApproach' | 'lessons' | 'lesson';
@@ -111,26 +117,15 @@ function assignmentOf(host: LibraryHost): Pick<LibraryServices, 'keepInLibrary' 
   };
 }
 
-type Whole =
-  | 'holdings'
-  | 'deleteStudent'
-  | 'backUpLibrary'
-  | 'exportLibrary'
-  | 'backups'
-  | 'restoreLibrary'
-  | 'libraryWork'
-  | 'stopLibraryWork';
-
-function wholeOf(host: LibraryHost): Pick<LibraryServices, Whole> {
-  const backups = `${host.folder}-backups`;
-  const exports = `${host.folder}-exports`;
+function studentsOf(host: LibraryHost): Pick<LibraryServices, 'holdings' | 'deleteStudent'> {
+  const gone = () => new Unusable('This student is not in the library any more.');
   return {
     holdings: async ({ studentId }) => {
       const held = await host.ask((library, room) => {
         const person = room.personById(library, studentId);
         return person && { name: person.name, ...room.holdingsOf(library, person) };
       });
-      if (held === null) throw new Unusable('This student is not in the library any more.');
+      if (held === null) throw gone();
       return { ...held, logs: held.logs.length };
     },
     deleteStudent: async ({ studentId }) => {
@@ -138,42 +133,46 @@ function wholeOf(host: LibraryHost): Pick<LibraryServices, Whole> {
         const person = room.personById(library, studentId);
         return person && room.deleteStudent(library, person);
       });
-      if (deleted === null) throw new Unusable('This student is not in the library any more.');
+      if (deleted === null) throw gone();
       const { unfinished, left } = deleted;
       return {
         left: [
           ...(unfinished
-            ? [`Bytes may still be on the disk: ${unfinished.message} Delete or check again.`]
+            ? [`Bytes may still be on the disk: ${unfinished.message} \`halfdot check\` does the rest.`]
             : []),
           ...left.map((folder) => `${folder} was moved aside by a restore, and may hold this student too.`),
         ],
       };
     },
+  };
+}
+
+type Whole =
+  'backUpLibrary' | 'exportLibrary' | 'backups' | 'restoreLibrary' | 'libraryWork' | 'stopLibraryWork';
+
+function wholeOf(host: LibraryHost): Pick<LibraryServices, Whole> {
+  const backups = `${host.folder}-backups`;
+  const exports = `${host.folder}-exports`;
+  return {
     backUpLibrary: () =>
       host.work('A backup is being made', async (library, room, job) => {
         const folder = freeFolder(backups);
         return { folder, ...(await room.backUp(library, folder, room.watchBy(job))) };
       }),
-    exportLibrary: () =>
+    exportLibrary: ({ isPseudonymous }) =>
       host.work('The library is being exported', async (library, room, job) => {
         const folder = freeFolder(exports);
-        return { folder, ...(await room.exportLibrary(library, folder, room.watchBy(job))) };
+        const asked = { pseudonyms: isPseudonymous, logs: !isPseudonymous };
+        return { folder, ...(await room.exportLibrary(library, folder, asked, room.watchBy(job))) };
       }),
     backups: async () => backupsIn(backups),
-    restoreLibrary: async ({ name }) => {
+    restoreLibrary: ({ name }) => {
       // Of those that are listed: a name is no path.
       if (!backupsIn(backups).some((backup) => backup.name === name))
         throw new Unusable(`There is no backup ${name} any more.`);
-      return host.apart('A backup is being restored', async (room, job) => {
-        const { logs, missing, before } = await room.restore(
-          host.folder,
-          join(backups, name),
-          room.watchBy(job),
-        );
-        const lost = missing.length === 0 ? '' : ` Not whole in it: ${missing.join(', ')}.`;
-        const was = before === null ? '' : ` What was here before is kept in ${before}.`;
-        return { words: `${logs} logs brought back.${lost}${was}` };
-      });
+      return host.apart('A backup is being restored', async (room, job) =>
+        restoredWords(await room.restore(host.folder, join(backups, name), room.watchBy(job))),
+      );
     },
     libraryWork: async () => host.underWay(),
     stopLibraryWork: async () => {
@@ -181,6 +180,15 @@ function wholeOf(host: LibraryHost): Pick<LibraryServices, Whole> {
       return {};
     },
   };
+}
+
+type Restored = Awaited<ReturnType<LibraryRoom['restore']>>;
+
+function restoredWords({ logs, missing, before }: Restored): { words: string } {
+  const many = logs === 1 ? '1 log' : `${logs} logs`;
+  const lost = missing.length === 0 ? '' : ` Not whole in it: ${missing.join(', ')}.`;
+  const was = before === null ? '' : ` What was here before is kept in ${before}.`;
+  return { words: `${many} brought back.${lost}${was}` };
 }
 
 function rosterRead(library: Library, room: LibraryRoom, text: string) {

@@ -87,6 +87,7 @@ export class OwnLibrary {
     });
     if (kept === null) return;
     if (kept.became === 'refused') return tell(new HostProblem(kept.why));
+    if (student !== null && kept.student !== student) tell(new HostProblem(staysWords(flight, kept)));
     store.dispatch({ do: 'change', id: flightId, change: { kept: keptAs(flight, kept) } });
     await this.#keepEstimate(flight, kept.debriefIds);
   }
@@ -278,6 +279,12 @@ function counted(before: Bringing, log: Kept & { readonly name: string }): Bring
 /** One's own standards go by an id of the app's here, and in the library by that of their file. */
 function keptStandard({ standards }: AppState, id: string): string {
   return standards.find(({ reading }) => reading?.standard?.id === id)?.id ?? id;
+}
+
+/** A log that is in the library stays whose it is: to change that is done where it can be undone. */
+function staysWords({ name }: Flight, { student, date }: { student: string | null; date: string }): string {
+  const whose = student === null ? 'with nobody' : `in ${student}’s`;
+  return `${name} was in the library already and stays ${whose} lesson of ${date}. Give it to somebody else on the page of that lesson.`;
 }
 
 /** Characters: a school has no more people. */

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { processOutput } from '../../electron/cli/output.ts';
 import { run } from '../../electron/cli/run.ts';
+import { importByTwo } from './import-row.ts';
 import { libraryLists } from './library-row.ts';
 import { cursorMoves, droppedToDrawn, firstView } from './page-rows.ts';
 import {
@@ -30,6 +31,7 @@ async function bench(only: number | null): Promise<number> {
       () => cursorMoves(folder),
       () => firstView(join(self, '..', 'page')),
       () => libraryLists(folder),
+      () => importByTwo(folder),
     ].filter((_, i) => only === null || i + 1 === only);
     for (const measure of measured) {
       const result = await measure();

@@ -77,7 +77,8 @@ async function fill(path: string): Promise<void> {
   }
 }
 
-function askedOf(): ImportAsked {
+/** Every sample's facility, by the usual standard, all of it one day. */
+export function askedOf(): ImportAsked {
   const [first, ...others] = [...SAMPLE_FACILITIES].map(([name, facility]) => {
     const defined = defineFacility(JSON.stringify(facility), name);
     assert(defined.ok, `${name} is refused`);

@@ -60,7 +60,7 @@ function assertDebrief(debrief: Debrief, fixes: number, perSecond: number): void
   assert((final?.glidepath?.maxAbsFullScale ?? NaN) < 0.75, 'the glidepath is off');
 }
 
-function timedRow(what: string, budget: number, result: Awaited<ReturnType<typeof sideBySide>>): Row {
+export function timedRow(what: string, budget: number, result: Awaited<ReturnType<typeof sideBySide>>): Row {
   const { ratio, pairs, work, reference } = result;
   const detail = `${work.median.toFixed(0)} ms over ${reference.median.toFixed(0)} ms`;
   return { what, budget, ratio, spread: pairs, detail };

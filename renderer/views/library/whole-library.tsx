@@ -38,6 +38,12 @@ export function WholeLibrary({ overview, session }: Props) {
           it in by <code>halfdot import --from</code>.
         </p>
         <Tick words="Without names" value={isPseudonymous} say={setPseudonymous} />
+        {isPseudonymous ? (
+          <p className="aside">
+            People and aircraft get other names, and no list of who is whom is kept; notes, goals and the logs
+            themselves are left out. Dates, times and places stay.
+          </p>
+        ) : null}
         <Button
           className="button"
           isDisabled={isBusy}

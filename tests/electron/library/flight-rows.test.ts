@@ -15,11 +15,14 @@ import { join } from 'node:path';
 import { writeFileSync } from 'node:fs';
 
 /** Every sample flight, as a student's; one more without an approach, and one that is nobody's. */
+const STATED = ['--target-airspeed', '90', '--runway', 'seen'];
 let folder = '';
 beforeAll(async () => {
   folder = join(newFolder(), 'library');
   const facilities = ALL_FACILITIES;
-  expect(await command(folder, 'import', SAMPLES, ...facilities, '--student', 'Rowan Teal')).toMatchObject({
+  expect(
+    await command(folder, 'import', SAMPLES, ...facilities, '--student', 'Rowan Teal', ...STATED),
+  ).toMatchObject({
     status: 0,
   });
   const bare = join(newFolder(), 'taxied.csv');
@@ -79,7 +82,7 @@ describe('the list of flights', () => {
         const known = values.filter((value) => value !== null);
         expect(values.slice(known.length).every((value) => value === null)).toBe(true);
         const sorted = known.toSorted((a, b) => (a < b ? -1 : a > b ? 1 : 0));
-        expect(known).toEqual(isDown ? sorted.reverse() : sorted);
+        expect(known).toEqual(isDown ? sorted.toReversed() : sorted);
       }
       expect(
         new Set((await rowsOf({}, { by, isDown: true })).rows.map((row) => row[by])).size,

@@ -118,7 +118,7 @@ describe('keeping a log', () => {
       became: 'kept',
       approaches: 1,
       student: 'Rowan Teal',
-      date: '2026-05-09',
+      date: '2026-03-14',
     });
     expect((await list()).rows).toMatchObject([
       { student: 'Rowan Teal', facility: 'Petrelholm ILS 07', fileName: 'first-approach.csv' },
@@ -248,7 +248,7 @@ describe('the whole library', () => {
     const [backup] = await call('backups', {});
     expect(made.endsWith(backup!.name)).toBe(true);
     const { words } = await call('restoreLibrary', { name: backup!.name });
-    expect(words).toContain('1 logs brought back');
+    expect(words).toContain('1 log brought back');
     expect((await list()).total).toBe(1);
     for (const name of ['../library', '..', '', '/etc', `${backup!.name}/../${backup!.name}`])
       expect(await asked('restoreLibrary', { name })).toMatchObject({ ok: false, code: 'unusable' });

@@ -1,0 +1,26 @@
+import { parentPort } from 'node:worker_threads';
+import type { DefinedFacility } from '../../core/analyze.ts';
+import type { Outcome } from '../../core/issue/issue.ts';
+import { debriefBytes, type Asked, type DebriefedBytes, type LogBytes } from './debrief-bytes.ts';
+
+/** One log to be debriefed; a worker has one at a time. */
+export interface Question {
+  readonly log: LogBytes;
+  readonly facilities: readonly [DefinedFacility, ...DefinedFacility[]];
+  readonly asked: Asked;
+  /** Shared with who asks: not 0 when the log is no longer wanted. */
+  readonly stop: Int32Array;
+}
+
+/** Any number of shares, then the outcome. */
+export type Answer = { readonly share: number | null } | { readonly outcome: Outcome<DebriefedBytes> };
+
+// A fault of ours is thrown here and ends the worker: the log is then debriefed by who asked, where it is met again.
+parentPort!.on('message', async ({ log, facilities, asked, stop }: Question) => {
+  const answer = (words: Answer) => parentPort!.postMessage(words);
+  const job = {
+    progress: (share: number | null) => answer({ share }),
+    cancelled: () => Atomics.load(stop, 0) !== 0,
+  };
+  answer({ outcome: await debriefBytes(log, facilities, asked, job) });
+});
