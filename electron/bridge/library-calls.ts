@@ -107,18 +107,6 @@ const LESSON_FACTS = z.strictObject({
   objective: WORDS.nullable(),
 });
 
-const LESSON_IN_LIST = z.strictObject({
-  id: ID,
-  date: z.string(),
-  student: z.string().nullable(),
-  aircraft: z.string().nullable(),
-  conditions: z.string().nullable(),
-  syllabusNumber: z.string().nullable(),
-  objective: z.string().nullable(),
-  logs: z.number(),
-  approaches: z.number(),
-});
-
 const LESSON_PAGE = z.strictObject({
   lesson: LESSON_FACTS.extend({
     id: ID,
@@ -243,7 +231,6 @@ export const LIBRARY_CALLS = {
   },
   libraryLogs: { input: z.strictObject({ filter: FILTER }), output: z.array(SHA256) },
   logsWithoutApproach: { input: NOTHING, output: z.array(BARE_LOG) },
-  lessons: { input: z.strictObject({ studentId: ID.nullable() }), output: z.array(LESSON_IN_LIST) },
   lesson: { input: z.strictObject({ id: ID }), output: LESSON_PAGE },
   changeLesson: {
     input: z.strictObject({

@@ -20,6 +20,7 @@ import {
   stoppable,
   withDebriefers,
   withLibrary,
+  WORKERS_OPTION,
   type LibraryRoom,
 } from './with-library.ts';
 
@@ -43,6 +44,7 @@ export const importLogs: Command = {
       value: 'yes, to make what is kept of these logs anew by what is stated now',
       oneOf: ['yes', 'no'],
     },
+    ...WORKERS_OPTION,
     from: { value: 'a folder that `halfdot export` made' },
     ...JUDGING_OPTIONS,
     ...LOG_OPTIONS,
@@ -73,6 +75,7 @@ export const importLogs: Command = {
       const job = output.job('Importing');
       return stoppable(job, (watched) =>
         importAll(
+          args,
           paths.value,
           { ...asked.value, facilities: facilities.value },
           rules.value,
@@ -165,6 +168,7 @@ function logsIn(named: readonly string[]): Outcome<LogPlace[]> {
 
 /** The logs in their order, each kept before its line; what is here already is said and skipped. */
 async function importAll(
+  args: Arguments,
   paths: readonly LogPlace[],
   asked: ImportAsked,
   rules: ImportRules | null,
@@ -184,7 +188,7 @@ async function importAll(
     const imported = await room.importLog(library, log, ofLog, output.job(`Reading ${name}`), debrief);
     return { imported, kept: () => ruled?.kept() };
   };
-  return withDebriefers(room, paths.length, async (pool) => {
+  return withDebriefers(args, room, paths.length, async (pool) => {
     let done = 0;
     for await (const { imported, kept } of room.inTurn(paths, pool, importOne)) {
       const became = await told(basename(paths[done++]!.path), imported, output);

@@ -2,7 +2,7 @@ import { ENGINE_VERSION } from '../../core/debrief/engine-version.ts';
 import type { Issue } from '../../core/issue/issue.ts';
 import type { Job } from '../../core/log/log.ts';
 import type { Library } from '../library/library.ts';
-import { EXIT, type Command, type ExitStatus, type Output } from './command.ts';
+import { EXIT, type Arguments, type Command, type ExitStatus, type Output } from './command.ts';
 import { refuse } from './read-input.ts';
 import {
   counted,
@@ -10,6 +10,7 @@ import {
   stoppable,
   withDebriefers,
   withLibrary,
+  WORKERS_OPTION,
   type LibraryRoom,
 } from './with-library.ts';
 
@@ -17,17 +18,18 @@ export const recompute: Command = {
   name: 'recompute',
   usage: '[--library FOLDER]',
   purpose: 'make debriefs of another version of the engine anew, and list what changed',
-  options: LIBRARY_OPTION,
+  options: { ...LIBRARY_OPTION, ...WORKERS_OPTION },
   minFiles: 0,
   maxFiles: 0,
   async run(args, output) {
     return withLibrary(args, 'existing', output, (library, room) =>
-      stoppable(output.job('Recomputing'), (job) => recomputeAll(library, room, job, output)),
+      stoppable(output.job('Recomputing'), (job) => recomputeAll(args, library, room, job, output)),
     );
   },
 };
 
 async function recomputeAll(
+  args: Arguments,
   library: Library,
   room: LibraryRoom,
   job: Job,
@@ -35,7 +37,7 @@ async function recomputeAll(
 ): Promise<ExitStatus> {
   const others = room.otherEngines(library, ENGINE_VERSION);
   let [done, left] = [0, 0];
-  return withDebriefers(room, others.length, async (pool) => {
+  return withDebriefers(args, room, others.length, async (pool) => {
     const all = room.inTurn(others, pool, (other, debrief) =>
       orRefusal(room, () => room.recompute(library, other, job, debrief)),
     );

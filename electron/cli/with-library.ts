@@ -55,16 +55,25 @@ export function withLibrary(
   });
 }
 
-/** A third would wait for the one thread that writes, and need the memory of one more log. Ours. */
-const MOST_DEBRIEFERS = 2;
+/** A third thread would mostly wait for the one that writes. Ours. */
+const USUAL_WORKERS = 2;
 
-/** Work on so many logs with as many threads as help it; null where one does as well. */
+export const WORKERS_OPTION: Readonly<Record<string, Option>> = {
+  workers: {
+    value: `how many logs are debriefed at a time, 1 to 4; ${USUAL_WORKERS} when not said`,
+    oneOf: ['1', '2', '3', '4'],
+  },
+};
+
+/** Work on so many logs with as many threads as are asked for; null: one at a time is debriefed in this thread. */
 export async function withDebriefers(
+  { options }: Arguments,
   room: LibraryRoom,
   logs: number,
   work: (pool: DebriefPool | null) => Promise<ExitStatus>,
 ): Promise<ExitStatus> {
-  const count = Math.min(MOST_DEBRIEFERS, logs, availableParallelism());
+  const asked = Number(options['workers']?.[0] ?? Math.min(USUAL_WORKERS, availableParallelism()));
+  const count = Math.min(asked, logs);
   if (count < 2) return work(null);
   const pool = room.debriefersOf(count);
   try {

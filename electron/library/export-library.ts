@@ -14,7 +14,7 @@ export const EXPORT_FORMAT = 'halfdot-library/1';
 export const EXPORT_FILE = 'library.jsonl';
 
 /** What of the library goes out, and under which names. */
-export interface ExportAsked {
+interface ExportAsked {
   readonly pseudonyms: boolean;
   readonly logs: boolean;
 }

@@ -27,6 +27,7 @@ export function listLessons(library: Library, studentId: string | null) {
   const lessons = from
     .selectFrom('lessons')
     .leftJoin('people', 'people.id', 'lessons.student_id')
+    .leftJoin('people as instructors', 'instructors.id', 'lessons.instructor_id')
     .leftJoin('logs', 'logs.lesson_id', 'lessons.id')
     .where(IS_LISTED)
     .groupBy('lessons.id')
@@ -34,7 +35,11 @@ export function listLessons(library: Library, studentId: string | null) {
       'lessons.id',
       'lessons.date',
       'people.name as student',
+      'instructors.name as instructor',
       'lessons.aircraft',
+      'lessons.target_airspeed_kt as targetAirspeedKt',
+      'lessons.intercept_airspeed_kt as interceptAirspeedKt',
+      'lessons.vref_kt as vrefKt',
       'lessons.conditions',
       'lessons.syllabus_number as syllabusNumber',
       'lessons.objective',

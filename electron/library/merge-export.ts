@@ -110,20 +110,18 @@ function rowOf({ table, row }: Record<string, unknown>): [RecordTable, Row] | nu
 class Merging {
   readonly #library: Library;
   readonly #rows: readonly (readonly [RecordTable, Row])[];
+  /** Its "Student 1" is nobody else's. */
+  readonly #hasPseudonyms: boolean;
   /** Ids of the other library, and what the same goes by here. */
   readonly #ids = new Map<Value, string>();
   /** Debriefs that were here before: their approaches stay, and of the other's documents come those that were signed. */
   readonly #known = new Set<Value>();
   readonly #signed: ReadonlySet<Value>;
 
-  constructor(
-    library: Library,
-    rows: readonly (readonly [RecordTable, Row])[],
-    /** Its "Student 1" is nobody else's. */
-    readonly hasPseudonyms: boolean,
-  ) {
+  constructor(library: Library, rows: readonly (readonly [RecordTable, Row])[], hasPseudonyms: boolean) {
     this.#library = library;
     this.#rows = rows;
+    this.#hasPseudonyms = hasPseudonyms;
     this.#signed = new Set(
       rows.flatMap(([table, row]) => (table === 'signatures' ? [row['document_sha256']!] : [])),
     );
@@ -169,7 +167,7 @@ class Merging {
   #studentHere(id: Value, names: ReadonlyMap<Value, string>): Value {
     const name = names.get(id);
     if (name === undefined) return null;
-    return this.hasPseudonyms ? id : (findPerson(this.#library, 'student', name)?.id ?? 'new');
+    return this.#hasPseudonyms ? id : (findPerson(this.#library, 'student', name)?.id ?? 'new');
   }
 
   #of(wanted: RecordTable): Row[] {
@@ -218,7 +216,7 @@ class Merging {
       if (table === 'approaches') return false;
       if (table === 'documents' && !this.#signed.has(row['sha256']!)) return false;
     }
-    if (table === 'people' && this.hasPseudonyms) row['name'] = this.#freeName(row as unknown as Person);
+    if (table === 'people' && this.#hasPseudonyms) row['name'] = this.#freeName(row as unknown as Person);
     const names = Object.keys(row);
     const values = names.map(() => '?').join(', ');
     const added = this.#library.execute(
@@ -238,7 +236,7 @@ class Merging {
   #idHere(table: RecordTable, row: Row): string | null {
     if (table === 'people') {
       const { id, role, name } = row as unknown as Person;
-      const person = this.hasPseudonyms
+      const person = this.#hasPseudonyms
         ? this.#library.first(from.selectFrom('people').select('id').where('id', '=', id))
         : findPerson(this.#library, role, String(name));
       return person?.id ?? null;

@@ -16,7 +16,7 @@ import type { Document, KeptDebrief, Lesson, RecordTable, Tables } from './table
 
 /** A row as an export has it: a document's JSON stands in the open. */
 export type OpenRow<Table extends RecordTable> = Table extends 'documents' ? OpenDocument : Tables[Table];
-export type OpenDocument = Omit<Document, 'json_gz'> & { readonly json: Debrief };
+type OpenDocument = Omit<Document, 'json_gz'> & { readonly json: Debrief };
 
 /** What goes out in place of a row; null for nothing. */
 type Rules = { readonly [Table in RecordTable]: (row: OpenRow<Table>) => OpenRow<Table> | null };

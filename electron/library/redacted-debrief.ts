@@ -39,8 +39,8 @@ export function redactedStated<S extends Pick<Stated, 'turbulence' | 'allowances
 }
 
 /** Without the log's headers, by which columns and units are named. */
-export function redactedSettings({ columns: _, units: __, ...others }: LogSettings): LogSettings {
-  return others;
+export function redactedSettings(settings: LogSettings): LogSettings {
+  return Object.fromEntries(Object.entries(settings).filter(([key]) => key !== 'columns' && key !== 'units'));
 }
 
 /** Any plain value with the names replaced in its texts: in prose, and in what a standard of one's own is called. */

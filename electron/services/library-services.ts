@@ -22,7 +22,7 @@ export function libraryServicesOf(host: LibraryHost): LibraryServices {
   };
 }
 
-type Lists = 'library' | 'libraryFlights' | 'libraryLogs' | 'logsWithoutApproach' | 'lessons' | 'lesson';
+type Lists = 'library' | 'libraryFlights' | 'libraryLogs' | 'logsWithoutApproach' | 'lesson';
 
 function listsOf(host: LibraryHost): Pick<LibraryServices, Lists | 'readDebrief'> {
   const nobody = { students: [], instructors: [], facilities: [], approaches: 0, lastMove: null };
@@ -40,8 +40,6 @@ function listsOf(host: LibraryHost): Pick<LibraryServices, Lists | 'readDebrief'
       (await host.ask((library, room) => room.flightLogs(library, filter))) ?? [],
     logsWithoutApproach: async () =>
       (await host.ask((library, room) => room.logsWithoutApproach(library))) ?? [],
-    lessons: async ({ studentId }) =>
-      (await host.ask((library, room) => room.listLessons(library, studentId))) ?? [],
     lesson: async ({ id }) => {
       const page = await host.ask((library, room) => room.lessonPage(library, id));
       if (page === null) throw new Unusable('This lesson is not in the library any more.');

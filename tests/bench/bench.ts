@@ -31,7 +31,7 @@ async function bench(only: number | null): Promise<number> {
       () => cursorMoves(folder),
       () => firstView(join(self, '..', 'page')),
       () => libraryLists(folder),
-      () => importByTwo(folder),
+      () => importByTwo(folder, command),
     ].filter((_, i) => only === null || i + 1 === only);
     for (const measure of measured) {
       const result = await measure();

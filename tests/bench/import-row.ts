@@ -1,54 +1,64 @@
-import { rmSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { debriefersOf } from '../../electron/library/debrief-pool.ts';
-import { importLog } from '../../electron/library/import-log.ts';
-import { inTurn } from '../../electron/library/in-turn.ts';
-import { listLessons } from '../../electron/library/lists.ts';
-import { openLibrary } from '../../electron/library/open-library.ts';
-import { sampleFiles } from '../support/samples/sample-files.ts';
-import { askedOf } from './library-row.ts';
+import { Worker } from 'node:worker_threads';
+import { SAMPLE_FACILITIES, sampleFiles } from '../support/samples/sample-files.ts';
 import { sideBySide } from './measure.ts';
 import { assert, timedRow, type Row } from './rows.ts';
 
 const ROUNDS = 5;
-/** Of each sample, told apart by empty lines at their end: a term of logs, over which a worker's start is soon forgotten. */
+/** Of each sample, told apart by empty lines at their end: a term of logs, over which a thread's start is soon forgotten. */
 const COPIES = 12;
-const JOB = { progress: () => {}, cancelled: () => false };
 
 /**
- * The samples imported as the command imports a folder, with two threads that debrief, over this thread alone. The budget
- * of 0.67 is half as fast again; 0.5 is out of reach, since reading, packing and writing stay in this thread, and where
- * the machine has two cores it takes its share of them.
+ * The import command on the samples with two threads that debrief, over the one thread alone. The budget of 0.67 is half
+ * as fast again; 0.5 is out of reach, since reading, packing and writing stay in one thread, and where the machine has
+ * two cores it takes its share of them.
  */
-export async function importByTwo(folder: string): Promise<Row> {
-  const logs = [...sampleFiles()]
-    .filter(([name]) => /\.(csv|gpx)$/.test(name))
-    .flatMap(([name, text]) =>
-      Array.from({ length: COPIES }, (_, i) => ({ name, bytes: Buffer.from(text + '\n'.repeat(i)) })),
-    );
-  let libraries = 0;
-  const importBy = async (workers: 2 | 0) => {
-    const path = join(folder, `imported-${++libraries}`);
-    const library = await openLibrary(path, 'create');
-    const pool = workers === 0 ? null : debriefersOf(workers);
-    try {
-      let kept = 0;
-      const asked = askedOf();
-      const all = inTurn(logs, pool, (log, debrief) => importLog(library, log, asked, JOB, debrief));
-      for await (const imported of all) if (imported.ok && imported.value.became === 'kept') kept++;
-      assert(kept === logs.length, `${kept} of ${logs.length} logs kept`);
-      assert((pool?.working() ?? 0) === workers, 'another number of workers');
-      assert(listLessons(library, null).length === 1, 'more lessons than one');
-    } finally {
-      await pool?.close();
-      library.close();
-      rmSync(path, { recursive: true });
-    }
+export async function importByTwo(folder: string, command: string): Promise<Row> {
+  const logs = join(folder, 'logs');
+  const count = writeLogs(logs);
+  const facilities = [...SAMPLE_FACILITIES].flatMap(([name, facility]) => {
+    const path = join(folder, name);
+    writeFileSync(path, JSON.stringify(facility));
+    return ['--facility', path];
+  });
+  const library = join(folder, 'imported');
+  const importBy = (workers: string) => {
+    const words = [command, 'import', logs, ...facilities, '--date', '2026-05-01', '--workers', workers];
+    const node = spawnSync(process.execPath, [...words, '--library', library], { encoding: 'utf8' });
+    assert(node.stdout.endsWith(`${count} logs kept, 0 known already, 0 refused.\n`), node.stderr);
+    rmSync(library, { recursive: true });
   };
   const result = await sideBySide(
     ROUNDS,
-    () => importBy(2),
-    () => importBy(0),
+    () => importBy('2'),
+    () => importBy('1'),
   );
-  return timedRow('import of the samples with two threads that debrief, over this one alone', 0.67, result);
+  const row = timedRow('import of the samples with two threads that debrief, over one thread', 0.67, result);
+  return { ...row, detail: `${row.detail}; bare counting by two threads, over one: ${await twoOverOne()}` };
+}
+
+/** Writes them, and says how many they are. */
+function writeLogs(folder: string): number {
+  mkdirSync(folder);
+  const samples = [...sampleFiles()].filter(([name]) => /\.(csv|gpx)$/.test(name));
+  for (let i = 0; i < COPIES; i++)
+    for (const [name, text] of samples) writeFileSync(join(folder, `${i}-${name}`), text + '\n'.repeat(i));
+  return samples.length * COPIES;
+}
+
+/** What a second thread is worth here now: where the machine is busy with other work, nothing can be gained by one. */
+async function twoOverOne(): Promise<string> {
+  const counting = async (threads: number) => {
+    const text = `let sum = 0; for (let i = 0; i < ${3e8 / threads}; i++) sum += i % 7;`;
+    await Promise.all(Array.from({ length: threads }, () => once(new Worker(text, { eval: true }), 'exit')));
+  };
+  const { ratio } = await sideBySide(
+    ROUNDS,
+    () => counting(2),
+    () => counting(1),
+  );
+  return ratio.toFixed(2);
 }

@@ -77,8 +77,7 @@ async function fill(path: string): Promise<void> {
   }
 }
 
-/** Every sample's facility, by the usual standard, all of it one day. */
-export function askedOf(): ImportAsked {
+function askedOf(): ImportAsked {
   const [first, ...others] = [...SAMPLE_FACILITIES].map(([name, facility]) => {
     const defined = defineFacility(JSON.stringify(facility), name);
     assert(defined.ok, `${name} is refused`);

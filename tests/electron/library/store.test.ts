@@ -5,7 +5,7 @@ import type { Debrief } from '../../../core/debrief/debrief.ts';
 import { keepDocument, readDocument } from '../../../electron/library/documents.ts';
 import { addLesson, changeLesson, lessonOn } from '../../../electron/library/lessons.ts';
 import { from, type Library } from '../../../electron/library/library.ts';
-import { listApproaches, listStudents } from '../../../electron/library/lists.ts';
+import { listApproaches, listLessons, listStudents } from '../../../electron/library/lists.ts';
 import { sha256Of } from '../../../electron/library/log-files.ts';
 import { openLibrary } from '../../../electron/library/open-library.ts';
 import { writeWithLogs } from '../../../electron/library/pending-logs.ts';
@@ -99,6 +99,9 @@ describe('people and lessons', () => {
       });
       expect(listApproaches(library, hazel)).toMatchObject([{ date: '2026-03-15', student: 'Hazel Wren' }]);
       expect(listApproaches(library, student.id)).toEqual([]);
+      expect(listLessons(library, hazel)).toMatchObject([
+        { date: '2026-03-15', student: 'Hazel Wren', instructor: 'Juniper Crane', vrefKt: 65, logs: 1 },
+      ]);
       changeLesson(library, lesson.id, { student_id: student.id, date: lesson.date });
       expect(only(library).lesson).toMatchObject({ objective: 'glidepath from below', vref_kt: 65 });
     }));
