@@ -34,6 +34,9 @@ export function keepInLibrary(host: LibraryHost, input: ToKeep): Promise<Output<
       settings,
       judging,
       isAnew: input.isStatedAnew,
+      // What is open is kept at its facility and by its standard, whatever it was kept by before.
+      areFacilitiesNamed: input.isStatedAnew,
+      isStandardNamed: input.isStatedAnew,
       ...(input.student.by === 'folder' && { rule: folderRule(library, room, input, input.student) }),
     };
     const imported = await room.importLog(library, log, asked, ONE_LOG, host.debriefers(room).debrief);

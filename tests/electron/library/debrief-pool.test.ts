@@ -47,6 +47,16 @@ function poolOf(count: number, file: URL | null): DebriefPool {
 }
 
 describe('threads that debrief', () => {
+  it('are handed of an import’s asking what they need, and not its rule', async () => {
+    const pool = poolOf(1, WORKER);
+    const asked = { ...ASKED, student: null, date: null, rule: () => null };
+    for (let i = 0; i < 12; i++) {
+      const made = await pool.debrief(FIRST, FACILITIES, asked, JOB);
+      expect(made).toMatchObject({ ok: true });
+    }
+    expect(pool.working()).toBe(1);
+  });
+
   it('answer what this one does, to the byte, also with what depends on the geoid and with refusals', async () => {
     const logs = ['first-approach.csv', 'phone.gpx', 'recorder-fault.csv', 'offset-course.csv'].map(log);
     logs.push({ name: 'empty.csv', bytes: Buffer.alloc(0) });
