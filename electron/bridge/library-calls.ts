@@ -96,15 +96,28 @@ const BARE_LOG = z.strictObject({
 });
 
 const CONDITIONS = z.enum(['imc', 'simulated', 'vmc']).nullable();
+const SHORT = z.string().max(100).nullable();
 const LESSON_FACTS = z.strictObject({
   date: DATE,
-  aircraft: z.string().max(100).nullable(),
+  aircraft: SHORT,
   target_airspeed_kt: FIGURE,
   intercept_airspeed_kt: FIGURE,
   vref_kt: FIGURE,
   conditions: CONDITIONS,
-  syllabus_number: z.string().max(100).nullable(),
+  syllabus_number: SHORT,
   objective: WORDS.nullable(),
+});
+/** What is not named stays: two fields may be left before the first of them is kept. */
+const LESSON_CHANGE = z.strictObject({
+  date: DATE.exactOptional(),
+  instructor: NAME.nullable().exactOptional(),
+  aircraft: SHORT.exactOptional(),
+  target_airspeed_kt: FIGURE.exactOptional(),
+  intercept_airspeed_kt: FIGURE.exactOptional(),
+  vref_kt: FIGURE.exactOptional(),
+  conditions: CONDITIONS.exactOptional(),
+  syllabus_number: SHORT.exactOptional(),
+  objective: WORDS.nullable().exactOptional(),
 });
 
 const LESSON_PAGE = z.strictObject({
@@ -233,10 +246,7 @@ export const LIBRARY_CALLS = {
   logsWithoutApproach: { input: NOTHING, output: z.array(BARE_LOG) },
   lesson: { input: z.strictObject({ id: ID }), output: LESSON_PAGE },
   changeLesson: {
-    input: z.strictObject({
-      id: ID,
-      facts: LESSON_FACTS.extend({ instructor: NAME.nullable() }),
-    }),
+    input: z.strictObject({ id: ID, change: LESSON_CHANGE }),
     output: NOTHING,
   },
   keepInLibrary: { input: TO_KEEP, output: KEPT },

@@ -58,10 +58,13 @@ type Kept =
 
 function recordOf(host: LibraryHost): Pick<LibraryServices, Kept> {
   return {
-    changeLesson: ({ id, facts: { instructor, ...facts } }) =>
+    changeLesson: ({ id, change: { instructor, ...facts } }) =>
       existing(host, (library, room) => {
-        const instructor_id = instructor && personOf(library, room, 'instructor', instructor);
-        room.changeLesson(library, id, { ...facts, instructor_id });
+        const named =
+          instructor === undefined
+            ? {}
+            : { instructor_id: instructor && personOf(library, room, 'instructor', instructor) };
+        room.changeLesson(library, id, { ...facts, ...named });
       }),
     addNote: ({ lessonId, debriefId, aboutUtc, author, text }) =>
       existing(host, (library, room) => {

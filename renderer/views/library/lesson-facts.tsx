@@ -1,4 +1,3 @@
-import { useEffect, useRef } from 'react';
 import type { Input } from '../../../electron/bridge/calls.ts';
 import type { LessonPage, Overview } from '../../../electron/bridge/library-calls.ts';
 import type { Session } from '../../state/session.ts';
@@ -11,18 +10,12 @@ interface Props {
   readonly session: Session;
 }
 
-type Facts = Input<'changeLesson'>['facts'];
+type Change = Input<'changeLesson'>['change'];
 
 /** What is known of a lesson besides its logs; each field is kept when it is left. */
 export function LessonFacts({ page: { lesson }, overview, session }: Props) {
-  const { id, student_id: _, instructor_id: __, student: ___, ...facts } = lesson;
-  // Two fields may be left before the library has answered: the second must not undo the first.
-  const latest = useRef<Facts>(facts);
-  useEffect(() => void (latest.current = facts), [lesson]);
-  const say = (change: Partial<Facts>) => {
-    latest.current = { ...latest.current, ...change };
-    void session.library.change('changeLesson', { id, facts: latest.current });
-  };
+  const { id } = lesson;
+  const say = (change: Change) => void session.library.change('changeLesson', { id, change });
   const text = (words: string) => words || null;
   return (
     <section className="lesson-facts" aria-label="Lesson">
@@ -53,7 +46,7 @@ export function LessonFacts({ page: { lesson }, overview, session }: Props) {
       <Choice
         words="Conditions"
         value={lesson.conditions ?? ''}
-        choose={(value) => say({ conditions: (value || null) as Facts['conditions'] })}
+        choose={(value) => say({ conditions: (value || null) as 'imc' | 'simulated' | 'vmc' | null })}
       >
         <option value="">not said</option>
         <option value="imc">instrument (IMC)</option>
@@ -66,7 +59,7 @@ export function LessonFacts({ page: { lesson }, overview, session }: Props) {
 
 interface SpeedsProps {
   readonly lesson: LessonPage['lesson'];
-  readonly say: (change: Partial<Facts>) => void;
+  readonly say: (change: Change) => void;
 }
 
 /** Those of the aircraft, for every approach of the lesson. */

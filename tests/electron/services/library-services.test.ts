@@ -176,11 +176,11 @@ describe('a lesson', () => {
   it('holds what is said of it, and says who said it', async () => {
     const { lessonId, debriefIds } = await kept();
     const { lesson } = await call('lesson', { id: lessonId });
-    const { id: _, student: __, student_id: studentId, instructor_id: ___, ...facts } = lesson;
-    await call('changeLesson', {
-      id: lessonId,
-      facts: { ...facts, instructor: 'Juniper Crane', aircraft: 'D-EXYZ', objective: 'Glidepath' },
-    });
+    const { student_id: studentId } = lesson;
+    // Each says one thing, and undoes no other.
+    await call('changeLesson', { id: lessonId, change: { instructor: 'Juniper Crane' } });
+    await call('changeLesson', { id: lessonId, change: { aircraft: 'D-EXYZ' } });
+    await call('changeLesson', { id: lessonId, change: { objective: 'Glidepath' } });
     await call('addNote', {
       lessonId,
       debriefId: null,
