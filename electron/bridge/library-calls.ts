@@ -43,6 +43,8 @@ const OVERVIEW = z.strictObject({
   facilities: z.array(z.string()),
   approaches: z.number(),
   lastMove: MOVE.nullable(),
+  /** Debriefs that another version of Halfdot made. */
+  ofOtherVersions: z.number(),
 });
 export type Overview = z.infer<typeof OVERVIEW>;
 
@@ -340,6 +342,18 @@ export const LIBRARY_CALLS = {
   exportLibrary: {
     input: z.strictObject({ isPseudonymous: z.boolean() }),
     output: z.strictObject({ folder: z.string(), rows: z.number(), missing: z.array(z.string()).readonly() }),
+  },
+  /** Makes the debriefs of other versions anew; what was signed stays beside what is new. */
+  recomputeLibrary: {
+    input: NOTHING,
+    output: z.strictObject({
+      madeAnew: z.number(),
+      /** Of each that reads otherwise now: which it is, and how. */
+      changed: z.array(z.strictObject({ name: z.string(), lines: z.array(z.string()).readonly() })),
+      /** Those that could not be made, each with its sentence. */
+      left: z.array(z.string()),
+      isStopped: z.boolean(),
+    }),
   },
   /** Backups that were made so, newest first, by their names. */
   backups: { input: NOTHING, output: z.array(z.strictObject({ name: z.string(), madeUtc: z.string() })) },

@@ -15,7 +15,7 @@ const SPELT_OUT: Readonly<Record<string, string>> = { ä: 'ae', ö: 'oe', ü: 'u
 
 /**
  * What the spellings of one name have in common, whatever case, accents, marks between the words and order of the
- * words: "Brandt, Nils" and "nils_brandt" share a key. Empty for what holds no letter.
+ * words: "Brambling, Nils" and "nils_brambling" share a key. Empty for what holds no letter.
  */
 export function nameKeys(name: string): readonly string[] {
   const lower = name.normalize('NFC').toLowerCase().replaceAll(/['’.]/gu, '');
@@ -34,7 +34,7 @@ export function headerWord(cell: string): string {
   return plain(cell.normalize('NFC').toLowerCase()).replaceAll(/[^\p{L}\p{N}]/gu, '');
 }
 
-/** A name as it is kept: "Brandt, Nils" turned to "Nils Brandt", and one space between words. */
+/** A name as it is kept: "Brambling, Nils" turned to "Nils Brambling", and one space between words. */
 export function nameInOrder(written: string): string {
   const [last, first, ...more] = written.split(',').map((part) => part.trim().replaceAll(/\s+/g, ' '));
   const isTurned = last && first && more.length === 0 && !/^(?:jr|sr|ii|iii|iv)\.?$/i.test(first);

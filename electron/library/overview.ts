@@ -1,4 +1,5 @@
 import { sql } from 'kysely';
+import { ENGINE_VERSION } from '../../core/debrief/engine-version.ts';
 import { IS_LISTED } from './emptied-lessons.ts';
 import { from, type Library } from './library.ts';
 import { lastMove } from './moves.ts';
@@ -31,5 +32,11 @@ export function overviewOf(library: Library) {
       .map(({ name }) => name),
     approaches: library.first(from.selectFrom('approaches').select(sql<number>`count(*)`.as('count')))!.count,
     lastMove: lastMove(library),
+    ofOtherVersions: library.first(
+      from
+        .selectFrom('debriefs')
+        .select(sql<number>`count(*)`.as('count'))
+        .where('engine_version', '!=', ENGINE_VERSION),
+    )!.count,
   };
 }

@@ -6,6 +6,7 @@ import type { LIBRARY_CALLS } from '../bridge/library-calls.ts';
 import type { Library } from '../library/library.ts';
 import { keepInLibrary } from './keep-in-library.ts';
 import type { LibraryHost, LibraryRoom } from './library-host.ts';
+import { recomputeAll } from './recompute-all.ts';
 
 type LibraryServices = Pick<Services, keyof typeof LIBRARY_CALLS>;
 
@@ -25,7 +26,14 @@ export function libraryServicesOf(host: LibraryHost): LibraryServices {
 type Lists = 'library' | 'libraryFlights' | 'libraryLogs' | 'logsWithoutApproach' | 'lesson';
 
 function listsOf(host: LibraryHost): Pick<LibraryServices, Lists | 'readDebrief'> {
-  const nobody = { students: [], instructors: [], facilities: [], approaches: 0, lastMove: null };
+  const nobody = {
+    students: [],
+    instructors: [],
+    facilities: [],
+    approaches: 0,
+    lastMove: null,
+    ofOtherVersions: 0,
+  };
   return {
     library: async () => {
       const overview = await host.ask((library, room) => room.overviewOf(library));
@@ -149,7 +157,13 @@ function studentsOf(host: LibraryHost): Pick<LibraryServices, 'holdings' | 'dele
 }
 
 type Whole =
-  'backUpLibrary' | 'exportLibrary' | 'backups' | 'restoreLibrary' | 'libraryWork' | 'stopLibraryWork';
+  | 'backUpLibrary'
+  | 'exportLibrary'
+  | 'recomputeLibrary'
+  | 'backups'
+  | 'restoreLibrary'
+  | 'libraryWork'
+  | 'stopLibraryWork';
 
 function wholeOf(host: LibraryHost): Pick<LibraryServices, Whole> {
   const backups = `${host.folder}-backups`;
@@ -166,6 +180,8 @@ function wholeOf(host: LibraryHost): Pick<LibraryServices, Whole> {
         const asked = { pseudonyms: isPseudonymous, logs: !isPseudonymous };
         return { folder, ...(await room.exportLibrary(library, folder, asked, room.watchBy(job))) };
       }),
+    recomputeLibrary: () =>
+      host.work('Debriefs are made anew', (library, room, job) => recomputeAll(host, library, room, job)),
     backups: async () => backupsIn(backups),
     restoreLibrary: ({ name }) => {
       // Of those that are listed: a name is no path.

@@ -181,6 +181,10 @@ export class OwnLibrary {
     return made && `Exported ${made.rows} entries to ${made.folder}.${missingWords(made.missing)}`;
   }
 
+  async recompute(): Promise<Output<'recomputeLibrary'> | null> {
+    return this.change('recomputeLibrary', {});
+  }
+
   async restore(name: string): Promise<string | null> {
     const restored = await this.change('restoreLibrary', { name });
     return restored && restored.words;

@@ -119,7 +119,7 @@ describe('a term of a school', () => {
     await page.getByRole('heading', { name: /^Fern Ruff, 2026-/ }).waitFor();
     await page.getByLabel('Instructor').fill('Juniper Crane');
     await page.getByLabel('Objective').fill('Hold the glidepath to minimums');
-    await page.getByLabel('Aircraft').fill('D-EXYZ');
+    await page.getByLabel('Aircraft').fill('QQ-XYZ');
     await page.getByLabel('Conditions').selectOption('simulated');
     await page.getByLabel('Write a note').fill('Ahead of the aircraft for the first time.');
     await press('Keep the note');

@@ -124,11 +124,11 @@ function Cells({ row, isMarked, mark, open, showLesson }: CellsProps) {
       </Cell>
       <Cell>{row.student ?? <span className="aside">nobody yet</span>}</Cell>
       <Cell>{row.facility}</Cell>
-      <Cell>
+      <span role="cell">
         <Button className="link clipped" onPress={() => open(row)}>
           {row.summary}
         </Button>
-      </Cell>
+      </span>
       <Cell>{ranged(row.levelLow, row.levelHigh)}</Cell>
       <Cell>{ranged(row.scoreLow, row.scoreHigh)}</Cell>
     </>

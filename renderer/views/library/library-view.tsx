@@ -8,11 +8,13 @@ import type {
 } from '../../../electron/bridge/library-calls.ts';
 import type { AppState } from '../../state/app-state.ts';
 import type { Session } from '../../state/session.ts';
+import { BareLogs } from './bare-logs.tsx';
 import { BringIn } from './bring-in.tsx';
 import { FlightFilters, NO_FILTER } from './flight-filters.tsx';
 import { FlightList } from './flight-list.tsx';
 import { GiveTo } from './give-to.tsx';
 import { LastMove } from './last-move.tsx';
+import { OtherVersions } from './other-versions.tsx';
 import { StudentPanel } from './student-panel.tsx';
 import { useFlightRows } from './use-flight-rows.ts';
 import { WholeLibrary } from './whole-library.tsx';
@@ -56,7 +58,9 @@ export function LibraryView({ state, session }: Props) {
       {panel === 'bring-in' ? <BringIn state={state} overview={overview} session={session} /> : null}
       {panel === 'whole' ? <WholeLibrary overview={overview} session={session} /> : null}
       <LastMove move={overview.lastMove} session={session} />
+      <OtherVersions count={overview.ofOtherVersions} session={session} />
       {overview.approaches === 0 ? null : <Kept state={state} overview={overview} session={session} />}
+      <BareLogs changes={state.library.changes} session={session} />
     </div>
   );
 }

@@ -51,13 +51,13 @@ export function WholeLibrary({ overview, session }: Props) {
         >
           Export now
         </Button>
-        {work === null ? null : <Work work={work} />}
-        {told === null ? null : (
-          <p role="status" className="told">
-            {told}
-          </p>
-        )}
       </div>
+      {work === null ? null : <Work work={work} />}
+      {told === null ? null : (
+        <p role="status" className="told">
+          {told}
+        </p>
+      )}
     </section>
   );
 }

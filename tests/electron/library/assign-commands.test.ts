@@ -18,7 +18,7 @@ import {
 
 const TEXT = readFileSync(SAMPLE, 'utf8');
 const DAY = '2026-03-14';
-const ROSTER = 'name,role\nNils Brandt,student\n"Finch, Hugo",\nJuniper Crane,instructor\n';
+const ROSTER = 'name,role\nNils Brambling,student\n"Finch, Hugo",\nJuniper Crane,instructor\n';
 
 let made = 0;
 /** A log of its own hash: an empty line more at its end. */
@@ -59,13 +59,13 @@ describe('halfdot roster', () => {
     expect(said).toEqual({
       status: 0,
       answer:
-        'Nils Brandt: added as a student\nJuniper Crane: added as an instructor\n' +
+        'Nils Brambling: added as a student\nJuniper Crane: added as an instructor\n' +
         'Hugo Finch: was a student here already\n2 people added, 1 here already, 1 line left out.\n',
       messages: ['Warning: Left out: "cook" on line 5 is no role. Write student or instructor.'],
     });
-    const shorter = join(written({ 'roster.csv': 'name\nnils BRANDT\n' }), 'roster.csv');
+    const shorter = join(written({ 'roster.csv': 'name\nnils BRAMBLING\n' }), 'roster.csv');
     expect((await command(library, 'roster', shorter)).answer).toContain('0 people added, 1 here already');
-    expect((await command(library, 'list')).answer).toMatch(/Hugo Finch[^]*Nils Brandt/);
+    expect((await command(library, 'list')).answer).toMatch(/Hugo Finch[^]*Nils Brambling/);
   });
 
   it('reads a file of an older Windows, and refuses what is no roster before there is a library', async () => {
@@ -75,7 +75,7 @@ describe('halfdot roster', () => {
       join(folder, 'umlaut.csv'),
       Buffer.from('Name;Rolle\r\nJ\xf6rg M\xf6we;Sch\xfcler\r\n', 'latin1'),
     );
-    writeFileSync(join(folder, 'none.csv'), 'Nils Brandt\n');
+    writeFileSync(join(folder, 'none.csv'), 'Nils Brambling\n');
     expect(await command(library, 'roster', join(folder, 'none.csv'))).toMatchObject({
       status: 2,
       messages: [expect.stringContaining('none.csv cannot be used: No line of it is a header')],
@@ -92,7 +92,7 @@ describe('halfdot import with rules', () => {
   it('gives a log to whom its folder is named after, on the day of a folder, and says what is left', async () => {
     const library = await rosterOnly();
     const logs = written({
-      'Nils Brandt/a.csv': another(),
+      'Nils Brambling/a.csv': another(),
       '20260315/finch_hugo/a.csv': another(),
       'Hazel Wren/a.csv': another(),
       'b.csv': another(),
@@ -100,7 +100,7 @@ describe('halfdot import with rules', () => {
     const said = await imported(library, logs, '--student-from', 'folder');
     expect(said.status).toBe(0);
     expect(said.answer).toContain(
-      '4 logs kept, 0 known already, 0 refused. Given to Hugo Finch 1, Nils Brandt 1.\n',
+      '4 logs kept, 0 known already, 0 refused. Given to Hugo Finch 1, Nils Brambling 1.\n',
     );
     expect(said.messages).toEqual([
       '2 logs kept with nobody; `halfdot assign` gives them to somebody:',
@@ -109,7 +109,7 @@ describe('halfdot import with rules', () => {
     ]);
     expect(await lessons(library)).toMatchObject([
       { student: null, date: DAY, logs: 2, approaches: 2 },
-      { student: 'Nils Brandt', date: DAY, logs: 1, approaches: 1 },
+      { student: 'Nils Brambling', date: DAY, logs: 1, approaches: 1 },
       { student: 'Hugo Finch', date: '2026-03-15', logs: 1, approaches: 1 },
     ]);
   });
@@ -117,18 +117,18 @@ describe('halfdot import with rules', () => {
   it('gives a log to whom its own column names, and adds who is not on the roster where that is asked', async () => {
     const library = await rosterOnly();
     const logs = written({
-      'a.csv': withColumn('Pilot', '"Brandt, Nils"', '', 'nils brandt'),
-      'b.csv': withColumn('Pilot', 'Nils Brandt', 'Hugo Finch'),
+      'a.csv': withColumn('Pilot', '"Brambling, Nils"', '', 'nils brambling'),
+      'b.csv': withColumn('Pilot', 'Nils Brambling', 'Hugo Finch'),
       'c.csv': withColumn('PILOT ', 'Hazel Wren'),
       'd.csv': another(),
       'e.gpx': readFileSync(join(ROOT, 'samples/first-approach.gpx'), 'utf8'),
     });
     const asked = ['--student-from', 'column:Pilot', '--add-students', 'yes'];
     const said = await imported(library, logs, ...asked);
-    expect(said.answer).toContain('Given to Nils Brandt 1, Hazel Wren 1.');
+    expect(said.answer).toContain('Given to Nils Brambling 1, Hazel Wren 1.');
     expect(said.messages.slice(-3)).toEqual([
       '3 logs kept with nobody; `halfdot assign` gives them to somebody:',
-      '  its column "Pilot" holds Nils Brandt or Hugo Finch: b.csv',
+      '  its column "Pilot" holds Nils Brambling or Hugo Finch: b.csv',
       '  it has no column "Pilot": d.csv, e.gpx',
     ]);
   });
@@ -140,7 +140,7 @@ describe('halfdot import with rules', () => {
       'logs/b.csv': another(),
       'bookings.csv':
         'date,aircraft,student,instructor,lesson,objective\n' +
-        `${DAY},QQ-ABC,Hugo Finch,Juniper Crane,7,needles\nsoon,QQ-ABC,Nils Brandt,,,\n`,
+        `${DAY},QQ-ABC,Hugo Finch,Juniper Crane,7,needles\nsoon,QQ-ABC,Nils Brambling,,,\n`,
     });
     const said = await imported(library, join(folder, 'logs'), '--bookings', join(folder, 'bookings.csv'));
     expect(said.messages).toEqual([
@@ -166,21 +166,23 @@ describe('halfdot import with rules', () => {
   it('takes the day of a folder for a log that names none', async () => {
     const library = await rosterOnly();
     const low = readFileSync(join(ROOT, 'samples/low-approach.csv'), 'utf8');
-    const logs = written({ '2026-05-03/Nils Brandt/a.csv': low, 'Nils Brandt/b.csv': `${low}\n` });
+    const logs = written({ '2026-05-03/Nils Brambling/a.csv': low, 'Nils Brambling/b.csv': `${low}\n` });
     const facility = join(ROOT, 'samples/choughfell-ils-32.json');
     const said = await imported(library, logs, '--student-from', 'folder', '--facility', facility);
     expect(said.answer).toContain('1 log kept, 0 known already, 1 refused');
-    expect(await lessons(library)).toMatchObject([{ student: 'Nils Brandt', date: '2026-05-03', logs: 1 }]);
+    expect(await lessons(library)).toMatchObject([
+      { student: 'Nils Brambling', date: '2026-05-03', logs: 1 },
+    ]);
   });
 
   it('refuses what does not go together, before anything is kept', async () => {
     const library = join(newFolder(), 'library');
     const bookings = join(
-      written({ 'b.csv': 'date,aircraft,student\n5/3/2026,QQ-ABC,Nils Brandt\n' }),
+      written({ 'b.csv': 'date,aircraft,student\n5/3/2026,QQ-ABC,Nils Brambling\n' }),
       'b.csv',
     );
     for (const [words, sentence] of [
-      [['--student', 'Nils Brandt', '--student-from', 'folder'], '--student says whose all logs are'],
+      [['--student', 'Nils Brambling', '--student-from', 'folder'], '--student says whose all logs are'],
       [['--student-from', 'column:'], 'folder or "column:HEADER"'],
       [['--add-students', 'yes'], 'goes with --student-from'],
       [['--bookings', bookings], 'the day first or with the month first'],
@@ -216,21 +218,28 @@ describe('halfdot assign and undo', () => {
     const library = await libraryOf(logs);
     await command(library, 'roster', join(written({ 'roster.csv': ROSTER }), 'roster.csv'));
     const hash = sha256Of(readFileSync(join(logs, 'log-02.csv')));
-    const asked = ['log-01.csv', hash.slice(0, 8).toUpperCase(), '--student', 'nils brandt'];
+    const asked = ['log-01.csv', hash.slice(0, 8).toUpperCase(), '--student', 'nils brambling'];
     const said = await command(library, 'assign', ...asked, '--date', '2026-03-15');
     expect(said).toMatchObject({
       status: 0,
-      answer: '2 logs given to Nils Brandt on 2026-03-15. `halfdot undo` takes it back.\n',
+      answer: '2 logs given to Nils Brambling on 2026-03-15. `halfdot undo` takes it back.\n',
     });
     expect(await lessons(library)).toMatchObject([
       { student: 'Rowan Teal', date: DAY, logs: 1 },
-      { student: 'Nils Brandt', date: '2026-03-15', logs: 2, approaches: 2 },
+      { student: 'Nils Brambling', date: '2026-03-15', logs: 2, approaches: 2 },
     ]);
-    const more = await command(library, 'assign', '--all-of', 'Nils Brandt', '--student', 'Nils Brandt');
+    const more = await command(
+      library,
+      'assign',
+      '--all-of',
+      'Nils Brambling',
+      '--student',
+      'Nils Brambling',
+    );
     expect(more).toMatchObject({ status: 0, answer: 'Nothing was moved. 2 logs were there already.\n' });
     const undone = await command(library, 'undo');
     expect(undone.answer).toMatch(
-      /^Undone: 2 logs given to Nils Brandt at \d{4}-\d\d-\d\d \d\d:\d\d UTC are back in their lessons\.\n$/,
+      /^Undone: 2 logs given to Nils Brambling at \d{4}-\d\d-\d\d \d\d:\d\d UTC are back in their lessons\.\n$/,
     );
     expect(await lessons(library)).toMatchObject([{ student: 'Rowan Teal', logs: 3, approaches: 3 }]);
     expect(await command(library, 'undo')).toMatchObject({
@@ -244,9 +253,9 @@ describe('halfdot assign and undo', () => {
     const library = join(newFolder(), 'library');
     await imported(library, manyLogs(2));
     await command(library, 'roster', join(written({ 'roster.csv': ROSTER }), 'roster.csv'));
-    const said = await command(library, 'assign', '--nobody', 'yes', '--student', 'Nils Brandt');
-    expect(said.answer).toContain('2 logs given to Nils Brandt on 2026-03-14.');
-    const all = await command(library, 'assign', '--all-of', 'nils brandt', '--student', 'Hugo Finch');
+    const said = await command(library, 'assign', '--nobody', 'yes', '--student', 'Nils Brambling');
+    expect(said.answer).toContain('2 logs given to Nils Brambling on 2026-03-14.');
+    const all = await command(library, 'assign', '--all-of', 'nils brambling', '--student', 'Hugo Finch');
     expect(all.answer).toContain('2 logs given to Hugo Finch');
     await opened(library, (open) =>
       expect(listApproaches(open, null)).toMatchObject([
@@ -259,13 +268,13 @@ describe('halfdot assign and undo', () => {
   it('refuse what may mean two logs, with the choices, and what is not there', async () => {
     const library = join(newFolder(), 'library');
     const logs = written({ 'x/same.csv': another(), 'y/same.csv': another() });
-    await imported(library, logs, '--student', 'Nils Brandt');
+    await imported(library, logs, '--student', 'Nils Brambling');
     const hashes = ['x', 'y'].map((name) => sha256Of(readFileSync(join(logs, name, 'same.csv'))));
-    const said = await command(library, 'assign', 'same.csv', '--student', 'Nils Brandt');
+    const said = await command(library, 'assign', 'same.csv', '--student', 'Nils Brambling');
     expect(said.status).toBe(2);
     expect(said.messages[0]).toContain('2 logs are meant by "same.csv"');
     for (const hash of hashes)
-      expect(said.messages[0]).toContain(`${hash.slice(0, 12)} (same.csv, ${DAY}, Nils Brandt)`);
+      expect(said.messages[0]).toContain(`${hash.slice(0, 12)} (same.csv, ${DAY}, Nils Brambling)`);
     const sentence = async (...words: string[]) => {
       const { status, messages } = await command(library, 'assign', ...words);
       expect(status).toBe(2);
@@ -273,12 +282,14 @@ describe('halfdot assign and undo', () => {
     };
     const [first] = hashes as [string];
     // Seven digits are too few to mean a hash.
-    expect(await sentence(first.slice(0, 7), '--student', 'Nils Brandt')).toContain('There is no log');
-    expect(await sentence('%%%%%%%%', '--student', 'Nils Brandt')).toContain('There is no log');
+    expect(await sentence(first.slice(0, 7), '--student', 'Nils Brambling')).toContain('There is no log');
+    expect(await sentence('%%%%%%%%', '--student', 'Nils Brambling')).toContain('There is no log');
     expect(await sentence(first, '--student', 'Hazel Wren')).toContain('There is no student "Hazel Wren"');
-    expect(await sentence(first, '--student', 'Nils Brandt', '--date', '2026-02-30')).toContain('is no day');
-    expect(await sentence('--student', 'Nils Brandt')).toContain('needs the names of logs');
-    expect(await sentence(first, '--nobody', 'yes', '--student', 'Nils Brandt')).toContain('or --nobody');
+    expect(await sentence(first, '--student', 'Nils Brambling', '--date', '2026-02-30')).toContain(
+      'is no day',
+    );
+    expect(await sentence('--student', 'Nils Brambling')).toContain('needs the names of logs');
+    expect(await sentence(first, '--nobody', 'yes', '--student', 'Nils Brambling')).toContain('or --nobody');
     expect((await command(library, 'undo')).status).toBe(2);
   });
 });

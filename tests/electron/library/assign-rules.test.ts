@@ -3,7 +3,7 @@ import { ruleFor, type Clues, type Rules, type StudentFrom } from '../../../elec
 import type { Booking } from '../../../electron/library/bookings.ts';
 
 const DAY = '2026-05-03';
-const STUDENTS = ['Nils Brandt', 'Hugo Finch', 'José Lark'];
+const STUDENTS = ['Nils Brambling', 'Hugo Finch', 'José Lark'];
 const FOLDER: StudentFrom = { by: 'folder' };
 const COLUMN: StudentFrom = { by: 'column', header: 'Pilot' };
 
@@ -11,7 +11,7 @@ const booking = (line: number, more: Partial<Booking> = {}): Booking => ({
   line,
   date: DAY,
   aircraft: 'QQ-ABC',
-  student: 'Nils Brandt',
+  student: 'Nils Brambling',
   instructor: null,
   lessonNumber: null,
   objective: null,
@@ -34,11 +34,11 @@ function rule(path: string, rules: Partial<Rules>, clues: Partial<Clues> = {}) {
 
 describe('a student by folder', () => {
   it.each([
-    ['Nils Brandt/a.csv', 'Nils Brandt'],
-    ['2026/Brandt, Nils/flights/a.csv', 'Nils Brandt'],
-    ['brandt_nils/a.csv', 'Nils Brandt'],
+    ['Nils Brambling/a.csv', 'Nils Brambling'],
+    ['2026/Brambling, Nils/flights/a.csv', 'Nils Brambling'],
+    ['brambling_nils/a.csv', 'Nils Brambling'],
     ['JOSE LARK/a.csv', 'José Lark'],
-    ['nils brandt/Brandt Nils/a.csv', 'Nils Brandt'],
+    ['nils brambling/Brambling Nils/a.csv', 'Nils Brambling'],
   ])('%s is %s', (path, student) => {
     expect(rule(path, { studentFrom: FOLDER })).toMatchObject({ student, date: null, remarks: [] });
   });
@@ -46,9 +46,9 @@ describe('a student by folder', () => {
   it.each([
     ['a.csv', 'no folder of its path is the name of a student on the roster'],
     // The file's own name is no folder.
-    ['Nils Brandt.csv', 'no folder of its path is the name of a student on the roster'],
+    ['Nils Brambling.csv', 'no folder of its path is the name of a student on the roster'],
     ['2026/flights/a.csv', 'no folder of its path is the name of a student on the roster'],
-    ['Nils Brandt/Hugo Finch/a.csv', 'its folders can be Nils Brandt or Hugo Finch'],
+    ['Nils Brambling/Hugo Finch/a.csv', 'its folders can be Nils Brambling or Hugo Finch'],
     ['Hazel Wren/a.csv', '"Hazel Wren" is not on the roster (a folder is named so)'],
   ])('%s is nobody: %s', (path, why) => {
     expect(rule(path, { studentFrom: FOLDER })).toMatchObject({ student: null, why });
@@ -72,8 +72,8 @@ describe('a student by folder', () => {
   });
 
   it.each([
-    ['2026-05-04/Nils Brandt/a.csv', '2026-05-04'],
-    ['Nils Brandt/20260504/a.csv', '2026-05-04'],
+    ['2026-05-04/Nils Brambling/a.csv', '2026-05-04'],
+    ['Nils Brambling/20260504/a.csv', '2026-05-04'],
     ['20260504/2026-05-04/a.csv', '2026-05-04'],
     ['2026-02-30/a.csv', null],
     ['20260504.csv', null],
@@ -83,22 +83,22 @@ describe('a student by folder', () => {
   });
 
   it('says so where the folders name two days, and takes the log for it', () => {
-    expect(rule('2026-05-04/2026-05-05/Nils Brandt/a.csv', { studentFrom: FOLDER })).toMatchObject({
-      student: 'Nils Brandt',
+    expect(rule('2026-05-04/2026-05-05/Nils Brambling/a.csv', { studentFrom: FOLDER })).toMatchObject({
+      student: 'Nils Brambling',
       date: null,
       remarks: ["Its folders name several days (2026-05-04, 2026-05-05): the log's own is taken."],
     });
     const stated = { statedDate: '2026-05-06' };
     const asked = { studentFrom: FOLDER };
-    expect(rule('2026-05-04/2026-05-05/Nils Brandt/a.csv', asked, stated).remarks).toEqual([]);
+    expect(rule('2026-05-04/2026-05-05/Nils Brambling/a.csv', asked, stated).remarks).toEqual([]);
   });
 });
 
 describe('a student by column', () => {
   it.each([
-    [['Brandt, Nils'], 'Nils Brandt', 'its column "Pilot" says so'],
-    [['nils brandt', 'BRANDT NILS'], 'Nils Brandt', 'its column "Pilot" says so'],
-    [['Nils Brandt', 'Hugo Finch'], null, 'its column "Pilot" holds Nils Brandt or Hugo Finch'],
+    [['Brambling, Nils'], 'Nils Brambling', 'its column "Pilot" says so'],
+    [['nils brambling', 'BRAMBLING NILS'], 'Nils Brambling', 'its column "Pilot" says so'],
+    [['Nils Brambling', 'Hugo Finch'], null, 'its column "Pilot" holds Nils Brambling or Hugo Finch'],
     [[], null, 'its column "Pilot" is empty'],
     [null, null, 'it has no column "Pilot"'],
     [['Hazel Wren'], null, '"Hazel Wren" is not on the roster (its column "Pilot" says so)'],
@@ -123,7 +123,7 @@ describe('a student by the bookings', () => {
     '%s holds the registration',
     (path) => {
       expect(rule(path, { bookings })).toMatchObject({
-        student: 'Nils Brandt',
+        student: 'Nils Brambling',
         aircraft: 'QQ-ABC',
         instructor: 'Juniper Crane',
         lessonNumber: '7',
@@ -136,7 +136,7 @@ describe('a student by the bookings', () => {
 
   it('is of the day of the lesson: stated, or by its folder, or the log', () => {
     const path = '2026-05-04/QQ-ABC.csv';
-    expect(rule(path, { bookings }).student).toBe('Nils Brandt');
+    expect(rule(path, { bookings }).student).toBe('Nils Brambling');
     expect(rule(path, { bookings, studentFrom: FOLDER }).student).toBe('José Lark');
     expect(rule(path, { bookings }, { statedDate: '2026-05-04' }).student).toBe('José Lark');
   });
@@ -151,7 +151,7 @@ describe('a student by the bookings', () => {
       'trainers/xQQ-ABC.csv',
       'neither its folders nor its file name hold the registration of an aircraft that was booked on 2026-05-03',
     ],
-    ['QQ-ABC/QQ-XYZ.csv', 'on 2026-05-03 it can be booked for Nils Brandt or Hugo Finch'],
+    ['QQ-ABC/QQ-XYZ.csv', 'on 2026-05-03 it can be booked for Nils Brambling or Hugo Finch'],
   ])('%s is nobody: %s', (path, why) => {
     expect(rule(path, { bookings })).toMatchObject({ student: null, aircraft: null, objective: null, why });
   });
@@ -175,7 +175,7 @@ describe('a student by the bookings', () => {
       booking(3, { lessonNumber: '8', objective: 'needles' }),
     ];
     expect(rule('QQ-ABC.csv', { bookings: twice })).toMatchObject({
-      student: 'Nils Brandt',
+      student: 'Nils Brambling',
       lessonNumber: null,
       objective: 'needles',
     });
@@ -184,7 +184,7 @@ describe('a student by the bookings', () => {
   it('leaves an instructor out who is not on the roster, and says so', () => {
     const other = [booking(2, { instructor: 'Hazel Wren' })];
     expect(rule('QQ-ABC.csv', { bookings: other })).toMatchObject({
-      student: 'Nils Brandt',
+      student: 'Nils Brambling',
       instructor: null,
       remarks: ['The instructor "Hazel Wren" is not on the roster: left out.'],
     });
@@ -195,13 +195,13 @@ describe('folders and bookings together', () => {
   const both = { studentFrom: FOLDER, bookings: [booking(2)] };
 
   it('agree, or one of them says nothing', () => {
-    expect(rule('brandt nils/QQ-ABC.csv', both)).toMatchObject({
-      student: 'Nils Brandt',
+    expect(rule('brambling nils/QQ-ABC.csv', both)).toMatchObject({
+      student: 'Nils Brambling',
       aircraft: 'QQ-ABC',
     });
     expect(rule('Hugo Finch/a.csv', both)).toMatchObject({ student: 'Hugo Finch', aircraft: null });
     // A folder that is nobody's is called after something else.
-    expect(rule('second term/QQ-ABC.csv', both)).toMatchObject({ student: 'Nils Brandt' });
+    expect(rule('second term/QQ-ABC.csv', both)).toMatchObject({ student: 'Nils Brambling' });
   });
 
   it('that say two people are told, and the log is left', () => {
@@ -209,7 +209,7 @@ describe('folders and bookings together', () => {
       student: null,
       aircraft: null,
       why:
-        'it can be Hugo Finch (a folder is named so) and Nils Brandt ' +
+        'it can be Hugo Finch (a folder is named so) and Nils Brambling ' +
         '(line 2 of the bookings says so of QQ-ABC)',
     });
   });

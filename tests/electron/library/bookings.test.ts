@@ -2,20 +2,20 @@ import { describe, expect, it } from 'vitest';
 import { bookingsOf } from '../../../electron/library/bookings.ts';
 
 const dates = (...written: string[]) =>
-  bookingsOf(['date,aircraft,student', ...written.map((date) => `${date},QQ-ABC,Nils Brandt`)].join('\n'));
+  bookingsOf(['date,aircraft,student', ...written.map((date) => `${date},QQ-ABC,Nils Brambling`)].join('\n'));
 
 describe('bookings', () => {
   it('are read by the words of their header, with what else they tell', () => {
     const text =
       'Student;Instructor;Date;Tail number;Lesson;Objective\n' +
-      '"Brandt, Nils";Juniper Crane;03.05.2026;QQ-ABC;7;"needles; both"\nHugo Finch;;2.5.2026 14:30;QQ-XYZ;;\n';
+      '"Brambling, Nils";Juniper Crane;03.05.2026;QQ-ABC;7;"needles; both"\nHugo Finch;;2.5.2026 14:30;QQ-XYZ;;\n';
     expect(bookingsOf(text)).toEqual({
       bookings: [
         {
           line: 2,
           date: '2026-05-03',
           aircraft: 'QQ-ABC',
-          student: 'Nils Brandt',
+          student: 'Nils Brambling',
           instructor: 'Juniper Crane',
           lessonNumber: '7',
           objective: 'needles; both',
@@ -58,11 +58,11 @@ describe('bookings', () => {
   it('leave out a line with a sentence, and go on', () => {
     const text = [
       'date,aircraft,student',
-      '2026-02-30,QQ-ABC,Nils Brandt',
-      'soon,QQ-ABC,Nils Brandt',
-      '2026-05-03,-,Nils Brandt',
+      '2026-02-30,QQ-ABC,Nils Brambling',
+      'soon,QQ-ABC,Nils Brambling',
+      '2026-05-03,-,Nils Brambling',
       '2026-05-03,QQ-ABC,',
-      '2026-05-03x,QQ-ABC,Nils Brandt',
+      '2026-05-03x,QQ-ABC,Nils Brambling',
       '2026-05-03,QQ-ABC,Hugo Finch',
     ].join('\n');
     const { bookings, issues } = bookingsOf(text);
@@ -77,7 +77,7 @@ describe('bookings', () => {
   });
 
   it('are refused without their columns', () => {
-    expect(bookingsOf('date,student\n2026-05-03,Nils Brandt\n').issues).toMatchObject([
+    expect(bookingsOf('date,student\n2026-05-03,Nils Brambling\n').issues).toMatchObject([
       { severity: 'refusal', code: 'bookings-no-columns' },
     ]);
   });

@@ -11,17 +11,24 @@ const values = (lines: readonly string[], header = 'Pilot') =>
   columnValues(Buffer.from(lines.join('\r\n')), header, {});
 
 it("gives the different values of a log's column, without rows that have none", () => {
-  const lines = [HEADER, row(''), row('Nils Brandt'), row('"Finch, Hugo"'), row(' Nils Brandt '), row('\0')];
-  expect(values(lines)).toEqual(['Nils Brandt', 'Finch, Hugo']);
-  expect(values(lines, ' PILOT')).toEqual(['Nils Brandt', 'Finch, Hugo']);
+  const lines = [
+    HEADER,
+    row(''),
+    row('Nils Brambling'),
+    row('"Finch, Hugo"'),
+    row(' Nils Brambling '),
+    row('\0'),
+  ];
+  expect(values(lines)).toEqual(['Nils Brambling', 'Finch, Hugo']);
+  expect(values(lines, ' PILOT')).toEqual(['Nils Brambling', 'Finch, Hugo']);
   expect(values([HEADER, row('')])).toEqual([]);
   expect(values(lines, 'Student')).toBeNull();
 });
 
 it('takes no title, unit, remark or repeated header for a value', () => {
   const head = ['# Recorder,1,2,Hazel Wren', HEADER, 'ISO,deg,deg,text'];
-  const lines = [...head, row('Nils Brandt'), HEADER, '# on,again,,Hazel Wren', row('Nils Brandt')];
-  expect(values(lines)).toEqual(['Nils Brandt']);
+  const lines = [...head, row('Nils Brambling'), HEADER, '# on,again,,Hazel Wren', row('Nils Brambling')];
+  expect(values(lines)).toEqual(['Nils Brambling']);
 });
 
 it('reads a long log to its end, over the edges of the blocks in which it comes', () => {

@@ -12,6 +12,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { CallName, Input, Output } from '../../../electron/bridge/calls.ts';
 import { gateTo, type Answer } from '../../../electron/bridge/gate.ts';
+import { keepDocument, readDocument } from '../../../electron/library/documents.ts';
 import { openLibrary } from '../../../electron/library/open-library.ts';
 import { GivenFiles } from '../../../electron/services/given-files.ts';
 import { LibraryHost } from '../../../electron/services/library-host.ts';
@@ -179,7 +180,7 @@ describe('a lesson', () => {
     const { student_id: studentId } = lesson;
     // Each says one thing, and undoes no other.
     await call('changeLesson', { id: lessonId, change: { instructor: 'Juniper Crane' } });
-    await call('changeLesson', { id: lessonId, change: { aircraft: 'D-EXYZ' } });
+    await call('changeLesson', { id: lessonId, change: { aircraft: 'QQ-XYZ' } });
     await call('changeLesson', { id: lessonId, change: { objective: 'Glidepath' } });
     await call('addNote', {
       lessonId,
@@ -193,7 +194,7 @@ describe('a lesson', () => {
     const page = await call('lesson', { id: lessonId });
     expect(page.lesson).toMatchObject({
       instructor: 'Juniper Crane',
-      aircraft: 'D-EXYZ',
+      aircraft: 'QQ-XYZ',
       objective: 'Glidepath',
     });
     expect(page.notes).toMatchObject([{ text: 'Ahead of it.', author: 'Juniper Crane' }]);
@@ -272,6 +273,47 @@ describe('the whole library', () => {
       message: expect.stringContaining('try again'),
     });
     expect(await call('libraryWork', {})).toBeNull();
+  });
+
+  it('makes the debriefs of another version anew, says what reads otherwise, and keeps what was signed', async () => {
+    const { debriefIds, lessonId } = await kept('tidy-landing.csv');
+    await call('signDebrief', { debriefId: debriefIds[0]!, name: 'Juniper Crane', act: 'graded' });
+    expect(await call('library', {})).toMatchObject({ ofOtherVersions: 0 });
+    await library.close();
+    const own = await openLibrary(library.folder, 'existing');
+    // As an older engine may have had it: another ending.
+    const document = readDocument(own, debriefIds[0]!);
+    const [approach] = document.approaches;
+    own.write(() =>
+      keepDocument(own, debriefIds[0]!, {
+        ...document,
+        engineVersion: '0.0.1',
+        approaches: [{ ...approach!, outcome: 'low-approach' }],
+      }),
+    );
+    own.close();
+    expect(await call('library', {})).toMatchObject({ ofOtherVersions: 1 });
+    const made = await call('recomputeLibrary', {});
+    expect(made).toMatchObject({ madeAnew: 1, left: [], isStopped: false });
+    expect(made.changed).toEqual([
+      {
+        name: 'tidy-landing.csv at Petrelholm ILS 07',
+        lines: ['approach 1, outcome: low-approach before, landed now'],
+      },
+    ]);
+    expect(await call('library', {})).toMatchObject({ ofOtherVersions: 0 });
+    expect((await call('lesson', { id: lessonId })).signatures).toHaveLength(1);
+    expect((await list()).rows[0]!.outcome).toBe('landed');
+  });
+
+  it('lists apart the logs in which no approach was found', async () => {
+    await kept('first-approach.csv', {
+      facilities: [sample('choughfell-ils-32.json').toString()],
+    });
+    expect((await list()).total).toBe(0);
+    expect(await call('logsWithoutApproach', {})).toMatchObject([
+      { fileName: 'first-approach.csv', student: 'Rowan Teal' },
+    ]);
   });
 
   it('deletes a student, and no other', async () => {

@@ -1,0 +1,37 @@
+import { ENGINE_VERSION } from '../../core/debrief/engine-version.ts';
+import type { Job } from '../../core/log/log.ts';
+import type { Output } from '../bridge/calls.ts';
+import type { Library } from '../library/library.ts';
+import type { LibraryHost, LibraryRoom } from './library-host.ts';
+
+/** Makes every debrief of another version anew, one after the other; each is kept before the next is begun. */
+export async function recomputeAll(
+  host: LibraryHost,
+  library: Library,
+  room: LibraryRoom,
+  job: Job,
+): Promise<Output<'recomputeLibrary'>> {
+  const others = room.otherEngines(library, ENGINE_VERSION);
+  const pool = host.debriefers(room);
+  const changed: Output<'recomputeLibrary'>['changed'] = [];
+  const left: string[] = [];
+  let done = 0;
+  const made = room.inTurn(others, pool, (other, debrief) =>
+    // A log that was lost costs its own debrief alone.
+    room.recompute(library, other, job, debrief).catch((error: unknown) => {
+      const refusal = room.refusalOf(error, library.path);
+      if (refusal === null) throw error;
+      return { ok: false as const, refusal };
+    }),
+  );
+  for await (const outcome of made) {
+    const { file_name, name } = others[done]!;
+    if (!outcome.ok) left.push(`${file_name}: ${outcome.refusal.message}`);
+    else if (outcome.value.length > 0)
+      changed.push({ name: `${file_name} at ${name}`, lines: outcome.value });
+    done++;
+    job.progress(done / others.length);
+    if (job.cancelled() && done < others.length) break;
+  }
+  return { madeAnew: done - left.length, changed, left, isStopped: done < others.length };
+}
