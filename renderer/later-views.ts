@@ -5,7 +5,6 @@ const facilities = () => import('./views/facility/facilities-view.tsx');
 const standards = () => import('./views/standards/standards-view.tsx');
 const library = () => import('./views/library/library-view.tsx');
 const lesson = () => import('./views/library/lesson-view.tsx');
-const print = () => import('./views/print-hand-over.tsx');
 
 /** Views that the first one does without: the page is there sooner, and they are fetched right behind it. */
 export const FlightView = lazy(async () => ({ default: (await fetched(flight)).FlightView }));
@@ -18,11 +17,10 @@ export const LessonView = lazy(async () => ({ default: (await fetched(lesson)).L
 /** A part of the page that its host does not give out, as when that was ended. */
 export class NotFetched extends Error {}
 
-/** Fetches them before they are gone to, and what prints, so that both are there also once the host was ended. */
+/** Fetches them before they are gone to, so that they are there also once the host was ended. */
 export function fetchLaterViews(): void {
   // One that cannot be fetched is asked for once more when it is gone to; where it fails again, that is told.
-  for (const fetchPart of [flight, library, lesson, facilities, standards, print])
-    fetchPart().catch(() => {});
+  for (const fetchPart of [flight, library, lesson, facilities, standards]) fetchPart().catch(() => {});
 }
 
 async function fetched<T>(fetchPart: () => Promise<T>): Promise<T> {

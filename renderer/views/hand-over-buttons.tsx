@@ -1,6 +1,8 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Session } from '../state/session.ts';
+
+const fetchPrint = () => import('./print-hand-over.tsx');
 
 interface Props {
   readonly session: Session;
@@ -12,6 +14,10 @@ interface Props {
 /** What can be taken away from a debrief: a file each, or paper. */
 export function HandOverButtons({ session, flightId, approach }: Props) {
   const [isBusy, setBusy] = useState(false);
+  useEffect(() => {
+    // Once there is something to be printed, so that it can be also when the host was ended.
+    fetchPrint().catch(() => {});
+  }, []);
   const during = (work: () => Promise<void>) => () => {
     setBusy(true);
     void work().finally(() => setBusy(false));
@@ -19,7 +25,7 @@ export function HandOverButtons({ session, flightId, approach }: Props) {
   const print = async () => {
     const handOver = await session.handOver(flightId);
     if (handOver === null) return;
-    const { printHandOver } = await import('./print-hand-over.tsx');
+    const { printHandOver } = await fetchPrint();
     printHandOver(handOver, session.store.state().notes.settings.dots);
   };
   const save = (what: Parameters<Session['save']>[1]) =>

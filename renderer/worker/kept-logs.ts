@@ -56,11 +56,12 @@ export class KeptLogs {
     return flight;
   }
 
-  async material(log: string, { text, id }: FacilityText, job: Job): Promise<Outcome<Material>> {
+  async material(log: string, { text }: FacilityText, job: Job): Promise<Outcome<Material>> {
     const kept = this.#get(log);
     const known = kept.materials.get(text);
     if (known) return usable(known);
-    const defined: Outcome<DefinedFacility> = defineFacility(text, id);
+    // Not by its id, which says nothing to who reads what is wrong with it.
+    const defined: Outcome<DefinedFacility> = defineFacility(text, 'The facility');
     if (!defined.ok) return defined;
     const flight = await this.flight(log, job);
     if (!flight.ok) return flight;

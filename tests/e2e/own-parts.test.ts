@@ -44,6 +44,7 @@ describe('a facility of the user’s own', () => {
     await press('Keep the change');
     await press('first-approach.csv');
     await page.getByRole('heading', { name: 'No debrief could be made' }).waitFor();
+    expect(await page.getByRole('alert').textContent()).toContain('The facility, line');
     expect(await chosen()).toBe('Mine 07 (not complete)');
     expect(await page.locator('h1.summary').count()).toBe(0);
     await expect.poll(() => notes().recents[0]).not.toHaveProperty('summary');
