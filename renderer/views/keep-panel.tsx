@@ -21,7 +21,7 @@ export function KeepPanel({ session, flightId }: Props) {
   const [isAsking, setAsking] = useState(false);
   if (!flight || overview === null) return null;
   const keep = async (student: string | null, date: string | null) => {
-    await session.library.keep(flightId, student, date);
+    await session.library.keep(flightId, 'keep', student, date);
     setAsking(false);
   };
   const { kept } = flight;
@@ -30,7 +30,7 @@ export function KeepPanel({ session, flightId }: Props) {
       <Kept
         kept={kept}
         isChanged={kept.statements !== statementText(flight)}
-        keep={() => keep(null, null)}
+        keep={() => session.library.keep(flightId, 'anew', null, null)}
         show={() => session.store.dispatch({ do: 'lesson', lessonId: kept.lessonId })}
       />
     );
@@ -52,7 +52,8 @@ interface KeptProps {
   readonly show: () => void;
 }
 
-function Kept({ kept: { student, date }, isChanged, keep, show }: KeptProps) {
+function Kept({ kept, isChanged, keep, show }: KeptProps) {
+  const { student, date } = kept;
   return (
     <div className="row keep-panel" role="group" aria-label="Library">
       <span role="status">{`Kept in the library: ${student ?? 'nobody yet'}, ${date}.`}</span>
@@ -61,7 +62,7 @@ function Kept({ kept: { student, date }, isChanged, keep, show }: KeptProps) {
       </Button>
       {isChanged ? (
         <Button className="button primary" onPress={() => void keep()}>
-          Keep what was stated since
+          {kept.statements === null ? 'Keep what is stated now' : 'Keep what was stated since'}
         </Button>
       ) : null}
     </div>

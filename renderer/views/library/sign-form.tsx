@@ -1,18 +1,18 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { Overview } from '../../../electron/bridge/library-calls.ts';
+import type { FlightRow, Overview } from '../../../electron/bridge/library-calls.ts';
 import type { Session } from '../../state/session.ts';
 import { DraftField } from '../draft-field.tsx';
 
 interface Props {
   /** What is signed: every debrief of the lesson, as it stands now. */
-  readonly debriefIds: readonly string[];
+  readonly debriefs: readonly Pick<FlightRow, 'debriefId' | 'document'>[];
   readonly overview: Overview;
   readonly session: Session;
 }
 
 /** Who graded, and who countersigns. */
-export function SignForm({ debriefIds, overview, session }: Props) {
+export function SignForm({ debriefs, overview, session }: Props) {
   const [act, setAct] = useState<'graded' | 'countersigned' | null>(null);
   const [name, setName] = useState('');
   const [wrong, setWrong] = useState<string | null>(null);
@@ -29,8 +29,11 @@ export function SignForm({ debriefIds, overview, session }: Props) {
     );
   const sign = async () => {
     if (name.trim() === '') return setWrong('Say your name.');
-    for (const debriefId of debriefIds)
-      await session.library.change('signDebrief', { debriefId, name: name.trim(), act });
+    for (const { debriefId, document } of debriefs) {
+      const signed = { debriefId, document, name: name.trim(), act };
+      // What was refused has been told, and is not signed: the form stays.
+      if ((await session.library.change('signDebrief', signed)) === null) return;
+    }
     setAct(null);
   };
   return (

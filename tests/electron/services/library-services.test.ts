@@ -65,7 +65,7 @@ function toKeep(name: string, change: Partial<Input<'keepInLibrary'>> = {}): Inp
     },
     student: { by: 'name', name: 'Rowan Teal' },
     date: null,
-    isStatedAnew: false,
+    how: 'bring-in',
     ...change,
   };
 }
@@ -93,11 +93,14 @@ const list = async (filter: Partial<typeof EVERY> = {}) =>
     count: 100,
   });
 
+/** Of the only debrief. */
+const documentOf = async () => (await list()).rows[0]!.document;
+
 describe('a library that was not begun', () => {
   it('is empty, and nothing is made by looking at it', async () => {
     expect(await call('library', {})).toMatchObject({ isBegun: false, students: [], approaches: 0 });
     expect(await list()).toEqual({ total: 0, rows: [] });
-    expect(await call('undoMove', {})).toEqual({ move: null });
+    expect(await asked('undoMove', { id: 'x' })).toMatchObject({ value: { move: null } });
     expect(existsSync(library.folder)).toBe(false);
   });
 
@@ -158,12 +161,17 @@ describe('keeping a log', () => {
   });
 
   it('makes a debrief anew by what is stated later; what was signed stays beside it', async () => {
-    const { debriefIds, lessonId } = await kept();
-    await call('signDebrief', { debriefId: debriefIds[0]!, name: 'Juniper Crane', act: 'graded' });
+    const { debriefId, lessonId } = await kept();
+    await call('signDebrief', {
+      debriefId: debriefId!,
+      document: await documentOf(),
+      name: 'Juniper Crane',
+      act: 'graded',
+    });
     const { asked: before } = toKeep('first-approach.csv');
     const stated = { targetAirspeedKt: 90, visualReferenceAtMinimums: 'seen' as const };
-    await kept('first-approach.csv', { asked: { ...before, stated }, isStatedAnew: true });
-    const read = await call('readDebrief', { debriefId: debriefIds[0]! });
+    await kept('first-approach.csv', { asked: { ...before, stated }, how: 'anew' });
+    const read = await call('readDebrief', { debriefId: debriefId! });
     expect(read.stated).toMatchObject(stated);
     expect(Buffer.from(read.base64, 'base64')).toEqual(sample('first-approach.csv'));
     const { signatures } = await call('lesson', { id: lessonId });
@@ -175,7 +183,7 @@ describe('keeping a log', () => {
 
 describe('a lesson', () => {
   it('holds what is said of it, and says who said it', async () => {
-    const { lessonId, debriefIds } = await kept();
+    const { lessonId, debriefId } = await kept();
     const { lesson } = await call('lesson', { id: lessonId });
     const { student_id: studentId } = lesson;
     // Each says one thing, and undoes no other.
@@ -189,7 +197,7 @@ describe('a lesson', () => {
       author: 'Juniper Crane',
       text: ' Ahead of it. ',
     });
-    await call('giveEstimate', { debriefId: debriefIds[0]!, aboutUtc: null, level: 4, words: '' });
+    await call('giveEstimate', { debriefId: debriefId!, aboutUtc: null, level: 4, words: '' });
     await call('agreeGoal', { studentId: studentId!, lessonId, text: 'Speed' });
     const page = await call('lesson', { id: lessonId });
     expect(page.lesson).toMatchObject({
@@ -209,12 +217,67 @@ describe('a lesson', () => {
   });
 
   it('is refused where it says nothing', async () => {
-    const { lessonId, debriefIds } = await kept();
+    const { lessonId, debriefId } = await kept();
     const note = { lessonId, debriefId: null, aboutUtc: null, author: null };
     expect(await asked('addNote', { ...note, text: '   ' })).toMatchObject({ ok: false, code: 'bad-value' });
     expect(
-      await asked('giveEstimate', { debriefId: debriefIds[0]!, aboutUtc: null, level: null, words: '' }),
+      await asked('giveEstimate', { debriefId: debriefId!, aboutUtc: null, level: null, words: '' }),
     ).toMatchObject({ ok: false, code: 'unusable' });
+  });
+});
+
+describe('a log that is in the library already', () => {
+  it('is left as it was stated, whoever is named for it, until it is to be made anew', async () => {
+    const { asked: before } = toKeep('first-approach.csv');
+    const stated = { targetAirspeedKt: 90, visualReferenceAtMinimums: 'seen' as const };
+    const first = await kept('first-approach.csv', { asked: { ...before, stated }, how: 'keep' });
+    const again = await kept('first-approach.csv', {
+      how: 'keep',
+      student: { by: 'name', name: 'Hazel Wren' },
+    });
+    expect(again).toMatchObject({ became: 'known', student: 'Rowan Teal', debriefId: first.debriefId });
+    expect((await call('readDebrief', { debriefId: first.debriefId! })).stated).toMatchObject(stated);
+    const standard = { kind: 'shipped', id: 'skill-test' } as const;
+    const second = await kept('first-approach.csv', { asked: { ...before, standard }, how: 'keep' });
+    expect(second).toMatchObject({ became: 'kept', student: 'Rowan Teal' });
+    expect(second.debriefId).not.toBe(first.debriefId);
+    const sha256 = (await list()).rows[0]!.sha256;
+    expect(await call('whereKept', { sha256s: [sha256, 'a'.repeat(64)] })).toMatchObject([
+      { sha256, student: 'Rowan Teal', date: '2026-03-14' },
+    ]);
+  });
+
+  it('is not signed by who saw another debrief of it', async () => {
+    const { debriefId } = await kept();
+    const document = await documentOf();
+    const { asked: before } = toKeep('first-approach.csv');
+    await kept('first-approach.csv', { asked: { ...before, stated: { targetAirspeedKt: 60 } }, how: 'anew' });
+    const signing = { debriefId: debriefId!, name: 'Juniper Crane', act: 'graded' as const };
+    expect(await asked('signDebrief', { ...signing, document })).toMatchObject({
+      code: 'unusable',
+      message: expect.stringContaining('made anew meanwhile'),
+    });
+    expect(await asked('signDebrief', { ...signing, document: await documentOf() })).toMatchObject({
+      ok: true,
+    });
+  });
+
+  it('of which something has gone is told so in a sentence, and nobody is added for it', async () => {
+    await kept();
+    const answers = await Promise.all([
+      asked('addNote', { lessonId: 'x', debriefId: null, aboutUtc: null, author: 'Ash Heron', text: 'Well' }),
+      asked('changeLesson', { id: 'x', change: { instructor: 'Ash Heron' } }),
+      asked('giveEstimate', { debriefId: 'x', aboutUtc: null, level: 3, words: null }),
+      asked('agreeGoal', { studentId: 'x', lessonId: null, text: 'Calm' }),
+      asked('reachGoal', { id: 'x', isReached: true }),
+      asked('signDebrief', { debriefId: 'x', document: 'a'.repeat(64), name: 'Ash Heron', act: 'graded' }),
+    ]);
+    for (const answer of answers)
+      expect(answer).toMatchObject({
+        code: 'unusable',
+        message: expect.stringMatching(/^This .* is not in the library any more\.$/),
+      });
+    expect((await call('library', {})).instructors).toEqual([]);
   });
 });
 
@@ -227,7 +290,8 @@ describe('who flew', () => {
     expect(move).toMatchObject({ logs: 2, student: 'Hazel Wren' });
     expect((await list()).rows.map(({ student }) => student)).toEqual(['Hazel Wren', 'Hazel Wren']);
     expect((await call('library', {})).lastMove).toEqual(move);
-    expect((await call('undoMove', {})).move).toMatchObject({ logs: 2 });
+    expect(await asked('undoMove', { id: 'another' })).toMatchObject({ ok: false, code: 'unusable' });
+    expect((await call('undoMove', { id: move!.id })).move).toMatchObject({ logs: 2 });
     expect((await list()).rows.map(({ student }) => student)).toEqual(['Rowan Teal', 'Rowan Teal']);
     expect((await call('library', {})).lastMove).toBeNull();
   });
@@ -259,6 +323,7 @@ describe('the whole library', () => {
   it('makes what asks for it wait while a backup is restored, and does one long work at a time', async () => {
     await kept();
     await call('backUpLibrary', {});
+    await kept('tidy-landing.csv');
     const [backup] = await call('backups', {});
     const [restored, during, second] = await Promise.all([
       asked('restoreLibrary', { name: backup!.name }),
@@ -266,6 +331,7 @@ describe('the whole library', () => {
       asked('backUpLibrary', {}),
     ]);
     expect(restored).toMatchObject({ ok: true });
+    // Not the two that were there when it asked.
     expect(during.total).toBe(1);
     expect(second).toMatchObject({
       ok: false,
@@ -275,17 +341,45 @@ describe('the whole library', () => {
     expect(await call('libraryWork', {})).toBeNull();
   });
 
+  it('offers no backup that was cut off, and sweeps it away with the next', async () => {
+    await kept();
+    const parts = join(`${library.folder}-backups`, '2026-11-26T101112.4711.part');
+    mkdirSync(parts, { recursive: true });
+    writeFileSync(join(parts, 'library.sqlite'), '');
+    expect(await call('backups', {})).toEqual([]);
+    await call('backUpLibrary', {});
+    expect(existsSync(parts)).toBe(false);
+    expect(await call('backups', {})).toHaveLength(1);
+  });
+
+  it('ends a backup that is under way when the app ends, and leaves nothing of it', async () => {
+    await kept();
+    const making = asked('backUpLibrary', {});
+    await new Promise((resolve) => setTimeout(resolve, 1));
+    await library.end();
+    const made = await making;
+    const left = existsSync(`${library.folder}-backups`) ? readdirSync(`${library.folder}-backups`) : [];
+    expect(left.filter((name) => name.includes('.part'))).toEqual([]);
+    expect(left).toHaveLength(made.ok ? 1 : 0);
+    expect((await list()).total).toBe(1);
+  });
+
   it('makes the debriefs of another version anew, says what reads otherwise, and keeps what was signed', async () => {
-    const { debriefIds, lessonId } = await kept('tidy-landing.csv');
-    await call('signDebrief', { debriefId: debriefIds[0]!, name: 'Juniper Crane', act: 'graded' });
+    const { debriefId, lessonId } = await kept('tidy-landing.csv');
+    await call('signDebrief', {
+      debriefId: debriefId!,
+      document: await documentOf(),
+      name: 'Juniper Crane',
+      act: 'graded',
+    });
     expect(await call('library', {})).toMatchObject({ ofOtherVersions: 0 });
     await library.close();
     const own = await openLibrary(library.folder, 'existing');
     // As an older engine may have had it: another ending.
-    const document = readDocument(own, debriefIds[0]!);
+    const document = readDocument(own, debriefId!);
     const [approach] = document.approaches;
     own.write(() =>
-      keepDocument(own, debriefIds[0]!, {
+      keepDocument(own, debriefId!, {
         ...document,
         engineVersion: '0.0.1',
         approaches: [{ ...approach!, outcome: 'low-approach' }],
@@ -322,7 +416,10 @@ describe('the whole library', () => {
     const { students } = await call('library', {});
     const { id } = students.find(({ name }) => name === 'Rowan Teal')!;
     expect(await call('holdings', { studentId: id })).toMatchObject({ lessons: 1, logs: 1, approaches: 1 });
-    expect(await call('deleteStudent', { studentId: id })).toEqual({ left: [] });
+    expect(await call('deleteStudent', { studentId: id })).toMatchObject({
+      left: [],
+      logs: [expect.stringMatching(/^[0-9a-f]{64}$/)],
+    });
     expect((await list()).rows.map(({ student }) => student)).toEqual(['Hazel Wren']);
     expect(readdirSync(join(library.folder, 'logs'))).toHaveLength(1);
     expect(await asked('deleteStudent', { studentId: id })).toMatchObject({ ok: false, code: 'unusable' });
