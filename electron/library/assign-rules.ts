@@ -1,15 +1,14 @@
 import type { Booking } from './bookings.ts';
 import { isDay } from './day.ts';
+import type { FirstDays } from './first-days.ts';
 import { isSameName, nameInOrder, nameKeys } from './names.ts';
 
 /** What a log's place and content may say of whose it is. */
-export interface Clues {
+export interface Clues extends FirstDays {
   /** Folders below the named one, outermost first, and the file's name at the end. */
   readonly path: readonly string[];
   /** The day that was stated for the lesson, as 2026-05-03; null where none was. */
   readonly statedDate: string | null;
-  /** The day on which the log begins; null where it names none. */
-  readonly firstDay: string | null;
   /** The different values of the column that is asked; null where the log has no such column. */
   readonly column: readonly string[] | null;
 }
@@ -63,9 +62,7 @@ export function ruleFor(clues: Clues, rules: Rules): Ruling {
   const booked = rules.bookings && bookedFor(clues, day, rules.bookings);
   const findings = [
     ...(rules.studentFrom ? [byStudentFrom(rules.studentFrom, clues, rules.students)] : []),
-    ...(booked
-      ? [booked.length === 0 ? noBooking(day, clues, rules.bookings!) : ofBookings(booked, rules)]
-      : []),
+    ...(booked ? [byBookings(booked, day, clues, rules)] : []),
   ];
   const { student, why } = agreed(findings, rules.addsStudents);
   const remarks =
@@ -147,6 +144,20 @@ function noBooking(day: string | null, { path }: Clues, bookings: readonly Booki
   const where =
     path.length > 1 ? 'neither its folders nor its file name hold' : 'its file name does not hold';
   return { says: 'nothing', why: `${where} the registration of an aircraft that was booked on ${day}` };
+}
+
+function byBookings(booked: readonly Booking[], day: string | null, clues: Clues, rules: Rules): Finding {
+  if (booked.length === 0) return noBooking(day, clues, rules.bookings!);
+  const isOwnDay = clues.statedDate === null && day === clues.firstDay;
+  const around = isOwnDay ? clues.otherDays : [];
+  const other = around.flatMap((one) => bookedFor(clues, one, rules.bookings!));
+  const names = different([...booked, ...other].map(({ student }) => student));
+  if (other.length === 0 || names.length === 1) return ofBookings(booked, rules);
+  const days = [day!, ...around].sort();
+  return {
+    says: 'several',
+    why: `its times do not say whether it is of ${inWords(days)}, booked for ${inWords(names)}`,
+  };
 }
 
 function ofBookings(booked: readonly Booking[], { students }: Rules): Finding {

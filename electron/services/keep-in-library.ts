@@ -6,6 +6,7 @@ import { standardById } from '../../core/standard/standards.ts';
 import { NOTHING_STATED } from '../../core/standard/stated.ts';
 import type { Input, Output } from '../bridge/calls.ts';
 import { Unusable } from '../bridge/gate.ts';
+import type { FirstDays } from '../library/first-days.ts';
 import type { Library } from '../library/library.ts';
 import type { LibraryHost, LibraryRoom } from './library-host.ts';
 
@@ -63,9 +64,9 @@ function folderRule(
   const clues = { path: [...folders, name], statedDate: date, column: null };
   const students = room.namesOf(library, 'student');
   const studentFrom = { by: 'folder' } as const;
-  return (firstDay: string | null) =>
+  return (days: FirstDays) =>
     room.ruleFor(
-      { ...clues, firstDay },
+      { ...clues, ...days },
       { studentFrom, bookings: null, students, instructors: [], addsStudents },
     );
 }

@@ -20,7 +20,7 @@ const booking = (line: number, more: Partial<Booking> = {}): Booking => ({
 
 function rule(path: string, rules: Partial<Rules>, clues: Partial<Clues> = {}) {
   return ruleFor(
-    { path: path.split('/'), statedDate: null, firstDay: DAY, column: null, ...clues },
+    { path: path.split('/'), statedDate: null, firstDay: DAY, otherDays: [], column: null, ...clues },
     {
       studentFrom: null,
       bookings: null,
@@ -161,6 +161,24 @@ describe('a student by the bookings', () => {
       'there is no booking on 2026-06-01',
     );
     expect(rule('QQ-ABC.csv', { bookings }, { firstDay: null }).why).toContain('names no day');
+  });
+
+  it('is nobody where the log may be of two days that are booked for two, unless the day is said', () => {
+    const near = { firstDay: '2026-05-04', otherDays: [DAY] };
+    expect(rule('QQ-ABC.csv', { bookings }, near)).toMatchObject({
+      student: null,
+      aircraft: null,
+      why:
+        'its times do not say whether it is of 2026-05-03 or 2026-05-04, ' +
+        'booked for José Lark or Nils Brambling',
+    });
+    const said = (more: Partial<Clues>) => rule('QQ-ABC.csv', { bookings }, { ...near, ...more }).student;
+    expect(said({ statedDate: '2026-05-04' })).toBe('José Lark');
+    expect(said({ otherDays: ['2026-05-05'] })).toBe('José Lark');
+    const same = [...bookings.slice(2), booking(5, { student: 'lark jose' })];
+    expect(rule('QQ-ABC.csv', { bookings: same }, near).student).toBe('José Lark');
+    const other = [...bookings.slice(2), booking(5, { aircraft: 'QQ-XYZ' })];
+    expect(rule('QQ-ABC.csv', { bookings: other }, near).student).toBe('José Lark');
   });
 
   it('is not guessed from a single booking of the day, nor from two of one aircraft', () => {
