@@ -58,16 +58,22 @@ export function keepInLibrary(host: LibraryHost, input: ToKeep): Promise<Output<
 function folderRule(
   library: Library,
   room: LibraryRoom,
-  { folders, name, date }: ToKeep,
+  { folders, chosenFolder = null, name, date }: ToKeep,
   { addsStudents }: { readonly addsStudents: boolean },
 ) {
-  const clues = { path: [...folders, name], statedDate: date, column: null };
-  const students = room.namesOf(library, 'student');
+  const clues = { path: [...folders, name], chosenFolder, statedDate: date, column: null };
   const studentFrom = { by: 'folder' } as const;
   return (days: FirstDays) =>
     room.ruleFor(
       { ...clues, ...days },
-      { studentFrom, bookings: null, students, instructors: [], addsStudents },
+      {
+        studentFrom,
+        bookings: null,
+        // Now, and not before the debrief: another log may have brought somebody meanwhile.
+        students: room.namesOf(library, 'student'),
+        instructors: [],
+        addsStudents,
+      },
     );
 }
 

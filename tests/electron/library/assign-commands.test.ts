@@ -174,8 +174,7 @@ describe('halfdot import with rules', () => {
     const columns = header!.replace('Date/Time (UTC)', 'Lcl Date,Lcl Time,UTCOfst');
     const folder = written({
       'logs/QQ-XYZ.csv': [columns, ...rows.map((row) => evening(row.split(',')))].join('\n'),
-      'bookings.csv':
-        'date,aircraft,student\n' + `${DAY},QQ-XYZ,Nils Brambling\n2026-03-15,QQ-XYZ,Hugo Finch\n`,
+      'bookings.csv': `date,aircraft,student\n${DAY},QQ-XYZ,Nils Brambling\n2026-03-15,QQ-XYZ,Hugo Finch\n`,
     });
     const said = await imported(library, join(folder, 'logs'), '--bookings', join(folder, 'bookings.csv'));
     expect(said.answer).toContain('Given to Nils Brambling 1.');

@@ -67,8 +67,33 @@ describe('a student by folder', () => {
     expect(rule('2026/Wren, Hazel/a.csv', asked).student).toBe('Hazel Wren');
     expect(rule('wren_hazel/a.csv', asked).student).toBe('wren hazel');
     expect(rule('flights/a.csv', asked).student).toBeNull();
-    expect(rule('second term/Hazel Wren/a.csv', asked).student).toBeNull();
+    expect(rule('second term/Hazel Wren/a.csv', asked).student).toBe('Hazel Wren');
+    expect(rule('early spring/Hazel Wren/a.csv', asked).student).toBeNull();
     expect(rule('second term/Hugo Finch/a.csv', asked).student).toBe('Hugo Finch');
+  });
+
+  it('never comes onto it by a folder that is farther off, is called after a thing, or was chosen itself', () => {
+    const asked = { studentFrom: FOLDER, addsStudents: true };
+    expect(rule('Hazel Wren/2026/2026-05-03/a.csv', asked).student).toBe('Hazel Wren');
+    expect(rule('Hazel Wren/circuits/a.csv', asked).student).toBeNull();
+    for (const folder of ['Spring term', 'Flight Logs', 'new_students of may'])
+      expect(rule(`${folder}/a.csv`, asked).student).toBeNull();
+    for (const chosenFolder of ['Spring break', 'Hazel Wren'])
+      for (const path of ['a.csv', '2026-05-03/a.csv'])
+        expect(rule(path, asked, { chosenFolder }).student).toBeNull();
+    expect(rule('Hazel Wren/a.csv', asked, { chosenFolder: 'Spring break' }).student).toBe('Hazel Wren');
+  });
+
+  it('is whom the chosen folder names if those below are days, and that one is on the roster', () => {
+    const asked = { studentFrom: FOLDER, addsStudents: true };
+    const chosen = { chosenFolder: 'brambling nils' };
+    expect(rule('2026-05-04/a.csv', asked, chosen)).toMatchObject({
+      student: 'Nils Brambling',
+      date: '2026-05-04',
+    });
+    expect(rule('Hazel Wren/a.csv', asked, chosen).student).toBe('Hazel Wren');
+    expect(rule('circuits/a.csv', asked, chosen).student).toBeNull();
+    expect(rule('a.csv', asked, { chosenFolder: '20260504' }).date).toBe('2026-05-04');
   });
 
   it.each([
