@@ -1,3 +1,5 @@
+import { sql } from 'kysely';
+import { flownCount } from './flown-count.ts';
 import { logHere } from './kept-log.ts';
 import { from, type Library } from './library.ts';
 
@@ -12,9 +14,8 @@ export function keptOf(library: Library, sha256: string) {
       .where('lessons.id', '=', lessonId),
   )!;
   const debriefIds = debriefs.map(({ id }) => id);
-  const approaches = library.all(
-    from.selectFrom('approaches').select('number').where('debrief_id', 'in', debriefIds),
-  );
+  const count = flownCount(sql`debriefs.log_sha256 = ${sha256}`);
+  const { approaches } = library.first(from.selectNoFrom(count.as('approaches')))!;
   const facilities = [...new Set(debriefs.map(({ name }) => name))];
-  return { lessonId, student, date, debriefIds, facilities, approaches: approaches.length };
+  return { lessonId, student, date, debriefIds, facilities, approaches };
 }
