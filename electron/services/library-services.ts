@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Services } from '../bridge/calls.ts';
-import { Unusable } from '../bridge/gate.ts';
+import { Gone, Unusable } from '../bridge/gate.ts';
 import type { LIBRARY_CALLS } from '../bridge/library-calls.ts';
 import type { Library } from '../library/library.ts';
 import { keepInLibrary } from './keep-in-library.ts';
@@ -20,6 +20,7 @@ export function libraryServicesOf(host: LibraryHost): LibraryServices {
     ...assignmentOf(host),
     ...studentsOf(host),
     ...wholeOf(host),
+    ...lessonsOf(host),
   };
 }
 
@@ -50,7 +51,7 @@ function listsOf(host: LibraryHost): Pick<LibraryServices, Lists | 'readDebrief'
       (await host.ask((library, room) => room.logsWithoutApproach(library))) ?? [],
     lesson: async ({ id }) => {
       const page = await host.ask((library, room) => room.lessonPage(library, id));
-      if (page === null) throw new Unusable('This lesson is not in the library any more.');
+      if (page === null) throw new Gone('This lesson is not in the library any more.');
       return page;
     },
     readDebrief: async ({ debriefId }) => {
@@ -250,4 +251,15 @@ function backupsIn(folder: string): { name: string; madeUtc: string }[] {
     .filter((name) => existsSync(join(folder, name, 'library.sqlite')))
     .map((name) => ({ name, madeUtc: statSync(join(folder, name, 'library.sqlite')).mtime.toISOString() }))
     .sort((a, b) => (a.madeUtc < b.madeUtc ? 1 : -1));
+}
+
+function lessonsOf(host: LibraryHost): Pick<LibraryServices, 'lessons'> {
+  return {
+    lessons: async ({ studentId }) => {
+      const lessons = (await host.ask((library, room) => room.listLessons(library, studentId))) ?? [];
+      return lessons
+        .filter(({ student }) => studentId !== null || student === null)
+        .map(({ id, date, logs, approaches }) => ({ id, date, logs, approaches }));
+    },
+  };
 }
