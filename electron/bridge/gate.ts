@@ -6,12 +6,19 @@ export type Answer =
   | { readonly ok: true; readonly value: unknown }
   | {
       readonly ok: false;
-      readonly code: 'unknown-call' | 'bad-value' | 'unusable' | 'fault';
+      readonly code: 'unknown-call' | 'bad-value' | 'unusable' | 'gone' | 'fault';
       readonly message: string;
     };
 
 /** Thrown by a service for what the user can do something about; its message is a sentence for a person. */
-export class Unusable extends Error {}
+export class Unusable extends Error {
+  readonly code: 'unusable' | 'gone' = 'unusable';
+}
+
+/** The same for what is not there any more: asking again will not help. */
+export class Gone extends Unusable {
+  override readonly code = 'gone';
+}
 
 /**
  * The one gate between a page and its host. It takes a name and a value of any kind, calls the service of that name
@@ -28,7 +35,7 @@ export function gateTo(services: Services): (name: unknown, value: unknown) => P
       const service = services[name as CallName] as (value: unknown) => Promise<unknown>;
       return { ok: true, value: output.parse(await service(checked.data)) };
     } catch (error) {
-      if (error instanceof Unusable) return { ok: false, code: 'unusable', message: error.message };
+      if (error instanceof Unusable) return { ok: false, code: error.code, message: error.message };
       return { ok: false, code: 'fault', message: 'This is a fault of the program, not of your file.' };
     }
   };

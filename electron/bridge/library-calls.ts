@@ -387,4 +387,9 @@ export const LIBRARY_CALLS = {
   },
   libraryWork: { input: NOTHING, output: WORK.nullable() },
   stopLibraryWork: { input: NOTHING, output: NOTHING },
+  /** A student's lessons, the oldest first, also those without an approach; null: those of nobody yet. */
+  lessons: {
+    input: z.strictObject({ studentId: ID.nullable() }),
+    output: z.array(z.strictObject({ id: ID, date: z.string(), logs: z.number(), approaches: z.number() })),
+  },
 } as const;

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Services } from '../bridge/calls.ts';
-import { Unusable } from '../bridge/gate.ts';
+import { Gone, Unusable } from '../bridge/gate.ts';
 import type { LIBRARY_CALLS } from '../bridge/library-calls.ts';
 import type { Library } from '../library/library.ts';
 import { keepInLibrary } from './keep-in-library.ts';
@@ -20,6 +20,7 @@ export function libraryServicesOf(host: LibraryHost): LibraryServices {
     ...assignmentOf(host),
     ...studentsOf(host),
     ...wholeOf(host),
+    ...lessonsOf(host),
   };
 }
 
@@ -242,8 +243,8 @@ function rosterRead(library: Library, room: LibraryRoom, text: string) {
 }
 
 /** Another window or command may have taken it away. */
-function gone(what: 'lesson' | 'debrief' | 'student' | 'goal'): Unusable {
-  return new Unusable(`This ${what} is not in the library any more.`);
+function gone(what: 'lesson' | 'debrief' | 'student' | 'goal'): Gone {
+  return new Gone(`This ${what} is not in the library any more.`);
 }
 
 async function existing(
@@ -289,4 +290,15 @@ function backupsIn(folder: string): { name: string; madeUtc: string }[] {
       return [{ name, madeUtc: `${day}T${hour}:${minute}:${second}.000Z` }];
     })
     .toSorted((a, b) => (a.name < b.name ? 1 : -1));
+}
+
+function lessonsOf(host: LibraryHost): Pick<LibraryServices, 'lessons'> {
+  return {
+    lessons: async ({ studentId }) => {
+      const lessons = (await host.ask((library, room) => room.listLessons(library, studentId))) ?? [];
+      return lessons
+        .filter(({ student }) => studentId !== null || student === null)
+        .map(({ id, date, logs, approaches }) => ({ id, date, logs, approaches }));
+    },
+  };
 }

@@ -16,10 +16,13 @@ declare global {
 /** A call that did not work; its message is a sentence for a person. */
 export class HostProblem extends Error {}
 
+/** What was asked for is not there any more: asking again will not help. */
+export class GoneAtHost extends HostProblem {}
+
 /** Calls the host, whichever it is; refused calls are thrown as sentences. */
 export async function call<N extends CallName>(name: N, input: Input<N>): Promise<Output<N>> {
   const answer = await (window.halfdot ?? overHttp).call(name, input);
-  if (!answer.ok) throw new HostProblem(answer.message);
+  if (!answer.ok) throw new (answer.code === 'gone' ? GoneAtHost : HostProblem)(answer.message);
   return answer.value as Output<N>;
 }
 

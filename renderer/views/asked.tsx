@@ -7,11 +7,12 @@ interface Props {
   readonly label?: string;
   readonly question: string;
   readonly yes: string;
+  readonly no?: string;
   readonly act: () => void;
 }
 
 /** A button that asks once before it does what cannot be undone; left, the keyboard is on it again. */
-export function Asked({ words, label, question, yes, act }: Props) {
+export function Asked({ words, label, question, yes, no = 'Leave it', act }: Props) {
   const [asks, setAsks] = useState(false);
   const button = useRef<HTMLButtonElement>(null);
   const leave = () => {
@@ -34,7 +35,7 @@ export function Asked({ words, label, question, yes, act }: Props) {
     <div className="asked" role="group" aria-label={question}>
       <span>{question}</span>
       <Button className="button" autoFocus onPress={leave}>
-        Leave it
+        {no}
       </Button>
       <Button className="button" onPress={act}>
         {yes}

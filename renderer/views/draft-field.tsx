@@ -11,6 +11,8 @@ interface Props {
   /** Id of a list of values to choose among. */
   readonly list?: string;
   readonly isFirst?: boolean;
+  /** Characters. */
+  readonly maxLength?: number;
 }
 
 /** A field of something that is being made up and is not said yet. */

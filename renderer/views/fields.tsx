@@ -78,11 +78,13 @@ interface TextBoxProps {
   readonly problem?: (text: string) => string | null;
   /** Id of a list of values to choose among. */
   readonly list?: string;
+  /** Characters. */
+  readonly maxLength?: number;
   readonly say: (text: string) => void;
 }
 
 /** A few words: said when the field is left, or by Enter; what cannot be used is said to be, and changes nothing. */
-export function TextBox({ words, value, problem = () => null, say, list }: TextBoxProps) {
+export function TextBox({ words, value, problem = () => null, say, list, maxLength }: TextBoxProps) {
   const [wrong, setWrong] = useState<string | null>(null);
   const leave = (text: string) => {
     const found = text === '' ? null : problem(text);
@@ -95,6 +97,7 @@ export function TextBox({ words, value, problem = () => null, say, list }: TextB
       wrong={wrong}
       defaultValue={value}
       {...(list !== undefined && { list })}
+      {...(maxLength !== undefined && { maxLength })}
       onBlur={({ target }) => leave(target.value.trim())}
       enter={(field) => field.blur()}
     />

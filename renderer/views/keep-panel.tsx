@@ -6,7 +6,10 @@ import { statementText } from '../state/own-library.ts';
 import type { Session } from '../state/session.ts';
 import { DraftField } from './draft-field.tsx';
 import { DateBox } from './library/flight-filters.tsx';
-import { StudentNames } from './library/give-to.tsx';
+import { StudentNames } from './library/give-form.tsx';
+import { isKnownStudent } from './library/known-student.ts';
+import { LONGEST } from './library/longest.ts';
+import { useOnce } from './library/use-once.ts';
 
 interface Props {
   readonly session: Session;
@@ -18,26 +21,27 @@ export function KeepPanel({ session, flightId }: Props) {
   const state = useSyncExternalStore(session.store.subscribe, session.store.state);
   const flight = state.flights.find(({ id }) => id === flightId);
   const { overview } = state.library;
-  const [isAsking, setAsking] = useState(false);
+  const [asking, setAsking] = useState<'not-yet' | 'open' | 'left'>('not-yet');
   if (!flight || overview === null) return null;
   const keep = async (student: string | null, date: string | null) => {
+    // Where it is refused, which is told, the form stays with what was typed.
     await session.library.keep(flightId, 'keep', student, date);
-    setAsking(false);
   };
   const { kept } = flight;
   if (kept !== null)
     return (
       <Kept
         kept={kept}
+        isAnswer={asking === 'open'}
         isChanged={kept.statements !== statementText(flight)}
         keep={() => session.library.keep(flightId, 'anew', null, null)}
         show={() => session.store.dispatch({ do: 'lesson', lessonId: kept.lessonId })}
       />
     );
-  if (isAsking) return <KeepForm overview={overview} keep={keep} leave={() => setAsking(false)} />;
+  if (asking === 'open') return <KeepForm overview={overview} keep={keep} leave={() => setAsking('left')} />;
   return (
     <div className="row keep-panel" role="group" aria-label="Library">
-      <Button className="button primary" onPress={() => setAsking(true)}>
+      <Button className="button primary" autoFocus={asking === 'left'} onPress={() => setAsking('open')}>
         Keep it in the library…
       </Button>
     </div>
@@ -46,22 +50,29 @@ export function KeepPanel({ session, flightId }: Props) {
 
 interface KeptProps {
   readonly kept: KeptAs;
+  /** It has come in place of the form, from which it takes the keyboard. */
+  readonly isAnswer: boolean;
   /** Something was stated since. */
   readonly isChanged: boolean;
   readonly keep: () => Promise<void>;
   readonly show: () => void;
 }
 
-function Kept({ kept, isChanged, keep, show }: KeptProps) {
+function Kept({ kept, isAnswer, isChanged, keep, show }: KeptProps) {
   const { student, date } = kept;
+  const { isBusy, once } = useOnce();
   return (
     <div className="row keep-panel" role="group" aria-label="Library">
       <span role="status">{`Kept in the library: ${student ?? 'nobody yet'}, ${date}.`}</span>
-      <Button className="button" onPress={show}>
+      <Button className="button" autoFocus={isAnswer} onPress={show}>
         Show the lesson
       </Button>
       {isChanged ? (
-        <Button className="button primary" onPress={() => void keep()}>
+        <Button
+          className={kept.statements === null ? 'button' : 'button primary'}
+          isDisabled={isBusy}
+          onPress={() => once(keep)}
+        >
           {kept.statements === null ? 'Keep what is stated now' : 'Keep what was stated since'}
         </Button>
       ) : null}
@@ -78,11 +89,9 @@ interface FormProps {
 function KeepForm({ overview, keep, leave }: FormProps) {
   const [name, setName] = useState('');
   const [date, setDate] = useState<string | null>(null);
-  const [isBusy, setBusy] = useState(false);
-  const say = () => {
-    setBusy(true);
-    void keep(name.trim() || null, date).finally(() => setBusy(false));
-  };
+  const { isBusy, once } = useOnce();
+  const student = name.trim();
+  const say = () => once(() => keep(student || null, date));
   return (
     <form
       className="give-form keep-panel"
@@ -90,9 +99,10 @@ function KeepForm({ overview, keep, leave }: FormProps) {
       onSubmit={(event) => event.preventDefault()}
     >
       <DraftField
-        words="Student (empty: I shall say later)"
+        words="Student (empty: not said yet)"
         value={name}
         list="students"
+        maxLength={LONGEST.name}
         change={setName}
         wrong={null}
         enter={say}
@@ -102,10 +112,10 @@ function KeepForm({ overview, keep, leave }: FormProps) {
       <DateBox words="Lesson of (empty: the log’s day)" value={date} say={setDate} />
       <div className="row">
         <Button className="button primary" isDisabled={isBusy} onPress={say}>
-          Keep it
+          {student === '' || isKnownStudent(overview, student) ? 'Keep it' : `Add ${student} and keep it`}
         </Button>
         <Button className="button" onPress={leave}>
-          Leave it
+          Cancel
         </Button>
       </div>
     </form>

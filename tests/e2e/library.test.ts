@@ -61,7 +61,7 @@ describe('a term of a school', () => {
     await choose('Choose a folder of logs…', term);
     await page.getByText(/^96 of 96 logs, .* here already/).waitFor({ timeout: 240_000 });
     expect(await violationsIn(page, 'a term brought in')).toEqual([]);
-    await press('Put away');
+    await press('Close');
     await soon(shown).toBe(`${LOGS} approaches.`);
     await page.getByText(`${LOGS} approaches of ${STUDENTS.length} students`).waitFor();
     expect(readdirSync(join(library, 'logs'))).toHaveLength(LOGS);
@@ -99,9 +99,9 @@ describe('a term of a school', () => {
     const form = page.getByRole('form', { name: 'Give logs to a student' });
     await form.getByLabel('Student').fill('Sorrel Smew');
     expect(await violationsIn(page, 'logs to be given')).toEqual([]);
-    await form.getByRole('button', { name: 'Give', exact: true }).click();
+    await form.getByRole('button', { name: `Give ${LESSONS} logs`, exact: true }).click();
     await status(/8 logs given to Sorrel Smew/);
-    await page.getByText('No approach is like that').waitFor();
+    await page.getByText('No approach matches').waitFor();
     await page.getByLabel('Student', { exact: true }).selectOption('Sorrel Smew');
     await soon(shown).toBe(`${2 * LESSONS} approaches.`);
     await press('Undo it');
@@ -121,6 +121,7 @@ describe('a term of a school', () => {
     await page.getByLabel('Objective').fill('Hold the glidepath to minimums');
     await page.getByLabel('Aircraft').fill('QQ-XYZ');
     await page.getByLabel('Conditions').selectOption('simulated');
+    await soon(() => page.getByLabel('Written by').inputValue()).toBe('Juniper Crane');
     await page.getByLabel('Write a note').fill('Ahead of the aircraft for the first time.');
     await press('Keep the note');
     await page

@@ -7,7 +7,8 @@ import type { Whose } from '../../state/own-library.ts';
 import type { Session } from '../../state/session.ts';
 import { DraftField } from '../draft-field.tsx';
 import { Choice, Tick } from '../fields.tsx';
-import { StudentNames } from './give-to.tsx';
+import { StudentNames } from './give-form.tsx';
+import { LONGEST } from './longest.ts';
 
 interface Props {
   readonly state: AppState;
@@ -70,9 +71,9 @@ function WhoseChoice({ whose, choose, wrong, overview }: WhoseProps) {
   return (
     <>
       <Choice words="Whose they are" value={whose.by} choose={(by) => choose(chosen(by))}>
-        <option value="folder">whose name their folder bears</option>
+        <option value="folder">named by their folders</option>
         <option value="name">one student’s</option>
-        <option value="nobody">I shall say later</option>
+        <option value="nobody">not said yet</option>
       </Choice>
       {whose.by === 'folder' ? (
         <Tick
@@ -87,6 +88,7 @@ function WhoseChoice({ whose, choose, wrong, overview }: WhoseProps) {
             words="Student"
             value={whose.name}
             list="students"
+            maxLength={LONGEST.name}
             change={(name) => choose({ ...whose, name })}
             wrong={wrong}
             enter={() => {}}
@@ -102,7 +104,7 @@ function Progress({ bringing, session }: { readonly bringing: Bringing; readonly
   const { total, done, refused, state } = bringing;
   const isGoing = state === 'going' || state === 'stopping';
   return (
-    <div className="brought" aria-live="polite">
+    <div className="brought">
       {isGoing ? (
         <div className="working row">
           <progress aria-label="Bringing logs in" value={done} max={total} />
@@ -111,7 +113,11 @@ function Progress({ bringing, session }: { readonly bringing: Bringing; readonly
           </Button>
         </div>
       ) : null}
-      <p>{broughtWords(bringing)}</p>
+      {isGoing ? <p>{broughtWords(bringing)}</p> : null}
+      {/* Read out at every tenth part and at the end: at every log it would never be done speaking. */}
+      <p role="status" className={isGoing ? 'unseen' : ''}>
+        {isGoing ? tenthWords(bringing) : broughtWords(bringing)}
+      </p>
       {refused.length === 0 ? null : (
         <details>
           <summary>{refused.length === 1 ? '1 was not kept' : `${refused.length} were not kept`}</summary>
@@ -124,11 +130,16 @@ function Progress({ bringing, session }: { readonly bringing: Bringing; readonly
       )}
       {isGoing ? null : (
         <Button className="button" onPress={() => session.library.putAway()}>
-          Put away
+          Close
         </Button>
       )}
     </div>
   );
+}
+
+function tenthWords({ total, done }: Bringing): string {
+  const tenths = Math.floor((10 * done) / total);
+  return tenths === 0 ? 'Bringing logs in.' : `${tenths * 10} percent brought in.`;
 }
 
 /** What has come of it so far, as one line. */

@@ -17,6 +17,8 @@ interface Props {
   readonly isMarked: (row: FlightRow) => boolean;
   readonly mark: (row: FlightRow, isMarked: boolean) => void;
   readonly open: (row: FlightRow) => void;
+  /** By its id, what a standard is called. */
+  readonly standard: (id: string) => string;
   readonly showLesson: (row: FlightRow) => void;
 }
 
@@ -26,7 +28,7 @@ const COLUMNS: readonly Column[] = [
   ['flown', 'Flown', true],
   ['student', 'Student', false],
   ['facility', 'Facility', false],
-  ['outcome', 'What came of it', false],
+  ['outcome', 'Outcome', false],
   ['level', 'Level', true],
   ['score', 'Score', true],
 ];
@@ -103,7 +105,7 @@ function Head({ column: [by, words, isFirstDown], order, sort }: HeadProps) {
 
 type CellsProps = Omit<Props, 'row'> & { readonly row: FlightRow };
 
-function Cells({ row, isMarked, mark, open, showLesson }: CellsProps) {
+function Cells({ row, isMarked, mark, open, standard, showLesson }: CellsProps) {
   const time = row.startUtc.slice(11, 16);
   const who = row.student ?? 'nobody';
   return (
@@ -123,7 +125,9 @@ function Cells({ row, isMarked, mark, open, showLesson }: CellsProps) {
         <span className="aside">{time}</span>
       </Cell>
       <Cell>{row.student ?? <span className="aside">nobody yet</span>}</Cell>
-      <Cell>{row.facility}</Cell>
+      <span role="cell" className="clipped-lines" title={`${row.facility}, ${standard(row.standardId)}`}>
+        <span>{row.facility}</span> <span className="aside">{standard(row.standardId)}</span>
+      </span>
       <span role="cell">
         <Button className="link clipped" onPress={() => open(row)}>
           {row.summary}

@@ -1,8 +1,11 @@
 import { Button } from 'react-aria-components';
 import type { FlightRow, LessonPage, Overview } from '../../../electron/bridge/library-calls.ts';
+import type { AppState } from '../../state/app-state.ts';
 import type { Session } from '../../state/session.ts';
 import { SignForm } from './sign-form.tsx';
 import { ranged } from './flight-list.tsx';
+import { standardWords } from './standard-words.ts';
+import { useOnce } from './use-once.ts';
 
 interface Props {
   readonly page: LessonPage;
@@ -10,9 +13,14 @@ interface Props {
   readonly session: Session;
 }
 
+interface ListProps extends Props {
+  readonly state: AppState;
+}
+
 /** What was flown, in its order, each with what the student thought of it and who signed its debrief. */
-export function LessonApproaches({ page, overview, session }: Props) {
+export function LessonApproaches({ page, overview, state, session }: ListProps) {
   const { approaches } = page;
+  const { once } = useOnce();
   if (approaches.length === 0)
     return (
       <section>
@@ -28,7 +36,7 @@ export function LessonApproaches({ page, overview, session }: Props) {
           <tr>
             <th scope="col">UTC</th>
             <th scope="col">Facility</th>
-            <th scope="col">What came of it</th>
+            <th scope="col">Outcome</th>
             <th scope="col">Level</th>
             <th scope="col">Score</th>
           </tr>
@@ -37,9 +45,12 @@ export function LessonApproaches({ page, overview, session }: Props) {
           {approaches.map((row) => (
             <tr key={`${row.debriefId} ${row.number}`}>
               <td>{row.startUtc.slice(11, 16)}</td>
-              <td>{row.facility}</td>
               <td>
-                <Button className="link" onPress={() => void session.library.open(row.debriefId)}>
+                {row.facility}
+                <span className="aside beside">{standardWords(state, row.standardId)}</span>
+              </td>
+              <td>
+                <Button className="link" onPress={() => once(() => session.library.open(row.debriefId))}>
                   {row.summary}
                 </Button>
                 <Estimates row={row} page={page} />

@@ -2,6 +2,7 @@ import type { Input } from '../../../electron/bridge/calls.ts';
 import type { LessonPage, Overview } from '../../../electron/bridge/library-calls.ts';
 import type { Session } from '../../state/session.ts';
 import { Choice, NumberBox, TextBox } from '../fields.tsx';
+import { LONGEST } from './longest.ts';
 import { InstructorNames } from './sign-form.tsx';
 
 interface Props {
@@ -24,21 +25,25 @@ export function LessonFacts({ page: { lesson }, overview, session }: Props) {
         words="Instructor"
         value={lesson.instructor ?? ''}
         list="instructors"
+        maxLength={LONGEST.name}
         say={(name) => say({ instructor: text(name) })}
       />
       <InstructorNames overview={overview} />
       <TextBox
         words="Number in the syllabus"
+        maxLength={LONGEST.short}
         value={lesson.syllabus_number ?? ''}
         say={(number) => say({ syllabus_number: text(number) })}
       />
       <TextBox
         words="Objective"
+        maxLength={LONGEST.words}
         value={lesson.objective ?? ''}
         say={(objective) => say({ objective: text(objective) })}
       />
       <TextBox
         words="Aircraft"
+        maxLength={LONGEST.short}
         value={lesson.aircraft ?? ''}
         say={(aircraft) => say({ aircraft: text(aircraft) })}
       />
@@ -62,18 +67,24 @@ interface SpeedsProps {
   readonly say: (change: Change) => void;
 }
 
-/** Those of the aircraft, for every approach of the lesson. */
+/** Those of the aircraft, as a record. */
 function Speeds({ lesson, say }: SpeedsProps) {
   const range = { min: 30, max: 250 };
   return (
-    <div className="pair">
-      <NumberBox
-        {...range}
-        words="Target on final, kt"
-        value={lesson.target_airspeed_kt}
-        say={(target_airspeed_kt) => say({ target_airspeed_kt })}
-      />
-      <NumberBox {...range} words="Vref, kt" value={lesson.vref_kt} say={(vref_kt) => say({ vref_kt })} />
-    </div>
+    <>
+      <div className="pair">
+        <NumberBox
+          {...range}
+          words="Target on final, kt"
+          value={lesson.target_airspeed_kt}
+          say={(target_airspeed_kt) => say({ target_airspeed_kt })}
+        />
+        <NumberBox {...range} words="Vref, kt" value={lesson.vref_kt} say={(vref_kt) => say({ vref_kt })} />
+      </div>
+      <p className="aside">
+        A record of the lesson: these speeds judge nothing. A debrief is judged by what is stated on its own
+        page.
+      </p>
+    </>
   );
 }

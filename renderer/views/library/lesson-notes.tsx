@@ -1,7 +1,10 @@
-import { useId, useState } from 'react';
+import { useId, useRef, useState, type ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import type { LessonPage, Overview } from '../../../electron/bridge/library-calls.ts';
 import type { Session } from '../../state/session.ts';
+import { DraftField } from '../draft-field.tsx';
+import { LONGEST } from './longest.ts';
+import { useOnce } from './use-once.ts';
 
 interface Props {
   readonly page: LessonPage;
@@ -12,12 +15,15 @@ interface Props {
 /** What was said of the lesson; a note stays as it was written. */
 export function LessonNotes({ page, session }: Props) {
   const { lesson, notes } = page;
+  // The lesson's instructor to begin with; null: nobody has said otherwise.
+  const [said, say] = useState<string | null>(null);
+  const author = said ?? lesson.instructor ?? '';
   const add = (text: string) =>
     session.library.change('addNote', {
       lessonId: lesson.id,
       debriefId: null,
       aboutUtc: null,
-      author: lesson.instructor,
+      author: author.trim() || null,
       text,
     });
   return (
@@ -33,7 +39,17 @@ export function LessonNotes({ page, session }: Props) {
           </li>
         ))}
       </ul>
-      <WriteForm words="Write a note" button="Keep the note" write={add} />
+      <WriteForm words="Write a note" button="Keep the note" write={add}>
+        <DraftField
+          words="Written by"
+          value={author}
+          list="instructors"
+          maxLength={LONGEST.name}
+          change={say}
+          wrong={null}
+          enter={() => {}}
+        />
+      </WriteForm>
     </section>
   );
 }
@@ -43,20 +59,36 @@ interface WriteProps {
   readonly button: string;
   /** Null where it could not be kept, which has been told. */
   readonly write: (text: string) => Promise<unknown>;
+  /** What else is said about it. */
+  readonly children?: ReactNode;
 }
 
 /** A text that is kept by a button; what could not be kept stays to be kept again. */
-export function WriteForm({ words, button, write }: WriteProps) {
+export function WriteForm({ words, button, write, children }: WriteProps) {
   const id = useId();
   const [text, setText] = useState('');
+  const box = useRef<HTMLTextAreaElement>(null);
+  const { isBusy, once } = useOnce();
   const keep = async () => {
-    if ((await write(text.trim())) !== null) setText('');
+    if ((await write(text.trim())) === null) return;
+    setText('');
+    // The button is off until something is written again.
+    box.current?.focus();
   };
   return (
     <div className="field write">
       <label htmlFor={id}>{words}</label>
-      <textarea id={id} rows={2} value={text} onChange={({ target }) => setText(target.value)} />
-      <Button className="button" isDisabled={text.trim() === ''} onPress={() => void keep()}>
+      <textarea
+        ref={box}
+        id={id}
+        rows={2}
+        value={text}
+        maxLength={LONGEST.words}
+        readOnly={isBusy}
+        onChange={({ target }) => setText(target.value)}
+      />
+      {children}
+      <Button className="button" isDisabled={isBusy || text.trim() === ''} onPress={() => once(keep)}>
         {button}
       </Button>
     </div>

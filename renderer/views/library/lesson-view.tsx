@@ -1,14 +1,15 @@
-import { useEffect, useState } from 'react';
+import { useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { LessonPage } from '../../../electron/bridge/library-calls.ts';
 import type { AppState } from '../../state/app-state.ts';
-import { call } from '../../state/host.ts';
 import type { Session } from '../../state/session.ts';
-import { GiveForm } from './give-to.tsx';
+import { GiveForm } from './give-form.tsx';
+import { Heading } from './heading.tsx';
 import { LessonApproaches } from './lesson-approaches.tsx';
 import { LessonFacts } from './lesson-facts.tsx';
 import { LessonGoals } from './lesson-goals.tsx';
 import { LessonNotes } from './lesson-notes.tsx';
+import { useLesson } from './use-lesson.ts';
 
 interface Props {
   readonly id: string;
@@ -19,27 +20,29 @@ interface Props {
 /** One lesson: what was flown in it, and what was said and agreed about it. */
 export function LessonView({ id, state, session }: Props) {
   const { overview, changes } = state.library;
-  const [page, setPage] = useState<LessonPage | null>(null);
-  const [isGone, setGone] = useState(false);
-  useEffect(() => {
-    call('lesson', { id }).then(setPage, (error: unknown) => {
-      // It may have gone with its student; what else it may be is told.
-      if (page === null) session.library.tell(error);
-      setGone(true);
-    });
-    // Asked anew whenever something was changed.
-    // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, [id, changes, session]);
+  const { page, problem, again } = useLesson(id, changes);
+  const heading = useRef<HTMLHeadingElement>(null);
   const back = (
     <Button className="button" onPress={() => session.store.dispatch({ do: 'show', view: 'library' })}>
       All flights
     </Button>
   );
-  if (isGone)
+  const tryAgain = (
+    <Button className="button" onPress={again}>
+      Try again
+    </Button>
+  );
+  if (problem !== null && (page === null || problem.isGone))
     return (
       <section className="empty">
-        <h1>This lesson is not in the library any more</h1>
-        {back}
+        <Heading place={heading}>
+          {problem.isGone ? 'This lesson is not in the library any more' : 'The lesson could not be read'}
+        </Heading>
+        {problem.isGone ? null : <p role="alert">{problem.words}</p>}
+        <div className="row">
+          {problem.isGone ? null : tryAgain}
+          {back}
+        </div>
       </section>
     );
   if (page === null || overview === null) return null;
@@ -47,20 +50,25 @@ export function LessonView({ id, state, session }: Props) {
   return (
     <div className="lesson">
       <div className="row lesson-head">
-        <h1>
+        <Heading place={heading}>
           {lesson.student ?? 'Nobody yet'}, {lesson.date}
-        </h1>
+        </Heading>
         {back}
       </div>
+      {problem === null ? null : (
+        <p role="alert">
+          What is shown was read before, and could not be read anew. {problem.words} {tryAgain}
+        </p>
+      )}
       <div className="lesson-parts">
         <div>
-          <LessonApproaches page={page} overview={overview} session={session} />
+          <LessonApproaches page={page} overview={overview} state={state} session={session} />
           <LessonNotes page={page} overview={overview} session={session} />
           <LessonGoals page={page} session={session} />
         </div>
         <aside className="side" aria-label="About the lesson">
           <LessonFacts key={id} page={page} overview={overview} session={session} />
-          <Logs logs={logs} overview={overview} session={session} />
+          <Logs logs={logs} student={lesson.student} overview={overview} session={session} />
         </aside>
       </div>
     </div>
@@ -69,12 +77,13 @@ export function LessonView({ id, state, session }: Props) {
 
 interface LogsProps {
   readonly logs: LessonPage['logs'];
+  readonly student: string | null;
   readonly overview: NonNullable<AppState['library']['overview']>;
   readonly session: Session;
 }
 
-function Logs({ logs, overview, session }: LogsProps) {
-  const [isGiving, setGiving] = useState(false);
+function Logs({ logs, student: whose, overview, session }: LogsProps) {
+  const [giving, setGiving] = useState<'not-yet' | 'open' | 'left'>('not-yet');
   const sha256s = logs.map(({ sha256 }) => sha256);
   return (
     <section>
@@ -91,17 +100,19 @@ function Logs({ logs, overview, session }: LogsProps) {
         ))}
       </ul>
       {logs.length === 0 ? <p className="aside">None any more.</p> : null}
-      {isGiving ? (
+      {giving === 'open' ? (
         <GiveForm
           overview={overview}
+          count={logs.length}
+          whose={whose}
           give={async (student, date) => {
             const given = await session.library.change('moveLogs', { sha256s, student, date });
             if (given !== null) session.store.dispatch({ do: 'show', view: 'library' });
           }}
-          leave={() => setGiving(false)}
+          leave={() => setGiving('left')}
         />
       ) : logs.length === 0 ? null : (
-        <Button className="button" onPress={() => setGiving(true)}>
+        <Button className="button" autoFocus={giving === 'left'} onPress={() => setGiving('open')}>
           Give them to somebody else…
         </Button>
       )}

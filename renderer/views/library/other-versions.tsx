@@ -65,7 +65,7 @@ function Told({ made, putAway }: { readonly made: Made; readonly putAway: () => 
         ))}
       </ul>
       <Button className="button" onPress={putAway}>
-        Put away
+        Close
       </Button>
     </div>
   );

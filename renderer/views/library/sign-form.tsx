@@ -3,6 +3,8 @@ import { Button } from 'react-aria-components';
 import type { FlightRow, Overview } from '../../../electron/bridge/library-calls.ts';
 import type { Session } from '../../state/session.ts';
 import { DraftField } from '../draft-field.tsx';
+import { LONGEST } from './longest.ts';
+import { useOnce } from './use-once.ts';
 
 interface Props {
   /** What is signed: every debrief of the lesson, as it stands now. */
@@ -11,22 +13,21 @@ interface Props {
   readonly session: Session;
 }
 
+type Act = 'graded' | 'countersigned';
+
 /** Who graded, and who countersigns. */
 export function SignForm({ debriefs, overview, session }: Props) {
-  const [act, setAct] = useState<'graded' | 'countersigned' | null>(null);
+  const [act, setAct] = useState<Act | null>(null);
+  // The form was opened by this button, which has the keyboard again afterwards.
+  const [opener, setOpener] = useState<Act | null>(null);
+  const { isBusy, once } = useOnce();
   const [name, setName] = useState('');
   const [wrong, setWrong] = useState<string | null>(null);
-  if (act === null)
-    return (
-      <div className="row">
-        <Button className="button" onPress={() => setAct('graded')}>
-          I graded it…
-        </Button>
-        <Button className="button" onPress={() => setAct('countersigned')}>
-          I countersign it…
-        </Button>
-      </div>
-    );
+  const ask = (chosen: Act) => {
+    setAct(chosen);
+    setOpener(chosen);
+  };
+  if (act === null) return <Openers last={opener} ask={ask} />;
   const sign = async () => {
     if (name.trim() === '') return setWrong('Say your name.');
     for (const { debriefId, document } of debriefs) {
@@ -42,12 +43,13 @@ export function SignForm({ debriefs, overview, session }: Props) {
         words={act === 'graded' ? 'Graded by' : 'Countersigned by'}
         value={name}
         list="instructors"
+        maxLength={LONGEST.name}
         change={(text) => {
           setName(text);
           setWrong(null);
         }}
         wrong={wrong}
-        enter={() => void sign()}
+        enter={() => once(sign)}
         isFirst
       />
       <InstructorNames overview={overview} />
@@ -55,14 +57,33 @@ export function SignForm({ debriefs, overview, session }: Props) {
         This is a note in the library for the debrief. It signs nothing off and replaces no training record.
       </p>
       <div className="row">
-        <Button className="button primary" onPress={() => void sign()}>
+        <Button className="button primary" isDisabled={isBusy} onPress={() => once(sign)}>
           Sign
         </Button>
         <Button className="button" onPress={() => setAct(null)}>
-          Leave it
+          Cancel
         </Button>
       </div>
     </form>
+  );
+}
+
+interface OpenersProps {
+  /** By which the form was opened that has just gone. */
+  readonly last: Act | null;
+  readonly ask: (act: Act) => void;
+}
+
+function Openers({ last, ask }: OpenersProps) {
+  return (
+    <div className="row">
+      <Button className="button" autoFocus={last === 'graded'} onPress={() => ask('graded')}>
+        I graded it…
+      </Button>
+      <Button className="button" autoFocus={last === 'countersigned'} onPress={() => ask('countersigned')}>
+        I countersign it…
+      </Button>
+    </div>
   );
 }
 

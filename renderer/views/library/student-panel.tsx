@@ -4,37 +4,48 @@ import type { Output } from '../../../electron/bridge/calls.ts';
 import type { Session } from '../../state/session.ts';
 import { call } from '../../state/host.ts';
 import { Asked } from '../asked.tsx';
+import { useOnce } from './use-once.ts';
 
 interface Props {
   readonly id: string;
   readonly overview: Overview;
   readonly session: Session;
+  /** The student was deleted. */
+  readonly deleted: () => void;
 }
 
 /** One student: what there is of them, and the way to delete all of it. */
-export function StudentPanel({ id, overview, session }: Props) {
+export function StudentPanel({ id, overview, session, deleted }: Props) {
   const student = overview.students.find((one) => one.id === id);
   const [held, setHeld] = useState<Output<'holdings'> | null>(null);
+  const { once } = useOnce();
   useEffect(() => {
     call('holdings', { studentId: id }).then(setHeld, session.library.tell);
   }, [id, session, overview]);
   if (!student || held === null) return null;
+  const { name, last } = student;
   const what = `${count(held.lessons, 'lesson')}, ${count(held.logs, 'log')} and ${count(held.approaches, 'approach', 'approaches')}`;
   const copies =
     held.copies.length === 0
       ? ''
       : ` The copies beside the library go too, with everybody in them: ${held.copies.join(', ')}.`;
+  const remove = async () => {
+    await session.library.deleteStudent(id, name);
+    const left = session.store.state().library.overview?.students ?? [];
+    if (!left.some((one) => one.id === id)) deleted();
+  };
   return (
     <div className="row student-panel">
       <span className="aside">
-        {student.name}: {what}
-        {student.last === null ? '' : `, last on ${student.last}`}.
+        {name}: {what}
+        {last === null ? '' : `, last on ${last}`}.
       </span>
       <Asked
-        words={`Delete ${student.name}…`}
-        question={`Delete ${student.name} with ${what}, for good?${copies} Backups and exports made elsewhere keep what they hold.`}
+        words={`Delete ${name}…`}
+        question={`Delete ${name} with ${what}, for good?${copies} Backups and exports keep what they hold, also those made here.`}
         yes="Delete for good"
-        act={() => void session.library.deleteStudent(id, student.name)}
+        no="Cancel"
+        act={() => once(remove)}
       />
     </div>
   );

@@ -1,11 +1,10 @@
-import { useEffect, useState } from 'react';
+import { useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { Output } from '../../../electron/bridge/calls.ts';
 import type { Overview } from '../../../electron/bridge/library-calls.ts';
-import { call } from '../../state/host.ts';
 import type { Session } from '../../state/session.ts';
-import { Asked } from '../asked.tsx';
 import { Tick } from '../fields.tsx';
+import { Backups, Work } from './backups.tsx';
+import { useLibraryWork } from './use-library-work.ts';
 
 interface Props {
   readonly overview: Overview;
@@ -16,12 +15,20 @@ interface Props {
 export function WholeLibrary({ overview, session }: Props) {
   const { library } = session;
   const [isPseudonymous, setPseudonymous] = useState(false);
-  const { told, work, isBusy, backups, during } = useWork(library);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const { told, work, isBusy, backups, during } = useLibraryWork(library);
   if (!overview.isBegun) return <p>There is nothing to back up or to export yet.</p>;
+  const restore = (name: string) => {
+    // The button that asked goes while the work is under way.
+    heading.current?.focus();
+    during(() => library.restore(name));
+  };
   return (
     <section className="bring-in" aria-label="Back up and export" aria-busy={isBusy}>
       <div className="boxed">
-        <h2>Backup</h2>
+        <h2 ref={heading} tabIndex={-1}>
+          Backup
+        </h2>
         <p>
           A copy of everything as it is now, logs included, in a folder beside the library. Copy that folder
           to another disk: a backup on the same disk goes with it.
@@ -29,7 +36,7 @@ export function WholeLibrary({ overview, session }: Props) {
         <Button className="button primary" isDisabled={isBusy} onPress={() => during(() => library.backUp())}>
           Back up now
         </Button>
-        <Backups backups={backups} isBusy={isBusy} restore={(name) => during(() => library.restore(name))} />
+        <Backups backups={backups} isBusy={isBusy} restore={restore} />
       </div>
       <div className="boxed">
         <h2>Export</h2>
@@ -52,81 +59,12 @@ export function WholeLibrary({ overview, session }: Props) {
           Export now
         </Button>
       </div>
-      {work === null ? null : <Work work={work} />}
+      <Work work={work} />
       {told === null ? null : (
         <p role="status" className="told">
           {told}
         </p>
       )}
     </section>
-  );
-}
-
-/** One piece of long work at a time, and the backups that there are. */
-function useWork(library: Session['library']) {
-  const [told, tell] = useState<string | null>(null);
-  const [work, setWork] = useState<Output<'libraryWork'>>(null);
-  const [backups, setBackups] = useState<Output<'backups'>>([]);
-  const [isBusy, setBusy] = useState(false);
-  const look = () => void call('backups', {}).then(setBackups, library.tell);
-  useEffect(look, [library]);
-  const doWork = async (job: () => Promise<string | null>) => {
-    setBusy(true);
-    tell(null);
-    const watching = setInterval(() => void call('libraryWork', {}).then(setWork, () => {}), WATCH_MS);
-    try {
-      tell(await job());
-    } finally {
-      clearInterval(watching);
-      setWork(null);
-      setBusy(false);
-      look();
-    }
-  };
-  return { told, work, isBusy, backups, during: (job: () => Promise<string | null>) => void doWork(job) };
-}
-
-function Work({ work }: { readonly work: NonNullable<Output<'libraryWork'>> }) {
-  return (
-    <div className="working row">
-      <progress aria-label={work.what} value={work.share} max={1} />
-      <span>{work.what} …</span>
-      <Button className="button" onPress={() => void call('stopLibraryWork', {})}>
-        Stop
-      </Button>
-    </div>
-  );
-}
-
-/** How often it is asked how far the work is, ms. */
-const WATCH_MS = 400;
-
-interface BackupsProps {
-  readonly backups: Output<'backups'>;
-  readonly isBusy: boolean;
-  readonly restore: (name: string) => void;
-}
-
-function Backups({ backups, isBusy, restore }: BackupsProps) {
-  if (backups.length === 0) return null;
-  return (
-    <ul className="backups" aria-label="Backups">
-      {backups.map(({ name, madeUtc }) => {
-        const made = new Date(madeUtc).toLocaleString('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
-        return (
-          <li key={name} className="row">
-            <span>{made}</span>
-            {isBusy ? null : (
-              <Asked
-                words="Restore it…"
-                question={`Make the library what it was on ${made}? What is here now is kept beside it.`}
-                yes="Restore it"
-                act={() => restore(name)}
-              />
-            )}
-          </li>
-        );
-      })}
-    </ul>
   );
 }

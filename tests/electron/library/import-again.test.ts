@@ -1,3 +1,4 @@
+import type { Facility } from '../../../core/facility/facility-schema.ts';
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -67,7 +68,9 @@ describe('an approach that is debriefed by two standards', () => {
       expect(listLessons(library, null)).toMatchObject([once]);
       expect(listLogs(library, null)).toMatchObject([once]);
       expect(holdingsOf(library, rowan)).toMatchObject(once);
-      expect(keptOf(library, sha256Of(readFileSync(SAMPLE)))).toMatchObject(once);
+      const facility = JSON.parse(readFileSync(FACILITY, 'utf8')) as Facility;
+      const made = keptOf(library, sha256Of(readFileSync(SAMPLE)), facility, 'light-aircraft');
+      expect(made).toMatchObject(once);
     });
     // Two facilities may lie at one runway: what was flown there is theirs.
     await command(own, 'import', SAMPLE, '--facility', SECOND);

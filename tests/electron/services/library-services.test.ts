@@ -11,7 +11,8 @@ describe('a library that was not begun', () => {
   });
 
   it('refuses in a sentence what needs something in it', async () => {
-    expect(await asked('lesson', { id: 'x' })).toMatchObject({ code: 'unusable' });
+    expect(await asked('lesson', { id: 'x' })).toMatchObject({ code: 'gone' });
+    expect(await call('lessons', { studentId: 'x' })).toEqual([]);
     expect(await asked('agreeGoal', { studentId: 'x', lessonId: null, text: 'Calm' })).toEqual({
       ok: false,
       code: 'unusable',

@@ -1,0 +1,126 @@
+import { useState, type RefObject } from 'react';
+import type {
+  FlightFilter,
+  FlightOrder,
+  FlightRow,
+  Overview,
+} from '../../../electron/bridge/library-calls.ts';
+import type { AppState } from '../../state/app-state.ts';
+import type { Session } from '../../state/session.ts';
+import { FlightFilters, NO_FILTER } from './flight-filters.tsx';
+import { FlightList } from './flight-list.tsx';
+import { GiveTo } from './give-to.tsx';
+import { LessonLinks } from './lesson-links.tsx';
+import { standardWords } from './standard-words.ts';
+import { StudentPanel } from './student-panel.tsx';
+import { useFlightRows } from './use-flight-rows.ts';
+import { useNotShown } from './use-not-shown.ts';
+import { useOnce } from './use-once.ts';
+
+interface Props {
+  readonly state: AppState;
+  readonly overview: Overview;
+  readonly session: Session;
+  /** Of the view: the keyboard is put there when what had it has gone. */
+  readonly heading: RefObject<HTMLHeadingElement | null>;
+}
+
+/** The flights that are kept, found and marked; whose lessons they are, and to whom they are given. */
+export function KeptFlights({ state, overview, session, heading }: Props) {
+  const [asked, setFilter] = useState<FlightFilter>(NO_FILTER);
+  const filter = stillThere(asked, overview);
+  const [marked, setMarked] = useState<ReadonlySet<string>>(new Set());
+  const { changes } = state.library;
+  const notShown = useNotShown({ marked, filter, changes, tell: session.library.tell });
+  const student = studentOf(filter);
+  const unmark = () => setMarked(new Set());
+  const toHeading = () => heading.current?.focus();
+  const deleted = () => {
+    setFilter({ ...filter, student: null });
+    unmark();
+    toHeading();
+  };
+  const list = useFlightList(state, session, filter);
+  return (
+    <>
+      <FlightFilters
+        overview={overview}
+        filter={filter}
+        change={(change) => setFilter({ ...filter, ...change })}
+        clear={() => setFilter(NO_FILTER)}
+      />
+      {student === null ? null : (
+        <StudentPanel key={student} id={student} overview={overview} session={session} deleted={deleted} />
+      )}
+      {filter.student === null ? null : (
+        <LessonLinks key={student ?? 'nobody'} studentId={student} changes={changes} session={session} />
+      )}
+      <GiveTo
+        marked={marked}
+        notShown={notShown}
+        whose={overview.students.find(({ id }) => id === student)?.name ?? null}
+        total={list.total}
+        overview={overview}
+        session={session}
+        markAll={async () => setMarked(new Set(await session.library.logsOf(filter)))}
+        unmark={unmark}
+        given={() => {
+          unmark();
+          toHeading();
+        }}
+      />
+      {list.total === null ? null : list.total === 0 ? (
+        <p>No approach matches. “Show all” shows every one.</p>
+      ) : (
+        <FlightList
+          {...list}
+          total={list.total}
+          isMarked={({ sha256 }) => marked.has(sha256)}
+          mark={(row, isMarked) => setMarked(withMark(marked, row, isMarked))}
+        />
+      )}
+    </>
+  );
+}
+
+/** The list in its order, and what is done with one of its rows. */
+function useFlightList(state: AppState, session: Session, filter: FlightFilter) {
+  const { tell } = session.library;
+  const [order, sort] = useState<FlightOrder>({ by: 'flown', isDown: true });
+  const rows = useFlightRows({ filter, order, changes: state.library.changes, tell });
+  const { once } = useOnce();
+  return {
+    ...rows,
+    order,
+    sort,
+    open: ({ debriefId }: FlightRow) => once(() => session.library.open(debriefId)),
+    standard: (id: string) => standardWords(state, id),
+    showLesson: ({ lessonId }: FlightRow) => session.store.dispatch({ do: 'lesson', lessonId }),
+  };
+}
+
+function withMark(
+  marked: ReadonlySet<string>,
+  { sha256 }: FlightRow,
+  isMarked: boolean,
+): ReadonlySet<string> {
+  const next = new Set(marked);
+  if (isMarked) next.add(sha256);
+  else next.delete(sha256);
+  return next;
+}
+
+/** The student whose list it is; null where it is everybody's or nobody's. */
+function studentOf({ student }: FlightFilter): string | null {
+  return student === null || student === 'nobody' ? null : student.id;
+}
+
+/** A filter without what has gone from the library, as with a student who was deleted. */
+function stillThere(filter: FlightFilter, { students, facilities }: Overview): FlightFilter {
+  const student = studentOf(filter);
+  return {
+    ...filter,
+    student: student === null || students.some(({ id }) => id === student) ? filter.student : null,
+    facility: filter.facility !== null && facilities.includes(filter.facility) ? filter.facility : null,
+  };
+}

@@ -1,0 +1,38 @@
+import { useEffect, useRef, useState } from 'react';
+import { Button } from 'react-aria-components';
+import { call, HostProblem } from '../../state/host.ts';
+import type { Session } from '../../state/session.ts';
+import { Heading } from './heading.tsx';
+import { RestoreBox } from './restore-box.tsx';
+
+/** Until it is known what the library holds; where it cannot be read, why, and what can be done about it. */
+export function UnopenedLibrary({ session }: { readonly session: Session }) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  const [why, setWhy] = useState<string | null>(null);
+  const [tries, setTries] = useState(0);
+  useEffect(() => {
+    // The page asked when it was loaded: what was refused then may work now.
+    call('library', {}).then(
+      () => session.library.fetch(),
+      (error: unknown) =>
+        setWhy(error instanceof HostProblem ? error.message : 'The library could not be read.'),
+    );
+  }, [session, tries]);
+  if (why === null) return <p role="status">Opening the library …</p>;
+  return (
+    <div className="library">
+      <Heading place={heading}>The library could not be opened</Heading>
+      <p role="alert">{why}</p>
+      <Button
+        className="button primary"
+        onPress={() => {
+          setWhy(null);
+          setTries(tries + 1);
+        }}
+      >
+        Try again
+      </Button>
+      <RestoreBox session={session} />
+    </div>
+  );
+}
