@@ -193,7 +193,7 @@ describe('a log that is in the library already', () => {
     ]);
     for (const answer of answers)
       expect(answer).toMatchObject({
-        code: 'unusable',
+        code: 'gone',
         message: expect.stringMatching(/^This .* is not in the library any more\.$/),
       });
     expect((await call('library', {})).instructors).toEqual([]);

@@ -122,7 +122,7 @@ describe('the whole library', () => {
     });
     expect((await list()).rows.map(({ student }) => student)).toEqual(['Hazel Wren']);
     expect(readdirSync(join(library.folder, 'logs'))).toHaveLength(1);
-    expect(await asked('deleteStudent', { studentId: id })).toMatchObject({ ok: false, code: 'unusable' });
+    expect(await asked('deleteStudent', { studentId: id })).toMatchObject({ ok: false, code: 'gone' });
   });
 
   it('that is damaged is told in a sentence, and opened once it was brought back', async () => {
