@@ -33,7 +33,7 @@ export function comparable(all: readonly ApproachFacts[]): Comparable {
 }
 
 const SAME = 'debriefed a second time: the same moments of the same log, which count once.';
-const PASSES = 'not judged: a final joined late, or a pass along the localizer.';
+const PASSES = 'not judged: passes along the localizer, or finals joined late.';
 
 function said(why: LeftOut['why'], count: number, what: string): LeftOut[] {
   return count === 0 ? [] : [{ why, count, sentence: `${count} ${what}` }];

@@ -67,8 +67,15 @@ function series(
 ): string[] {
   const values = lessons.map(value);
   if (values.every((one) => one === null)) return [];
-  const figures = values.map((one) => (one === null ? '–' : written(one))).join('  ');
-  return [`${what}, lesson by lesson: ${figures} ${unit}`.trimEnd()];
+  const figures = values.map((one) => (one === null ? '–' : written(one)));
+  const told = new Set(figures.filter((figure) => figure !== '–'));
+  if (told.size === 1 && lessons.length > 1) {
+    const where = told.size === new Set(figures).size ? '' : ' that tells it';
+    return [
+      `${what}, in every lesson${where}: ${figures.find((figure) => figure !== '–')!} ${unit}`.trimEnd(),
+    ];
+  }
+  return [`${what}, lesson by lesson: ${figures.join('  ')} ${unit}`.trimEnd()];
 }
 
 function countWords({ measure, verdicts }: ProgressLine): string {

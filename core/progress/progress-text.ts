@@ -96,10 +96,10 @@ function surenessLines({ lines, confidence }: Progress): string[] {
   const percent = (share: number) => `${Math.round(share * 100)} %`;
   return [
     ...pageLines(
-      `"Between" is a ${percent(confidence.interval)} interval of the change, as if nothing but chance made lessons ` +
-        `differ. Better or worse is told where the change stands with ${percent(confidence.together)} among ` +
-        `${confidence.lines === 1 ? 'the one line' : `all ${confidence.lines} lines together`}; perhaps, where only ` +
-        'the line by itself shows it, as one of many lines may by chance. Aircraft and weather are in it as well.',
+      `"Between" holds the true change with ${percent(confidence.interval)}, if chance alone makes lessons differ; ` +
+        'aircraft, wind and weather do so too. Better and worse are said where the change is as sure among ' +
+        `${confidence.lines === 1 ? 'the one line' : `all ${confidence.lines} lines together`}; perhaps, where the ` +
+        'line alone shows it, as one of many may by chance.',
     ),
     ...(measured ? pageLines('RMS and shares are by recorded time, not by distance.') : []),
   ];

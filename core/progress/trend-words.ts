@@ -1,11 +1,19 @@
 import type { ProgressLine, ProgressUnit } from './progress.ts';
 
+interface Amount {
+  readonly scale: number;
+  readonly digits: number;
+  /** Behind a figure, and apart from one. */
+  readonly words: string;
+  readonly name: string;
+}
+
 /** How a trend is printed, by unit; percentage points for shares. */
-const AMOUNTS: Readonly<Record<ProgressUnit, { scale: number; digits: number; words: string }>> = {
-  'full scale': { scale: 1, digits: 3, words: ' of full scale' },
-  kt: { scale: 1, digits: 2, words: ' kt' },
-  share: { scale: 100, digits: 1, words: ' percentage points' },
-  level: { scale: 1, digits: 2, words: ' of a level' },
+const AMOUNTS: Readonly<Record<ProgressUnit, Amount>> = {
+  'full scale': { scale: 1, digits: 3, words: ' of full scale', name: 'full scale' },
+  kt: { scale: 1, digits: 2, words: ' kt', name: 'kt' },
+  share: { scale: 100, digits: 1, words: ' percentage points', name: 'percentage points' },
+  level: { scale: 1, digits: 2, words: ' of a level', name: 'levels' },
 };
 
 const CHANGES = {
@@ -20,7 +28,7 @@ export function trendWords({ unit, better, trend }: ProgressLine): string {
   const { change, slopePerLesson, interval } = trend;
   if (change === 'too-few') return 'too few to tell';
   const gain = better === 'higher' ? slopePerLesson! : -slopePerLesson!;
-  if (interval === null) return `not sure: ${soFar(gain, unit)}`;
+  if (interval === null) return `no sure change: ${soFar(gain, unit)}`;
   const ends = better === 'higher' ? [interval.low, interval.high] : [-interval.high, -interval.low];
   if (change === 'not-sure') return `no sure change: ${between(ends, unit)}`;
   const [least, most] = ends.map(Math.abs).sort((a, b) => a - b) as [number, number];
@@ -34,8 +42,8 @@ function soFar(gain: number, unit: ProgressUnit): string {
 function between(ends: readonly number[], unit: ProgressUnit): string {
   const [least, most] = ends as [number, number];
   if (least === 0 && most === 0) return 'the same in every lesson';
-  const end = (gain: number) => (gain === 0 ? 'none' : `${amount(gain, unit)} ${sideOf(gain)}`);
-  return `between ${end(least)} and ${end(most)} a lesson`;
+  const end = (gain: number) => (gain === 0 ? 'none' : `${figure(gain, unit)} ${sideOf(gain)}`);
+  return `between ${end(least)} and ${end(most)} a lesson, in ${AMOUNTS[unit].name}`;
 }
 
 function sideOf(gain: number): 'better' | 'worse' {

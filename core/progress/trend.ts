@@ -33,7 +33,8 @@ export function trendOf(cells: Cells, better: ProgressLine['better'], lines: num
       points.map(({ value }) => value),
       confidence,
     );
-  const { slope, interval } = slopeAt(CONFIDENCE);
+  const { slope, interval: found } = slopeAt(CONFIDENCE);
+  const interval = isBlind(found, points) ? null : found;
   const side = sideOf(interval);
   const isSure = side !== 0 && sideOf(slopeAt(1 - (1 - CONFIDENCE) / lines).interval) === side;
   return {
@@ -43,6 +44,12 @@ export function trendOf(cells: Cells, better: ProgressLine['better'], lines: num
     interval,
     why: interval === null ? noInterval(counts.lessons) : null,
   };
+}
+
+/** Most pairs of lessons are alike though not all are: the interval is then 0 alone, and knows less than it says. */
+function isBlind(interval: RobustSlope['interval'], points: readonly { readonly value: number }[]): boolean {
+  const isNothing = interval !== null && interval.low === 0 && interval.high === 0;
+  return isNothing && points.some(({ value }) => value !== points[0]!.value);
 }
 
 /** On which side of 0 all of an interval lies: 1, −1, or 0 where on neither. */
@@ -76,5 +83,5 @@ function tooFew({ approaches, lessons }: { approaches: number; lessons: number }
 function noInterval(lessons: number): string {
   const needed = fewestForInterval(CONFIDENCE);
   if (lessons < needed) return `${lessons} lessons are too few to be sure; ${needed} are needed.`;
-  return 'Too many lessons are alike to be sure.';
+  return 'Too many lessons have the same figure for more to be told.';
 }

@@ -27,13 +27,13 @@ export interface MadeUp {
   readonly level?: readonly [level: number, low: number, high: number] | null;
 }
 
-const TIMED = [
+const TIMED = new Set([
   'localizer-before-final',
   'altitude-before-final',
   'localizer-final',
   'glidepath-final',
   'airspeed-final',
-];
+]);
 const TITLES: Readonly<Record<string, string>> = {
   'localizer-before-final': 'Localizer before final',
   'altitude-before-final': 'Altitude before final',
@@ -78,7 +78,7 @@ export function dateOf(lesson: number): string {
 }
 
 function criterionOf(id: string, { verdicts, outsideS = 0 }: MadeUp): DebriefCriterion {
-  const isTimed = TIMED.includes(id);
+  const isTimed = TIMED.has(id);
   const timeOutsideS = isTimed ? { atLeast: 0, best: outsideS, atMost: outsideS } : null;
   const assessedS = isTimed ? 100 : 0;
   return {

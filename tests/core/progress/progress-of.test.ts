@@ -155,6 +155,19 @@ describe('a trend', () => {
     expect(lineOf(record, 'glidepath-final').trend).toMatchObject({ change: 'not-sure', slopePerLesson: 0 });
   });
 
+  it('says nothing of how far, where most lessons have the same figure', () => {
+    const stability = (lesson: number) => ({
+      stability: lesson % 3 === 0 ? ('not-met' as const) : ('met' as const),
+    });
+    const record = recordOf(lessonsOf(20, 1, (lesson) => ({ verdicts: stability(lesson) })));
+    expect(lineOf(record, 'stability').trend).toMatchObject({
+      change: 'not-sure',
+      interval: null,
+      why: 'Too many lessons have the same figure for more to be told.',
+    });
+    expect(lineOf(record, 'minimums').trend).toMatchObject({ interval: { low: 0, high: 0 }, why: null });
+  });
+
   it('counts lessons without a figure as lessons that went by', () => {
     const made = lessonsOf(9, 1, (lesson) => ({
       ...falling(lesson),
