@@ -1,5 +1,6 @@
 import { median } from '../numeric/median.ts';
 import type { Verdict } from '../standard/judgement.ts';
+import { inSentence } from './in-sentence.ts';
 import { hasRms, type ApproachFacts, type CriterionFacts } from './approach-facts.ts';
 import type { LessonCell, Measure, ProgressLine, ProgressUnit, VerdictCounts } from './progress.ts';
 
@@ -11,10 +12,18 @@ export type LessonApproaches = readonly ApproachFacts[];
 
 /** Every criterion of the standard over the lessons, in its order, and the level last. */
 export function linesOf(lessons: readonly LessonApproaches[]): UntrendedLine[] {
-  const titles = new Map(
-    lessons.flat().flatMap(({ criteria }) => criteria.map(({ id, title }) => [id, title] as const)),
-  );
-  return [...[...titles].map(([id, title]) => criterionLine(id, title, lessons)), levelLine(lessons)];
+  const titles = new Map<string, Set<string>>();
+  for (const { id, title } of lessons.flat().flatMap(({ criteria }) => criteria))
+    titles.set(id, (titles.get(id) ?? new Set()).add(title));
+  return [
+    ...[...titles].map(([id, all]) => criterionLine(id, titleOf([...all]), lessons)),
+    levelLine(lessons),
+  ];
+}
+
+/** One criterion has two titles where its gate goes by the conditions that were stated: both are said. */
+function titleOf([first, ...others]: readonly string[]): string {
+  return [first!, ...others.map(inSentence)].join(' or ');
 }
 
 function criterionLine(id: string, title: string, lessons: readonly LessonApproaches[]): UntrendedLine {

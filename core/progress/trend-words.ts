@@ -28,7 +28,8 @@ export function trendWords({ unit, better, trend }: ProgressLine): string {
   const { change, slopePerLesson, interval } = trend;
   if (change === 'too-few') return 'too few to tell';
   const gain = better === 'higher' ? slopePerLesson! : -slopePerLesson!;
-  if (interval === null) return `no sure change: ${soFar(gain, unit)}`;
+  if (interval === null) return gain === 0 ? 'no sure change' : `no sure change: ${soFar(gain, unit)}`;
+  if (interval.low === 0 && interval.high === 0) return 'the same in every lesson';
   const ends = better === 'higher' ? [interval.low, interval.high] : [-interval.high, -interval.low];
   if (change === 'not-sure') return `no sure change: ${between(ends, unit)}`;
   const [least, most] = ends.map(Math.abs).sort((a, b) => a - b) as [number, number];
@@ -36,12 +37,11 @@ export function trendWords({ unit, better, trend }: ProgressLine): string {
 }
 
 function soFar(gain: number, unit: ProgressUnit): string {
-  return gain === 0 ? 'unchanged so far' : `${sideOf(gain)} by ${amount(gain, unit)} a lesson so far`;
+  return `${sideOf(gain)} by ${amount(gain, unit)} a lesson so far`;
 }
 
 function between(ends: readonly number[], unit: ProgressUnit): string {
   const [least, most] = ends as [number, number];
-  if (least === 0 && most === 0) return 'the same in every lesson';
   const end = (gain: number) => (gain === 0 ? 'none' : `${figure(gain, unit)} ${sideOf(gain)}`);
   return `between ${end(least)} and ${end(most)} a lesson, in ${AMOUNTS[unit].name}`;
 }

@@ -14,6 +14,8 @@ export interface MadeUp {
   readonly standard?: string;
   readonly standardText?: string;
   readonly engine?: string;
+  /** The gate on which stability stands, in words. */
+  readonly gate?: string;
   readonly flown?: ApproachDebrief['stated']['flown'];
   readonly verdicts?: Readonly<Record<string, Verdict>>;
   readonly glidepathRms?: number;
@@ -40,13 +42,13 @@ const TITLES: Readonly<Record<string, string>> = {
   'localizer-final': 'Localizer on final',
   'glidepath-final': 'Glidepath on final',
   'airspeed-final': 'Airspeed on final',
-  stability: 'Stability',
+  stability: 'Stable from 1,000 ft',
   minimums: 'Minimums',
 };
 const FINAL = { kind: 'final', startUtc: '2026-05-01T10:05:00Z', endUtc: '2026-05-01T10:07:00Z' };
 
 /** The parts of a debrief that progress reads, and no others. */
-export function madeUp(what: MadeUp = {}): ApproachFacts[] {
+function madeUp(what: MadeUp = {}): ApproachFacts[] {
   const { lesson = 1, minute = 0, log = `log of lesson ${lesson}`, standard = 'instrument-rating' } = what;
   const clock = (m: number) =>
     `2026-05-01T${String(10 + Math.floor(m / 60)).padStart(2, '0')}:${String(m % 60).padStart(2, '0')}:00Z`;
@@ -73,17 +75,17 @@ export function madeUp(what: MadeUp = {}): ApproachFacts[] {
   return factsOf({ lessonId: `lesson-${lesson}`, date: dateOf(lesson), standardText, debrief });
 }
 
-export function dateOf(lesson: number): string {
+function dateOf(lesson: number): string {
   return `2026-05-${String(lesson).padStart(2, '0')}`;
 }
 
-function criterionOf(id: string, { verdicts, outsideS = 0 }: MadeUp): DebriefCriterion {
+function criterionOf(id: string, { verdicts, outsideS = 0, gate }: MadeUp): DebriefCriterion {
   const isTimed = TIMED.has(id);
   const timeOutsideS = isTimed ? { atLeast: 0, best: outsideS, atMost: outsideS } : null;
   const assessedS = isTimed ? 100 : 0;
   return {
     id,
-    title: TITLES[id]!,
+    title: gate && id === 'stability' ? `Stable from ${gate}` : TITLES[id]!,
     verdict: verdicts?.[id] ?? 'met',
     assessedS,
     timeOutsideS,

@@ -78,6 +78,11 @@ describe('a record over lessons', () => {
     ]);
   });
 
+  it('names both gates where stability stood on one or the other', () => {
+    const record = recordOf([{ minute: 0 }, { minute: 10, gate: '500 ft' }]);
+    expect(lineOf(record, 'stability').title).toBe('Stable from 1,000 ft or stable from 500 ft');
+  });
+
   it('takes the middle of levels that stand, and counts those between two and those not graded', () => {
     const record = recordOf([
       { minute: 0, level: [4, 4, 4] },
@@ -267,7 +272,7 @@ describe('what to practise', () => {
   it('names what was not met as often', () => {
     const { practise } = recordOf([{ verdicts: { stability: 'not-met', minimums: 'not-met' } }]);
     expect(practise!.sentence).toBe(
-      'Stability: not met in 1 of 1 approach in the last lesson. As often not met: minimums.',
+      'Stable from 1,000 ft: not met in 1 of 1 approach in the last lesson. As often not met: minimums.',
     );
   });
 
