@@ -4,8 +4,8 @@ export class StandIns {
   /** By the first word of a name: where the name begins before it, and how long it is, the longest first. */
   readonly #shapes = new Map<string, Shape[]>();
 
-  constructor(names: Iterable<readonly [name: string, standIn: string]>) {
-    this.#byName = new Map([...names].map(([name, standIn]) => [name.toLowerCase(), standIn]));
+  constructor(names: readonly (readonly [name: string, standIn: string])[]) {
+    this.#byName = new Map(names.map(([name, standIn]) => [name.toLowerCase(), standIn]));
     for (const [name] of names) {
       const first = /[\p{L}\p{N}]+/u.exec(name);
       if (first) this.#addShape(first[0].toLowerCase(), { before: first.index, length: name.length });
