@@ -86,6 +86,8 @@ const ROW = z.strictObject({
   scoreLow: FIGURE,
   scoreHigh: FIGURE,
   summary: z.string(),
+  /** Hash of the debrief's document: what is signed is this one. */
+  document: SHA256,
 });
 export type FlightRow = z.infer<typeof ROW>;
 
@@ -209,8 +211,11 @@ const TO_KEEP = z.strictObject({
   ]),
   /** Of the lesson; null: the day on which the log begins. */
   date: DATE.nullable(),
-  /** A debrief of it that is kept already is made anew, by what is stated now. */
-  isStatedAnew: z.boolean(),
+  /**
+   * `bring-in`: a log that is there already is passed over. `keep`: it is debriefed at this facility and by this standard
+   * where it was not yet. `anew`: what is kept of that is made anew, by what is stated now.
+   */
+  how: z.enum(['bring-in', 'keep', 'anew']),
 });
 
 const KEPT = z.discriminatedUnion('became', [
@@ -222,7 +227,10 @@ const KEPT = z.discriminatedUnion('became', [
     student: z.string().nullable(),
     lessonId: ID,
     date: z.string(),
-    debriefIds: z.array(ID),
+    /** The debrief at the first of the facilities by the standard; null where there is none. */
+    debriefId: ID.nullable(),
+    /** It was there already, and stays in that lesson though another was asked for. */
+    stays: z.boolean(),
     warnings: z.array(z.string()),
   }),
   z.strictObject({ became: z.literal('refused'), why: z.string() }),
@@ -270,6 +278,13 @@ export const LIBRARY_CALLS = {
       date: z.string(),
     }),
   },
+  /** Where logs are kept; those that are not in the library are left out. */
+  whereKept: {
+    input: z.strictObject({ sha256s: z.array(SHA256).max(1000) }),
+    output: z.array(
+      z.strictObject({ sha256: SHA256, lessonId: ID, student: z.string().nullable(), date: z.string() }),
+    ),
+  },
   moveLogs: {
     input: z.strictObject({
       sha256s: z.array(SHA256).max(MOST_LOGS),
@@ -280,7 +295,8 @@ export const LIBRARY_CALLS = {
     }),
     output: z.strictObject({ move: MOVE.nullable() }),
   },
-  undoMove: { input: NOTHING, output: z.strictObject({ move: MOVE.nullable() }) },
+  /** Undoes that move, where it is the last one still. */
+  undoMove: { input: z.strictObject({ id: ID }), output: z.strictObject({ move: MOVE.nullable() }) },
   readRoster: {
     input: z.strictObject({ text: z.string().max(5_000_000) }),
     output: z.strictObject({
@@ -314,7 +330,13 @@ export const LIBRARY_CALLS = {
   },
   reachGoal: { input: z.strictObject({ id: ID, isReached: z.boolean() }), output: NOTHING },
   signDebrief: {
-    input: z.strictObject({ debriefId: ID, name: NAME, act: z.enum(['graded', 'countersigned']) }),
+    input: z.strictObject({
+      debriefId: ID,
+      /** What was looked at: another one is not signed. */
+      document: SHA256,
+      name: NAME,
+      act: z.enum(['graded', 'countersigned']),
+    }),
     output: NOTHING,
   },
   /** What there is of a student, before it is deleted. */
@@ -332,7 +354,7 @@ export const LIBRARY_CALLS = {
   deleteStudent: {
     input: z.strictObject({ studentId: ID }),
     /** What is left to do, a sentence each; empty when every byte has gone. */
-    output: z.strictObject({ left: z.array(z.string()) }),
+    output: z.strictObject({ left: z.array(z.string()), logs: z.array(SHA256) }),
   },
   /** Both write into a new folder of the host's choosing, and name it. */
   backUpLibrary: {

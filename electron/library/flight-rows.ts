@@ -74,6 +74,7 @@ export function flightRows(
       'approaches.score_low as scoreLow',
       'approaches.score_high as scoreHigh',
       'approaches.summary',
+      'debriefs.document_sha256 as document',
     ]);
   return { total, rows: library.all(ordered(rows, order)) };
 }

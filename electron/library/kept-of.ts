@@ -1,9 +1,24 @@
-import { logHere } from './kept-log.ts';
+import type { Facility } from '../../core/facility/facility-schema.ts';
+import { debriefsAt, logHere } from './kept-log.ts';
 import { from, type Library } from './library.ts';
 
+/** In whose lesson and of which day logs are; those that are not here are left out. */
+export function whereKept(library: Library, sha256s: readonly string[]) {
+  return library.all(
+    from
+      .selectFrom('logs')
+      .innerJoin('lessons', 'lessons.id', 'logs.lesson_id')
+      .leftJoin('people', 'people.id', 'lessons.student_id')
+      .select(['logs.sha256', 'lessons.id as lessonId', 'people.name as student', 'lessons.date'])
+      .where('logs.sha256', 'in', sha256s),
+  );
+}
+
 /** What is kept of a log that is in the library: how much was found in it, where, and whose it is. */
-export function keptOf(library: Library, sha256: string) {
-  const { lessonId, debriefs } = logHere(library, sha256)!;
+export function keptOf(library: Library, sha256: string, facility: Facility, standardId: string) {
+  const here = logHere(library, sha256)!;
+  const { lessonId, debriefs } = here;
+  const made = debriefsAt(here, facility).find(({ standard_id }) => standard_id === standardId);
   const { student, date } = library.first(
     from
       .selectFrom('lessons')
@@ -16,5 +31,5 @@ export function keptOf(library: Library, sha256: string) {
     from.selectFrom('approaches').select('number').where('debrief_id', 'in', debriefIds),
   );
   const facilities = [...new Set(debriefs.map(({ name }) => name))];
-  return { lessonId, student, date, debriefIds, facilities, approaches: approaches.length };
+  return { lessonId, student, date, debriefId: made?.id ?? null, facilities, approaches: approaches.length };
 }

@@ -35,16 +35,26 @@ export function agreeGoal(library: Library, goal: Pick<Goal, 'student_id' | 'les
   return row.id;
 }
 
-/** A goal is reached, or is not after all. */
-export function reachGoal(library: Library, id: string, isReached = true): void {
+/** A goal is reached, or is not after all; false where it is not there. */
+export function reachGoal(library: Library, id: string, isReached = true): boolean {
   const reached_utc = isReached ? new Date().toISOString() : null;
-  library.write(() => library.run(from.updateTable('goals').set({ reached_utc }).where('id', '=', id)));
+  return library.write(() => {
+    const isThere = library.first(from.selectFrom('goals').select('id').where('id', '=', id)) !== null;
+    library.run(from.updateTable('goals').set({ reached_utc }).where('id', '=', id));
+    return isThere;
+  });
 }
 
 export function goalsOf(library: Library, studentId: string): Goal[] {
   return library.all(
     from.selectFrom('goals').selectAll().where('student_id', '=', studentId).orderBy('agreed_utc'),
   );
+}
+
+/** The hash of the document that a debrief stands by; null where it is not there. */
+export function documentOf(library: Library, debriefId: string): string | null {
+  const debrief = from.selectFrom('debriefs').select('document_sha256').where('id', '=', debriefId);
+  return library.first(debrief)?.document_sha256 ?? null;
 }
 
 /** Signs the document that the debrief stands by now; it is kept when a newer engine makes another. */

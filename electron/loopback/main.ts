@@ -38,7 +38,7 @@ const loopback = await serveLoopback({
 async function end(why: string): Promise<void> {
   process.stderr.write(`${why}\n`);
   await loopback.close();
-  await library.close();
+  await library.end();
   process.exit(0);
 }
 process.on('SIGINT', () => void end('Stopped.'));

@@ -33,10 +33,10 @@ export function keepInLibrary(host: LibraryHost, input: ToKeep): Promise<Output<
       date: input.date,
       settings,
       judging,
-      isAnew: input.isStatedAnew,
+      isAnew: input.how === 'anew',
       // What is open is kept at its facility and by its standard, whatever it was kept by before.
-      areFacilitiesNamed: input.isStatedAnew,
-      isStandardNamed: input.isStatedAnew,
+      areFacilitiesNamed: input.how !== 'bring-in',
+      isStandardNamed: input.how !== 'bring-in',
       ...(input.student.by === 'folder' && { rule: folderRule(library, room, input, input.student) }),
     };
     const imported = await room.importLog(library, log, asked, ONE_LOG, host.debriefers(room).debrief);
@@ -46,8 +46,9 @@ export function keepInLibrary(host: LibraryHost, input: ToKeep): Promise<Output<
     }
     const warnings = imported.issues.filter(({ severity }) => severity === 'warning');
     return {
-      ...room.keptOf(library, room.sha256Of(log.bytes)),
+      ...room.keptOf(library, room.sha256Of(log.bytes), facilities[0].facility, judging.standard.id),
       became: imported.value.became,
+      stays: imported.value.became === 'kept' && imported.value.stays !== null,
       warnings: warnings.map(({ message }) => message),
     };
   });

@@ -78,6 +78,13 @@ export class LibraryHost {
     if (this.#work) this.#work.isStopped = true;
   }
 
+  /** Ends what is under way where that is safe, and closes: what was confirmed is in the file. */
+  async end(): Promise<void> {
+    this.stop();
+    await Promise.allSettled([...this.#underWay, this.#apart]);
+    await this.close();
+  }
+
   /** Puts what is open in order, so that nothing but the file is left of it. */
   async close(): Promise<void> {
     const [open, debriefers] = [this.#open, this.#debriefers];

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Services } from '../bridge/calls.ts';
 import { Gone, Unusable } from '../bridge/gate.ts';
@@ -51,12 +51,12 @@ function listsOf(host: LibraryHost): Pick<LibraryServices, Lists | 'readDebrief'
       (await host.ask((library, room) => room.logsWithoutApproach(library))) ?? [],
     lesson: async ({ id }) => {
       const page = await host.ask((library, room) => room.lessonPage(library, id));
-      if (page === null) throw new Gone('This lesson is not in the library any more.');
+      if (page === null) throw gone('lesson');
       return page;
     },
     readDebrief: async ({ debriefId }) => {
       const kept = await host.ask((library, room) => room.keptDebrief(library, debriefId));
-      if (kept === null) throw new Unusable('This debrief is not in the library any more.');
+      if (kept === null) throw gone('debrief');
       return kept;
     },
   };
@@ -69,6 +69,7 @@ function recordOf(host: LibraryHost): Pick<LibraryServices, Kept> {
   return {
     changeLesson: ({ id, change: { instructor, ...facts } }) =>
       existing(host, (library, room) => {
+        if (room.lessonPage(library, id) === null) throw gone('lesson');
         const named =
           instructor === undefined
             ? {}
@@ -77,6 +78,7 @@ function recordOf(host: LibraryHost): Pick<LibraryServices, Kept> {
       }),
     addNote: ({ lessonId, debriefId, aboutUtc, author, text }) =>
       existing(host, (library, room) => {
+        if (room.lessonPage(library, lessonId) === null) throw gone('lesson');
         room.addNote(library, {
           lesson_id: lessonId,
           debrief_id: debriefId,
@@ -87,6 +89,7 @@ function recordOf(host: LibraryHost): Pick<LibraryServices, Kept> {
       }),
     giveEstimate: ({ debriefId, aboutUtc, level, words }) =>
       existing(host, (library, room) => {
+        if (room.documentOf(library, debriefId) === null) throw gone('debrief');
         if (level === null && !words) throw new Unusable('An estimate is a level, words, or both.');
         room.addEstimate(library, {
           debrief_id: debriefId,
@@ -97,12 +100,19 @@ function recordOf(host: LibraryHost): Pick<LibraryServices, Kept> {
       }),
     agreeGoal: ({ studentId, lessonId, text }) =>
       existing(host, (library, room) => {
+        if (room.personById(library, studentId) === null) throw gone('student');
         room.agreeGoal(library, { student_id: studentId, lesson_id: lessonId, text });
       }),
     reachGoal: ({ id, isReached }) =>
-      existing(host, (library, room) => room.reachGoal(library, id, isReached)),
-    signDebrief: ({ debriefId, name, act }) =>
       existing(host, (library, room) => {
+        if (!room.reachGoal(library, id, isReached)) throw gone('goal');
+      }),
+    signDebrief: ({ debriefId, document, name, act }) =>
+      existing(host, (library, room) => {
+        const current = room.documentOf(library, debriefId);
+        if (current === null) throw gone('debrief');
+        if (current !== document)
+          throw new Unusable('The debrief was made anew meanwhile: look at it before you sign it.');
         room.sign(library, {
           debrief_id: debriefId,
           person_id: personOf(library, room, 'instructor', name),
@@ -113,7 +123,9 @@ function recordOf(host: LibraryHost): Pick<LibraryServices, Kept> {
   };
 }
 
-function assignmentOf(host: LibraryHost): Pick<LibraryServices, 'keepInLibrary' | 'moveLogs' | 'undoMove'> {
+function assignmentOf(
+  host: LibraryHost,
+): Pick<LibraryServices, 'keepInLibrary' | 'moveLogs' | 'undoMove' | 'whereKept'> {
   return {
     keepInLibrary: (input) => keepInLibrary(host, input),
     moveLogs: async ({ sha256s, student, date }) => {
@@ -123,29 +135,40 @@ function assignmentOf(host: LibraryHost): Pick<LibraryServices, 'keepInLibrary' 
       });
       return { move };
     },
-    undoMove: async () => ({ move: await host.ask((library, room) => room.undoMove(library)) }),
+    undoMove: async ({ id }) => ({
+      move: await host.ask((library, room) => {
+        // Another may have moved something meanwhile, which is not what was to be undone.
+        if (room.lastMove(library)?.id !== id)
+          throw new Unusable('That was not the last move any more: look at what is shown now.');
+        return room.undoMove(library);
+      }),
+    }),
+    whereKept: async ({ sha256s }) =>
+      (await host.ask((library, room) => room.whereKept(library, sha256s))) ?? [],
   };
 }
 
 function studentsOf(host: LibraryHost): Pick<LibraryServices, 'holdings' | 'deleteStudent'> {
-  const gone = () => new Unusable('This student is not in the library any more.');
   return {
     holdings: async ({ studentId }) => {
       const held = await host.ask((library, room) => {
         const person = room.personById(library, studentId);
         return person && { name: person.name, ...room.holdingsOf(library, person) };
       });
-      if (held === null) throw gone();
+      if (held === null) throw gone('student');
       return { ...held, logs: held.logs.length };
     },
     deleteStudent: async ({ studentId }) => {
       const deleted = await host.ask((library, room) => {
         const person = room.personById(library, studentId);
-        return person && room.deleteStudent(library, person);
+        if (!person) return null;
+        const { logs } = room.holdingsOf(library, person);
+        return { ...room.deleteStudent(library, person), logs };
       });
-      if (deleted === null) throw gone();
-      const { unfinished, left } = deleted;
+      if (deleted === null) throw gone('student');
+      const { unfinished, left, logs } = deleted;
       return {
+        logs,
         left: [
           ...(unfinished
             ? [`Bytes may still be on the disk: ${unfinished.message} \`halfdot check\` does the rest.`]
@@ -219,6 +242,11 @@ function rosterRead(library: Library, room: LibraryRoom, text: string) {
   };
 }
 
+/** Another window or command may have taken it away. */
+function gone(what: 'lesson' | 'debrief' | 'student' | 'goal'): Gone {
+  return new Gone(`This ${what} is not in the library any more.`);
+}
+
 async function existing(
   host: LibraryHost,
   work: (library: Library, room: LibraryRoom) => void,
@@ -236,8 +264,11 @@ function personOf(library: Library, room: LibraryRoom, role: 'student' | 'instru
   return library.write(() => room.keepPerson(library, role, name));
 }
 
-/** A folder that is not there yet, named by the moment. */
+/** A folder that is not there yet, named by the moment; what an interrupted one has left there goes. */
 function freeFolder(parent: string): string {
+  if (existsSync(parent))
+    for (const name of readdirSync(parent))
+      if (/^\d{4}-.*\.\d+\.part$/.test(name)) rmSync(join(parent, name), { recursive: true, force: true });
   const moment = new Date().toISOString().slice(0, 19).replaceAll(':', '');
   for (let n = 1; ; n++) {
     const folder = join(parent, n === 1 ? moment : `${moment}-${n}`);
@@ -245,12 +276,20 @@ function freeFolder(parent: string): string {
   }
 }
 
+const BACKUP = /^(\d{4}-\d\d-\d\d)T(\d\d)(\d\d)(\d\d)(?:-\d+)?$/;
+
+/** Those that are whole, the newest first: a folder has its name once all of it is on the disk. */
 function backupsIn(folder: string): { name: string; madeUtc: string }[] {
   if (!existsSync(folder)) return [];
   return readdirSync(folder)
-    .filter((name) => existsSync(join(folder, name, 'library.sqlite')))
-    .map((name) => ({ name, madeUtc: statSync(join(folder, name, 'library.sqlite')).mtime.toISOString() }))
-    .sort((a, b) => (a.madeUtc < b.madeUtc ? 1 : -1));
+    .flatMap((name) => {
+      const parts = BACKUP.exec(name);
+      if (!parts || !existsSync(join(folder, name, 'library.sqlite'))) return [];
+      // By its name: a copy of a file has another time.
+      const [, day, hour, minute, second] = parts;
+      return [{ name, madeUtc: `${day}T${hour}:${minute}:${second}.000Z` }];
+    })
+    .toSorted((a, b) => (a.name < b.name ? 1 : -1));
 }
 
 function lessonsOf(host: LibraryHost): Pick<LibraryServices, 'lessons'> {

@@ -67,8 +67,8 @@ export interface KeptAs {
   readonly lessonId: string;
   readonly student: string | null;
   readonly date: string;
-  /** What was stated when it was kept: what is stated since is not kept yet. */
-  readonly statements: string;
+  /** What was stated when it was kept, so far as this page knows: what is stated since is not kept yet. */
+  readonly statements: string | null;
 }
 
 /** One log that is open. */

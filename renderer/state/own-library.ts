@@ -4,7 +4,7 @@ import { LARGEST_KEPT_BYTES } from '../../electron/bridge/kept-limits.ts';
 import type { CallName, Input, Output } from '../../electron/bridge/calls.ts';
 import type { FlightFilter, Kept } from '../../electron/bridge/library-calls.ts';
 import type { AskedDebrief } from '../worker/protocol.ts';
-import type { AppState, Bringing, Flight, KeptAs } from './app-state.ts';
+import { lastRead, type AppState, type Bringing, type Flight, type KeptAs } from './app-state.ts';
 import { base64Of, bytesOf, call, HostProblem } from './host.ts';
 import { askedStandard } from './own-standards.ts';
 import { statementsOf } from './recent-entry.ts';
@@ -24,6 +24,8 @@ interface Parts {
   readonly open: (name: string, bytes: ArrayBuffer, opening: Opening) => Promise<string | null>;
   /** The facility with this content, which is put beside the others if need be. */
   readonly facilityFor: (text: string) => Promise<string>;
+  /** Takes logs off the list of those opened lately, with the copies of them. */
+  readonly forget: (sha256s: readonly string[]) => Promise<void>;
 }
 
 /** So many logs are on their way to the host at a time: while one is debriefed, the next is handed over. */
@@ -35,6 +37,8 @@ export class OwnLibrary {
   #isStopping = false;
   /** Which open log shows which debrief of the library. */
   readonly #opened = new Map<string, string>();
+  /** Debriefs that are being fetched, so that a second press does not fetch them twice. */
+  readonly #opening = new Set<string>();
 
   constructor(parts: Parts) {
     this.#parts = parts;
@@ -50,6 +54,7 @@ export class OwnLibrary {
       const overview = await call('library', {});
       const { changes } = store.state().library;
       store.dispatch({ do: 'library', library: { overview, changes: changes + 1 } });
+      await this.#lookUp();
     } catch (error) {
       tell(error);
     }
@@ -67,57 +72,109 @@ export class OwnLibrary {
     }
   }
 
-  /** Keeps an open log with its debrief as it is stated now. */
-  async keep(flightId: string, student: string | null, date: string | null): Promise<void> {
+  /**
+   * Keeps an open log with its debrief as it is stated now. A debrief of it that is there already is left as it is, but
+   * where it is to be made anew.
+   */
+  async keep(
+    flightId: string,
+    how: 'keep' | 'anew',
+    student: string | null,
+    date: string | null,
+  ): Promise<void> {
     const { store, askedDebrief, bytes, tell } = this.#parts;
-    const flight = store.state().flights.find(({ id }) => id === flightId);
+    const flight = this.#flight(flightId);
     const asked = askedDebrief(flightId);
     const content = await bytes(flightId);
     if (!flight || !asked || !content) return;
-    const said = asked.asked;
     const kept = await this.change('keepInLibrary', {
       name: flight.name,
       folders: [],
       base64: await base64Of(content),
       facilities: [asked.facility.text],
-      asked: { ...said, settings: flight.settings },
+      asked: { ...asked.asked, settings: flight.settings },
       student: student === null ? { by: 'nobody' } : { by: 'name', name: student },
       date,
-      isStatedAnew: true,
+      how,
     });
     if (kept === null) return;
     if (kept.became === 'refused') return tell(new HostProblem(kept.why));
-    if (student !== null && kept.student !== student) tell(new HostProblem(staysWords(flight, kept)));
-    store.dispatch({ do: 'change', id: flightId, change: { kept: keptAs(flight, kept) } });
-    await this.#keepEstimate(flight, kept.debriefIds);
+    const isThere = kept.became === 'known';
+    if (isThere || kept.stays) tell(new HostProblem(staysWords(flight, kept)));
+    const as = { ...keptAs(flight, kept), ...(isThere && { statements: null }) };
+    store.dispatch({ do: 'change', id: flightId, change: { kept: as } });
+    if (kept.became === 'kept' && !kept.stays) await this.#keepEstimate(flight, kept.debriefId);
   }
 
   /** Opens a kept debrief with everything that it was made of; one that is open already is shown. */
   async open(debriefId: string): Promise<void> {
-    const { store, tell, open, facilityFor } = this.#parts;
-    const isOpen = this.#opened.get(debriefId);
-    const there = store.state().flights.find(({ id }) => id === isOpen);
+    const { store, tell } = this.#parts;
+    const there = this.#flight(this.#opened.get(debriefId));
     if (there) return store.dispatch({ do: 'choose', id: there.id });
+    if (this.#opening.has(debriefId)) return;
+    this.#opening.add(debriefId);
     try {
-      const kept = await call('readDebrief', { debriefId });
-      const { stated, settings, heights, antennaHeightFt } = kept;
-      const id = await open(kept.name, bytesOf(kept.base64), {
-        isStated: true,
-        isCopied: true,
-        stated: stated as Partial<Stated>,
-        settings: settings as LogSettings,
-        heights,
-        antennaHeightFt,
-        standardId: keptStandard(store.state(), kept.standardId),
-        facilityId: await facilityFor(kept.facility),
-      });
-      const flight = store.state().flights.find((one) => one.id === id);
-      if (!flight) return;
-      this.#opened.set(debriefId, flight.id);
-      store.dispatch({ do: 'change', id: flight.id, change: { kept: keptAs(flight, kept) } });
+      await this.#openNow(debriefId);
     } catch (error) {
       tell(error);
+    } finally {
+      this.#opening.delete(debriefId);
     }
+  }
+
+  async #openNow(debriefId: string): Promise<void> {
+    const { store, open, facilityFor } = this.#parts;
+    const kept = await call('readDebrief', { debriefId });
+    const { stated, settings, heights, antennaHeightFt } = kept;
+    const standardId = keptStandard(store.state(), kept.standardId);
+    const id = await open(kept.name, bytesOf(kept.base64), {
+      isStated: true,
+      isCopied: true,
+      stated: stated as Partial<Stated>,
+      settings: settings as LogSettings,
+      heights,
+      antennaHeightFt,
+      standardId,
+      facilityId: await facilityFor(kept.facility),
+    });
+    const flight = this.#flight(id ?? undefined);
+    if (!flight) return;
+    this.#opened.set(debriefId, flight.id);
+    // A standard of one's own may not be here: what is shown is not what was kept then, which a notice says.
+    const isAsKept = flight.standardId === standardId;
+    const as = { ...keptAs(flight, kept), ...(!isAsKept && { statements: null }) };
+    store.dispatch({ do: 'change', id: flight.id, change: { kept: as } });
+  }
+
+  /** Finds out where the logs that are open are kept: they may have been moved, or gone with their student. */
+  async #lookUp(): Promise<void> {
+    const { store } = this.#parts;
+    const open = store.state().flights.flatMap((flight) => {
+      const read = lastRead(flight.reading);
+      return read ? [{ id: flight.id, sha256: read.sha256 }] : [];
+    });
+    if (open.length === 0) return;
+    const places = await call('whereKept', { sha256s: open.map(({ sha256 }) => sha256) });
+    for (const { id, sha256 } of open) {
+      const before = this.#flight(id)?.kept ?? null;
+      const place = places.find((one) => one.sha256 === sha256);
+      const { lessonId, student, date } = place ?? {};
+      const kept =
+        place === undefined
+          ? null
+          : { lessonId: lessonId!, student: student!, date: date!, statements: before?.statements ?? null };
+      if (JSON.stringify(kept) !== JSON.stringify(before))
+        store.dispatch({ do: 'change', id, change: { kept } });
+    }
+  }
+
+  /** The same for one that was just opened. */
+  async lookUp(): Promise<void> {
+    await this.#lookUp().catch(this.tell);
+  }
+
+  #flight(id: string | undefined): Flight | undefined {
+    return this.#parts.store.state().flights.find((flight) => flight.id === id);
   }
 
   /** Brings logs in, one after the other; what is there already is told and passed over, so that it can be gone on. */
@@ -148,16 +205,15 @@ export class OwnLibrary {
     }
   }
 
-  async deleteStudent(studentId: string, name: string): Promise<void> {
+  async deleteStudent(studentId: string, name: string): Promise<boolean> {
     const deleted = await this.change('deleteStudent', { studentId });
-    if (deleted === null) return;
-    const { store } = this.#parts;
+    if (deleted === null) return false;
+    const { store, forget } = this.#parts;
+    // Copies of the logs that were opened lately are the student's as well.
+    await forget(deleted.logs);
     const left = deleted.left.length === 0 ? 'Nothing of it is left in the library.' : deleted.left.join(' ');
     store.dispatch({ do: 'notice', message: `${name} was deleted. ${left}` });
-    // What is open of it is kept nowhere any more.
-    for (const flight of store.state().flights)
-      if (flight.kept?.student === name)
-        store.dispatch({ do: 'change', id: flight.id, change: { kept: null } });
+    return true;
   }
 
   /** Adds the people of a file; what came of it in words. */
@@ -204,11 +260,10 @@ export class OwnLibrary {
   }
 
   /** Once, with the flight: what is thought later is no estimate. */
-  async #keepEstimate({ estimate, kept }: Flight, debriefIds: readonly string[]): Promise<void> {
-    if (kept !== null || estimate === null || estimate === 'open') return;
+  async #keepEstimate({ estimate, kept }: Flight, debriefId: string | null): Promise<void> {
+    if (kept !== null || debriefId === null || estimate === null || estimate === 'open') return;
     const { level, words } = estimate;
-    for (const debriefId of debriefIds)
-      await this.change('giveEstimate', { debriefId, aboutUtc: null, level, words: words || null });
+    await this.change('giveEstimate', { debriefId, aboutUtc: null, level, words: words || null });
   }
 
   async #bringOne(file: File, whose: Whose): Promise<Kept & { readonly name: string }> {
@@ -233,7 +288,7 @@ export class OwnLibrary {
         },
         student: whose,
         date: null,
-        isStatedAnew: false,
+        how: 'bring-in',
       });
       return { ...kept, name };
     } catch (error) {
@@ -285,10 +340,10 @@ function keptStandard({ standards }: AppState, id: string): string {
   return standards.find(({ reading }) => reading?.standard?.id === id)?.id ?? id;
 }
 
-/** A log that is in the library stays whose it is: to change that is done where it can be undone. */
+/** A log that is in the library stays whose it is, as it was stated: to change that is a step of its own. */
 function staysWords({ name }: Flight, { student, date }: { student: string | null; date: string }): string {
-  const whose = student === null ? 'with nobody' : `in ${student}’s`;
-  return `${name} was in the library already and stays ${whose} lesson of ${date}. Give it to somebody else on the page of that lesson.`;
+  const whose = student === null ? 'with nobody' : `as ${student}’s`;
+  return `${name} was in the library already, ${whose}, lesson of ${date}: nothing of it was changed. On the page of that lesson it can be given to somebody else.`;
 }
 
 /** Characters: a school has no more people. */

@@ -53,9 +53,15 @@ export class RecentFlights {
   }
 
   async forget({ sha256 }: Recent): Promise<void> {
+    await this.forgetLogs([sha256]);
+  }
+
+  /** Takes logs off the list by their content, and the copies of them away. */
+  async forgetLogs(sha256s: readonly string[]): Promise<void> {
+    const gone = new Set(sha256s);
     await this.#notes.change((notes) => ({
       ...notes,
-      recents: notes.recents.filter((recent) => recent.sha256 !== sha256),
+      recents: notes.recents.filter(({ sha256 }) => !gone.has(sha256)),
     }));
     await this.fetch();
   }

@@ -67,6 +67,7 @@ export class Session {
     tell: (error) => this.#tell(error),
     open: (name, bytes, opening) => this.open(name, bytes, opening),
     facilityFor: (text) => this.facilities.entryFor(text),
+    forget: (sha256s) => this.#recents.forgetLogs(sha256s),
     bytes: async (log) => {
       const done = await this.#analyst.start('bytes', { log }).done;
       return done.kind === 'done' ? done.value : null;
@@ -174,6 +175,7 @@ export class Session {
     const running = this.#analyst.start('read', { log: id, name, bytes, sha256, settings }, progress);
     await this.#read(id, running, { isAsRemembered: !isStated });
     if (!isSample && !isCopied) this.#recents.copy(id, name, bytes);
+    void this.library.lookUp();
     return this.#flight(id) ? id : null;
   }
 

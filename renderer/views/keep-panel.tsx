@@ -25,7 +25,7 @@ export function KeepPanel({ session, flightId }: Props) {
   if (!flight || overview === null) return null;
   const keep = async (student: string | null, date: string | null) => {
     // Where it is refused, which is told, the form stays with what was typed.
-    await session.library.keep(flightId, student, date);
+    await session.library.keep(flightId, 'keep', student, date);
   };
   const { kept } = flight;
   if (kept !== null)
@@ -34,7 +34,7 @@ export function KeepPanel({ session, flightId }: Props) {
         kept={kept}
         isAnswer={asking === 'open'}
         isChanged={kept.statements !== statementText(flight)}
-        keep={() => keep(null, null)}
+        keep={() => session.library.keep(flightId, 'anew', null, null)}
         show={() => session.store.dispatch({ do: 'lesson', lessonId: kept.lessonId })}
       />
     );
@@ -58,7 +58,8 @@ interface KeptProps {
   readonly show: () => void;
 }
 
-function Kept({ kept: { student, date }, isAnswer, isChanged, keep, show }: KeptProps) {
+function Kept({ kept, isAnswer, isChanged, keep, show }: KeptProps) {
+  const { student, date } = kept;
   const { isBusy, once } = useOnce();
   return (
     <div className="row keep-panel" role="group" aria-label="Library">
@@ -68,7 +69,7 @@ function Kept({ kept: { student, date }, isAnswer, isChanged, keep, show }: Kept
       </Button>
       {isChanged ? (
         <Button className="button primary" isDisabled={isBusy} onPress={() => once(keep)}>
-          Keep what was stated since
+          {kept.statements === null ? 'Keep what is stated now' : 'Keep what was stated since'}
         </Button>
       ) : null}
     </div>

@@ -83,7 +83,7 @@ function Estimates({ row, page }: { readonly row: FlightRow; readonly page: Less
 
 function Signatures({ page, overview, session }: Props) {
   const { signatures } = page;
-  const debriefIds = [...new Set(page.approaches.map(({ debriefId }) => debriefId))];
+  const debriefs = [...new Map(page.approaches.map((row) => [row.debriefId, row])).values()];
   return (
     <div className="signatures">
       {signatures.length === 0 ? null : (
@@ -91,7 +91,7 @@ function Signatures({ page, overview, session }: Props) {
           {signatures.map(({ debriefId, act, name, signedUtc, signed, current }) => (
             <li key={`${debriefId} ${act} ${name} ${signed}`}>
               {act === 'graded' ? 'Graded' : 'Countersigned'} by {name}, {signedUtc.slice(0, 10)}
-              {debriefIds.length > 1 ? ` (${placeOf(page, debriefId)})` : ''}
+              {debriefs.length > 1 ? ` (${placeOf(page, debriefId)})` : ''}
               {signed === current
                 ? ''
                 : '. The debrief was made anew since: what was signed is kept beside it'}
@@ -99,7 +99,7 @@ function Signatures({ page, overview, session }: Props) {
           ))}
         </ul>
       )}
-      <SignForm debriefIds={debriefIds} overview={overview} session={session} />
+      <SignForm debriefs={debriefs} overview={overview} session={session} />
     </div>
   );
 }

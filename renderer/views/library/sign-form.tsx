@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { Overview } from '../../../electron/bridge/library-calls.ts';
+import type { FlightRow, Overview } from '../../../electron/bridge/library-calls.ts';
 import type { Session } from '../../state/session.ts';
 import { DraftField } from '../draft-field.tsx';
 import { LONGEST } from './longest.ts';
@@ -8,7 +8,7 @@ import { useOnce } from './use-once.ts';
 
 interface Props {
   /** What is signed: every debrief of the lesson, as it stands now. */
-  readonly debriefIds: readonly string[];
+  readonly debriefs: readonly Pick<FlightRow, 'debriefId' | 'document'>[];
   readonly overview: Overview;
   readonly session: Session;
 }
@@ -16,7 +16,7 @@ interface Props {
 type Act = 'graded' | 'countersigned';
 
 /** Who graded, and who countersigns. */
-export function SignForm({ debriefIds, overview, session }: Props) {
+export function SignForm({ debriefs, overview, session }: Props) {
   const [act, setAct] = useState<Act | null>(null);
   // The form was opened by this button, which has the keyboard again afterwards.
   const [opener, setOpener] = useState<Act | null>(null);
@@ -30,8 +30,11 @@ export function SignForm({ debriefIds, overview, session }: Props) {
   if (act === null) return <Openers last={opener} ask={ask} />;
   const sign = async () => {
     if (name.trim() === '') return setWrong('Say your name.');
-    for (const debriefId of debriefIds)
-      await session.library.change('signDebrief', { debriefId, name: name.trim(), act });
+    for (const { debriefId, document } of debriefs) {
+      const signed = { debriefId, document, name: name.trim(), act };
+      // What was refused has been told, and is not signed: the form stays.
+      if ((await session.library.change('signDebrief', signed)) === null) return;
+    }
     setAct(null);
   };
   return (

@@ -24,6 +24,9 @@ export function useFlightRows({ filter, order, changes, tell }: Asked) {
   const key = JSON.stringify([filter, order, changes]);
   const [known, setKnown] = useState<Known | null>(null);
   const asked = useRef(new Set<string>());
+  /** What is asked for now: an answer that comes late, to an older question, is no answer any more. */
+  const latest = useRef(key);
+  latest.current = key;
   const ask = useCallback(
     async (part: number) => {
       const name = `${key} ${part}`;
@@ -36,6 +39,7 @@ export function useFlightRows({ filter, order, changes, tell }: Asked) {
           from: part * PART,
           count: PART,
         });
+        if (latest.current !== key) return;
         setKnown((before) => {
           const parts = new Map(before?.key === key ? before.parts : []);
           return { key, total, parts: parts.set(part, rows) };

@@ -1,103 +1,12 @@
-import {
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  writeFileSync,
-} from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { CallName, Input, Output } from '../../../electron/bridge/calls.ts';
-import { gateTo, type Answer } from '../../../electron/bridge/gate.ts';
-import { keepDocument, readDocument } from '../../../electron/library/documents.ts';
-import { openLibrary } from '../../../electron/library/open-library.ts';
-import { GivenFiles } from '../../../electron/services/given-files.ts';
-import { LibraryHost } from '../../../electron/services/library-host.ts';
-import { Samples } from '../../../electron/services/samples.ts';
-import { servicesOf } from '../../../electron/services/services.ts';
-import { SAMPLES } from '../library/some-library.ts';
-
-let folder: string;
-let library: LibraryHost;
-beforeEach(() => {
-  folder = mkdtempSync(join(tmpdir(), 'halfdot-host-'));
-  library = new LibraryHost(join(folder, 'library'));
-});
-afterEach(async () => {
-  await library.close();
-  rmSync(folder, { recursive: true, force: true });
-});
-
-/** As the page asks, through the gate that both hosts have. */
-function asked<N extends CallName>(name: N, input: Input<N>): Promise<Answer> {
-  const services = servicesOf('browser', {
-    samples: new Samples(SAMPLES),
-    given: new GivenFiles(),
-    userFolder: folder,
-    library,
-  });
-  return gateTo(services)(name, input);
-}
-
-async function call<N extends CallName>(name: N, input: Input<N>): Promise<Output<N>> {
-  const answer = await asked(name, input);
-  expect(answer).toMatchObject({ ok: true });
-  return (answer as { value: Output<N> }).value;
-}
-
-const sample = (name: string) => readFileSync(join(SAMPLES, name));
-
-function toKeep(name: string, change: Partial<Input<'keepInLibrary'>> = {}): Input<'keepInLibrary'> {
-  return {
-    name,
-    folders: [],
-    base64: sample(name).toString('base64'),
-    facilities: [sample('petrelholm-ils-07.json').toString()],
-    asked: {
-      standard: { kind: 'shipped', id: 'instrument-rating' },
-      stated: {},
-      settings: {},
-      heights: null,
-      antennaHeightFt: null,
-    },
-    student: { by: 'name', name: 'Rowan Teal' },
-    date: null,
-    isStatedAnew: false,
-    ...change,
-  };
-}
-
-async function kept(name = 'first-approach.csv', change: Partial<Input<'keepInLibrary'>> = {}) {
-  const answer = await call('keepInLibrary', toKeep(name, change));
-  if (answer.became === 'refused') throw new Error(answer.why);
-  return answer;
-}
-
-const EVERY = {
-  student: null,
-  lessonId: null,
-  facility: null,
-  fromDate: null,
-  toDate: null,
-  levelAtMost: null,
-  words: null,
-};
-const list = async (filter: Partial<typeof EVERY> = {}) =>
-  call('libraryFlights', {
-    filter: { ...EVERY, ...filter },
-    order: { by: 'flown', isDown: true },
-    from: 0,
-    count: 100,
-  });
+import { existsSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { asked, call, documentOf, EVERY, kept, library, list, sample, toKeep } from './library-over-gate.ts';
 
 describe('a library that was not begun', () => {
   it('is empty, and nothing is made by looking at it', async () => {
     expect(await call('library', {})).toMatchObject({ isBegun: false, students: [], approaches: 0 });
     expect(await list()).toEqual({ total: 0, rows: [] });
-    expect(await call('undoMove', {})).toEqual({ move: null });
+    expect(await asked('undoMove', { id: 'x' })).toMatchObject({ value: { move: null } });
     expect(existsSync(library.folder)).toBe(false);
   });
 
@@ -159,12 +68,17 @@ describe('keeping a log', () => {
   });
 
   it('makes a debrief anew by what is stated later; what was signed stays beside it', async () => {
-    const { debriefIds, lessonId } = await kept();
-    await call('signDebrief', { debriefId: debriefIds[0]!, name: 'Juniper Crane', act: 'graded' });
+    const { debriefId, lessonId } = await kept();
+    await call('signDebrief', {
+      debriefId: debriefId!,
+      document: await documentOf(),
+      name: 'Juniper Crane',
+      act: 'graded',
+    });
     const { asked: before } = toKeep('first-approach.csv');
     const stated = { targetAirspeedKt: 90, visualReferenceAtMinimums: 'seen' as const };
-    await kept('first-approach.csv', { asked: { ...before, stated }, isStatedAnew: true });
-    const read = await call('readDebrief', { debriefId: debriefIds[0]! });
+    await kept('first-approach.csv', { asked: { ...before, stated }, how: 'anew' });
+    const read = await call('readDebrief', { debriefId: debriefId! });
     expect(read.stated).toMatchObject(stated);
     expect(Buffer.from(read.base64, 'base64')).toEqual(sample('first-approach.csv'));
     const { signatures } = await call('lesson', { id: lessonId });
@@ -176,7 +90,7 @@ describe('keeping a log', () => {
 
 describe('a lesson', () => {
   it('holds what is said of it, and says who said it', async () => {
-    const { lessonId, debriefIds } = await kept();
+    const { lessonId, debriefId } = await kept();
     const { lesson } = await call('lesson', { id: lessonId });
     const { student_id: studentId } = lesson;
     // Each says one thing, and undoes no other.
@@ -190,7 +104,7 @@ describe('a lesson', () => {
       author: 'Juniper Crane',
       text: ' Ahead of it. ',
     });
-    await call('giveEstimate', { debriefId: debriefIds[0]!, aboutUtc: null, level: 4, words: '' });
+    await call('giveEstimate', { debriefId: debriefId!, aboutUtc: null, level: 4, words: '' });
     await call('agreeGoal', { studentId: studentId!, lessonId, text: 'Speed' });
     const page = await call('lesson', { id: lessonId });
     expect(page.lesson).toMatchObject({
@@ -210,12 +124,79 @@ describe('a lesson', () => {
   });
 
   it('is refused where it says nothing', async () => {
-    const { lessonId, debriefIds } = await kept();
+    const { lessonId, debriefId } = await kept();
     const note = { lessonId, debriefId: null, aboutUtc: null, author: null };
     expect(await asked('addNote', { ...note, text: '   ' })).toMatchObject({ ok: false, code: 'bad-value' });
     expect(
-      await asked('giveEstimate', { debriefId: debriefIds[0]!, aboutUtc: null, level: null, words: '' }),
+      await asked('giveEstimate', { debriefId: debriefId!, aboutUtc: null, level: null, words: '' }),
     ).toMatchObject({ ok: false, code: 'unusable' });
+  });
+});
+
+describe('a log that is in the library already', () => {
+  it('is left as it was stated, whoever is named for it, until it is to be made anew', async () => {
+    const { asked: before } = toKeep('first-approach.csv');
+    const stated = { targetAirspeedKt: 90, visualReferenceAtMinimums: 'seen' as const };
+    const first = await kept('first-approach.csv', { asked: { ...before, stated }, how: 'keep' });
+    const again = await kept('first-approach.csv', {
+      how: 'keep',
+      student: { by: 'name', name: 'Hazel Wren' },
+    });
+    expect(again).toMatchObject({ became: 'known', student: 'Rowan Teal', debriefId: first.debriefId });
+    expect((await call('readDebrief', { debriefId: first.debriefId! })).stated).toMatchObject(stated);
+    const standard = { kind: 'shipped', id: 'skill-test' } as const;
+    const second = await kept('first-approach.csv', { asked: { ...before, standard }, how: 'keep' });
+    expect(second).toMatchObject({ became: 'kept', student: 'Rowan Teal' });
+    expect(second.debriefId).not.toBe(first.debriefId);
+    const sha256 = (await list()).rows[0]!.sha256;
+    expect(await call('whereKept', { sha256s: [sha256, 'a'.repeat(64)] })).toMatchObject([
+      { sha256, student: 'Rowan Teal', date: '2026-03-14' },
+    ]);
+  });
+
+  it('is not signed by who saw another debrief of it', async () => {
+    const { debriefId } = await kept();
+    const document = await documentOf();
+    const { asked: before } = toKeep('first-approach.csv');
+    await kept('first-approach.csv', { asked: { ...before, stated: { targetAirspeedKt: 60 } }, how: 'anew' });
+    const signing = { debriefId: debriefId!, name: 'Juniper Crane', act: 'graded' as const };
+    expect(await asked('signDebrief', { ...signing, document })).toMatchObject({
+      code: 'unusable',
+      message: expect.stringContaining('made anew meanwhile'),
+    });
+    expect(await asked('signDebrief', { ...signing, document: await documentOf() })).toMatchObject({
+      ok: true,
+    });
+  });
+
+  it('is listed by its student’s name, and with nobody where it is nobody’s', async () => {
+    const { lessonId } = await kept();
+    const [row] = (await list()).rows;
+    const studentId = (await call('library', {})).students[0]!.id;
+    const listed = { id: lessonId, date: row!.date, logs: 1, approaches: 1 };
+    expect(await call('lessons', { studentId })).toEqual([listed]);
+    expect(await call('lessons', { studentId: null })).toEqual([]);
+    await call('moveLogs', { sha256s: [row!.sha256], student: null, date: null });
+    expect(await call('lessons', { studentId })).toEqual([]);
+    expect(await call('lessons', { studentId: null })).toMatchObject([{ logs: 1, approaches: 1 }]);
+  });
+
+  it('of which something has gone is told so in a sentence, and nobody is added for it', async () => {
+    await kept();
+    const answers = await Promise.all([
+      asked('addNote', { lessonId: 'x', debriefId: null, aboutUtc: null, author: 'Ash Heron', text: 'Well' }),
+      asked('changeLesson', { id: 'x', change: { instructor: 'Ash Heron' } }),
+      asked('giveEstimate', { debriefId: 'x', aboutUtc: null, level: 3, words: null }),
+      asked('agreeGoal', { studentId: 'x', lessonId: null, text: 'Calm' }),
+      asked('reachGoal', { id: 'x', isReached: true }),
+      asked('signDebrief', { debriefId: 'x', document: 'a'.repeat(64), name: 'Ash Heron', act: 'graded' }),
+    ]);
+    for (const answer of answers)
+      expect(answer).toMatchObject({
+        code: 'gone',
+        message: expect.stringMatching(/^This .* is not in the library any more\.$/),
+      });
+    expect((await call('library', {})).instructors).toEqual([]);
   });
 });
 
@@ -228,7 +209,8 @@ describe('who flew', () => {
     expect(move).toMatchObject({ logs: 2, student: 'Hazel Wren' });
     expect((await list()).rows.map(({ student }) => student)).toEqual(['Hazel Wren', 'Hazel Wren']);
     expect((await call('library', {})).lastMove).toEqual(move);
-    expect((await call('undoMove', {})).move).toMatchObject({ logs: 2 });
+    expect(await asked('undoMove', { id: 'another' })).toMatchObject({ ok: false, code: 'unusable' });
+    expect((await call('undoMove', { id: move!.id })).move).toMatchObject({ logs: 2 });
     expect((await list()).rows.map(({ student }) => student)).toEqual(['Rowan Teal', 'Rowan Teal']);
     expect((await call('library', {})).lastMove).toBeNull();
   });
@@ -239,119 +221,5 @@ describe('who flew', () => {
     expect(read).toMatchObject({ added: ['Rowan Teal', 'Juniper Crane'], known: 0 });
     expect(read.refused.join(' ')).toContain('"cook" on line 4');
     expect(await call('readRoster', { text })).toMatchObject({ added: [], known: 2 });
-  });
-});
-
-describe('the whole library', () => {
-  it('is backed up beside itself, and restored by that name alone', async () => {
-    await kept();
-    const { folder: made } = await call('backUpLibrary', {});
-    await kept('tidy-landing.csv');
-    const [backup] = await call('backups', {});
-    expect(made.endsWith(backup!.name)).toBe(true);
-    const { words } = await call('restoreLibrary', { name: backup!.name });
-    expect(words).toContain('1 log brought back');
-    expect((await list()).total).toBe(1);
-    for (const name of ['../library', '..', '', '/etc', `${backup!.name}/../${backup!.name}`])
-      expect(await asked('restoreLibrary', { name })).toMatchObject({ ok: false, code: 'unusable' });
-    expect((await list()).total).toBe(1);
-  });
-
-  it('makes what asks for it wait while a backup is restored, and does one long work at a time', async () => {
-    await kept();
-    await call('backUpLibrary', {});
-    const [backup] = await call('backups', {});
-    const [restored, during, second] = await Promise.all([
-      asked('restoreLibrary', { name: backup!.name }),
-      list(),
-      asked('backUpLibrary', {}),
-    ]);
-    expect(restored).toMatchObject({ ok: true });
-    expect(during.total).toBe(1);
-    expect(second).toMatchObject({
-      ok: false,
-      code: 'unusable',
-      message: expect.stringContaining('try again'),
-    });
-    expect(await call('libraryWork', {})).toBeNull();
-  });
-
-  it('makes the debriefs of another version anew, says what reads otherwise, and keeps what was signed', async () => {
-    const { debriefIds, lessonId } = await kept('tidy-landing.csv');
-    await call('signDebrief', { debriefId: debriefIds[0]!, name: 'Juniper Crane', act: 'graded' });
-    expect(await call('library', {})).toMatchObject({ ofOtherVersions: 0 });
-    await library.close();
-    const own = await openLibrary(library.folder, 'existing');
-    // As an older engine may have had it: another ending.
-    const document = readDocument(own, debriefIds[0]!);
-    const [approach] = document.approaches;
-    own.write(() =>
-      keepDocument(own, debriefIds[0]!, {
-        ...document,
-        engineVersion: '0.0.1',
-        approaches: [{ ...approach!, outcome: 'low-approach' }],
-      }),
-    );
-    own.close();
-    expect(await call('library', {})).toMatchObject({ ofOtherVersions: 1 });
-    const made = await call('recomputeLibrary', {});
-    expect(made).toMatchObject({ madeAnew: 1, left: [], isStopped: false });
-    expect(made.changed).toEqual([
-      {
-        name: 'tidy-landing.csv at Petrelholm ILS 07',
-        lines: ['approach 1, outcome: low-approach before, landed now'],
-      },
-    ]);
-    expect(await call('library', {})).toMatchObject({ ofOtherVersions: 0 });
-    expect((await call('lesson', { id: lessonId })).signatures).toHaveLength(1);
-    expect((await list()).rows[0]!.outcome).toBe('landed');
-  });
-
-  it('lists apart the logs in which no approach was found', async () => {
-    await kept('first-approach.csv', {
-      facilities: [sample('choughfell-ils-32.json').toString()],
-    });
-    expect((await list()).total).toBe(0);
-    expect(await call('logsWithoutApproach', {})).toMatchObject([
-      { fileName: 'first-approach.csv', student: 'Rowan Teal' },
-    ]);
-  });
-
-  it('deletes a student, and no other', async () => {
-    await kept('first-approach.csv');
-    await kept('tidy-landing.csv', { student: { by: 'name', name: 'Hazel Wren' } });
-    const { students } = await call('library', {});
-    const { id } = students.find(({ name }) => name === 'Rowan Teal')!;
-    expect(await call('holdings', { studentId: id })).toMatchObject({ lessons: 1, logs: 1, approaches: 1 });
-    expect(await call('deleteStudent', { studentId: id })).toEqual({ left: [] });
-    expect((await list()).rows.map(({ student }) => student)).toEqual(['Hazel Wren']);
-    expect(readdirSync(join(library.folder, 'logs'))).toHaveLength(1);
-    expect(await asked('deleteStudent', { studentId: id })).toMatchObject({ ok: false, code: 'unusable' });
-  });
-
-  it('that is damaged is told in a sentence, and opened once it was brought back', async () => {
-    await kept();
-    await library.close();
-    const file = join(library.folder, 'library.sqlite');
-    const whole = readFileSync(file);
-    writeFileSync(file, 'spoilt');
-    expect(await asked('library', {})).toMatchObject({
-      ok: false,
-      code: 'unusable',
-      message: expect.stringContaining('is damaged'),
-    });
-    writeFileSync(file, whole);
-    expect((await list()).total).toBe(1);
-  });
-
-  it('of a newer version is left alone, and told', async () => {
-    mkdirSync(library.folder, { recursive: true });
-    const own = await openLibrary(library.folder, 'create');
-    own.execute('PRAGMA user_version = 99');
-    own.close();
-    expect(await asked('library', {})).toMatchObject({
-      code: 'unusable',
-      message: expect.stringContaining('newer version'),
-    });
   });
 });
