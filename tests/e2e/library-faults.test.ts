@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { AppInPage, violationsIn } from './app-in-page.ts';
+import { AppInPage, showApp, violationsIn } from './app-in-page.ts';
 import { launch } from './browser.ts';
 import { serveAppIn } from './served-app.ts';
 
@@ -181,7 +181,12 @@ describe('a log that is open', () => {
 });
 
 describe('a student who is deleted', () => {
-  it('is no filter any more, and is not asked for', async () => {
+  it('is no filter any more, and is not asked for; a lesson shown elsewhere says that it has gone', async () => {
+    const other = await page.context().newPage();
+    await showApp(other, app.served);
+    await other.getByRole('button', { name: 'Flights', exact: true }).click();
+    await other.getByRole('button', { name: /^Lesson of Hazel Wren/ }).click();
+    await other.getByLabel('Aircraft').waitFor();
     await student().selectOption('Hazel Wren');
     await press('Delete Hazel Wren…');
     await page.getByText(/Backups and exports keep what they hold, also those made here\./).waitFor();
@@ -191,6 +196,11 @@ describe('a student who is deleted', () => {
     await soon(focused).toBe('Flights');
     expect(await student().inputValue()).toBe('');
     expect(await page.locator('.notice').count()).toBe(1);
+    await other.getByLabel('Aircraft').fill('QQ-XYZ');
+    await other.getByLabel('Aircraft').press('Enter');
+    await other.getByRole('heading', { name: 'This lesson is not in the library any more' }).waitFor();
+    expect(await other.getByRole('button', { name: 'Try again' }).count()).toBe(0);
+    await other.close();
   }, 60_000);
 });
 
@@ -214,7 +224,8 @@ describe('a library that cannot be read', () => {
     await page.getByText(/^Backed up with /).waitFor({ timeout: 60_000 });
     await startAnew(() => writeFileSync(join(library, 'library.sqlite'), 'spoilt'));
     await page.getByRole('heading', { name: 'The library could not be opened' }).waitFor();
-    expect(await page.getByRole('alert').textContent()).toMatch(/\.$/);
+    expect(await page.getByRole('alert').textContent()).toMatch(/library\.sqlite is damaged/);
+    expect(await page.locator('.notice').count()).toBe(0);
     expect(await violationsIn(page, 'a library that cannot be read')).toEqual([]);
     await press('Try again');
     await page.getByRole('heading', { name: 'The library could not be opened' }).waitFor();

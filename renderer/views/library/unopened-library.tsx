@@ -14,8 +14,11 @@ export function UnopenedLibrary({ session }: { readonly session: Session }) {
     // The page asked when it was loaded: what was refused then may work now.
     call('library', {}).then(
       () => session.library.fetch(),
-      (error: unknown) =>
-        setWhy(error instanceof HostProblem ? error.message : 'The library could not be read.'),
+      (error: unknown) => {
+        const words = error instanceof HostProblem ? error.message : 'The library could not be read.';
+        setWhy(words);
+        putAway(session, words);
+      },
     );
   }, [session, tries]);
   if (why === null) return <p role="status">Opening the library …</p>;
@@ -35,4 +38,10 @@ export function UnopenedLibrary({ session }: { readonly session: Session }) {
       <RestoreBox session={session} />
     </div>
   );
+}
+
+/** The view says it: above it, it would be said twice, and stay when it is true no more. */
+function putAway({ store }: Session, words: string): void {
+  const index = store.state().notices.indexOf(words);
+  if (index !== -1) store.dispatch({ do: 'put-away', index });
 }

@@ -181,6 +181,18 @@ describe('a log that is in the library already', () => {
     });
   });
 
+  it('is listed by its student’s name, and with nobody where it is nobody’s', async () => {
+    const { lessonId } = await kept();
+    const [row] = (await list()).rows;
+    const studentId = (await call('library', {})).students[0]!.id;
+    const listed = { id: lessonId, date: row!.date, logs: 1, approaches: 1 };
+    expect(await call('lessons', { studentId })).toEqual([listed]);
+    expect(await call('lessons', { studentId: null })).toEqual([]);
+    await call('moveLogs', { sha256s: [row!.sha256], student: null, date: null });
+    expect(await call('lessons', { studentId })).toEqual([]);
+    expect(await call('lessons', { studentId: null })).toMatchObject([{ logs: 1, approaches: 1 }]);
+  });
+
   it('of which something has gone is told so in a sentence, and nobody is added for it', async () => {
     await kept();
     const answers = await Promise.all([
