@@ -4,6 +4,8 @@ import { StandIns } from '../../../electron/library/stand-ins.ts';
 const standIns = new StandIns([
   ['Wren', 'Student 1'],
   ['Wren Lee', 'Student 2'],
+  ['Finch Lee', 'Student 4'],
+  ['Finch', 'Student 5'],
   ['José Lark', 'Student 3'],
   ['QQ-XYZ', 'Aircraft 1'],
   ['2', 'Aircraft 2'],
@@ -16,6 +18,7 @@ describe('what stands for names in a text', () => {
   it.each([
     ['as agreed with Wren Lee', 'as agreed with Student 2'],
     ['as agreed with Wren', 'as agreed with Student 1'],
+    ['Finch Lee and Finch', 'Student 4 and Student 5'],
     ['WREN, wren lee; Wren', 'Student 1, Student 2; Student 1'],
     ['Wrens and xWren stay', 'Wrens and xWren stay'],
     ['JOSÉ LARK’s', 'Student 3’s'],
