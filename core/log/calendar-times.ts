@@ -34,6 +34,8 @@ export class CalendarTimes {
   #minuteText = '';
   #minuteS = NaN;
   #date: DateText | null = null;
+  /** Of the first row that has one; NaN before. */
+  #offsetS = NaN;
 
   /** @param expectedRows how many rows are likely to come; 0 when nobody knows */
   constructor(expectedRows: number) {
@@ -100,6 +102,7 @@ export class CalendarTimes {
     const run = this.#runs.at(-1);
     if (run === undefined || run.date !== this.#date || run.inUtc !== inUtc) {
       this.#runs.push({ fromRow: this.#seconds.length, date: this.#date, inUtc });
+      if (Number.isNaN(this.#offsetS)) this.#offsetS = offsetS;
     }
     this.#seconds.push(inUtc ? this.#clock.secondsOfDay - offsetS : this.#clock.secondsOfDay);
     return true;
@@ -144,7 +147,9 @@ export class CalendarTimes {
     if (decided.guessed) issues.push(orderGuessed(dates[0]!, decided.order));
     if (this.#runs.length > 0 && dates.length === 0 && startDay === null) issues.push(NO_DATE);
     if (local) issues.push(NO_ZONE);
-    return { timeS, reference: local ? 'local' : 'utc', issues };
+    // NaN as well.
+    const utcOffsetS = this.#offsetS || null;
+    return { timeS, reference: local ? 'local' : 'utc', utcOffsetS, issues };
   }
 }
 

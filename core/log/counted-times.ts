@@ -52,12 +52,12 @@ export class CountedTimes {
   /** @param start when an elapsed time began; null when unknown */
   resolve(start: Start | null): ResolvedTimes {
     const timeS = this.#counts.take();
-    if (!this.#sinceStart) return { timeS, reference: 'utc', issues: [] };
-    if (start === null) return { timeS, reference: 'elapsed', issues: [START_UNKNOWN] };
+    if (!this.#sinceStart) return { timeS, reference: 'utc', utcOffsetS: null, issues: [] };
+    if (start === null) return { timeS, reference: 'elapsed', utcOffsetS: null, issues: [START_UNKNOWN] };
     for (let row = 0; row < timeS.length; row++) timeS[row]! += start.atS;
     return start.isLocal
-      ? { timeS, reference: 'local', issues: [NO_ZONE] }
-      : { timeS, reference: 'utc', issues: [] };
+      ? { timeS, reference: 'local', utcOffsetS: null, issues: [NO_ZONE] }
+      : { timeS, reference: 'utc', utcOffsetS: null, issues: [] };
   }
 }
 

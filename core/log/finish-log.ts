@@ -8,7 +8,10 @@ import { unitFits } from './quantity-rules.ts';
 import { scaleBy } from './scale-by.ts';
 import type { Unit } from './unit-words.ts';
 
-type About = Pick<Log, 'name' | 'sha256' | 'kind' | 'recognised' | 'timeReference' | 'rowsSeen'>;
+type About = Pick<
+  Log,
+  'name' | 'sha256' | 'kind' | 'recognised' | 'timeReference' | 'utcOffsetS' | 'rowsSeen'
+>;
 
 /** A column that was read, as far as the last steps need it; its unit is the one that was named for it. */
 export interface ReadColumn {

@@ -102,6 +102,11 @@ export interface Log {
   readonly recognised: string;
   /** `elapsed`: the file counts from its own start and `timeS` begins at 1970 unless a start was given. */
   readonly timeReference: 'utc' | 'local' | 'elapsed';
+  /**
+   * How far its clock is ahead of UTC, by the first row that says so; null where none does, and for a clock that runs
+   * on UTC: an offset of 0 tells nothing of the place.
+   */
+  readonly utcOffsetS: number | null;
   readonly columns: readonly LogColumn[];
   /** Rows of data seen, also those left out. */
   readonly rowsSeen: number;

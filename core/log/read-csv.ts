@@ -115,6 +115,7 @@ function conclude(desk: Desk, source: LogSource, settings: LogSettings): Outcome
     kind: 'csv',
     recognised: inWords(layout),
     timeReference: times.reference,
+    utcOffsetS: times.utcOffsetS,
     rowsSeen: rows.seen,
   } as const;
   const columns = withUnitsRead(settled.columns, assumed.units);

@@ -71,6 +71,7 @@ function conclude(
     kind: 'gpx',
     recognised: 'GPX',
     timeReference: 'utc',
+    utcOffsetS: times.utcOffsetS,
     rowsSeen: fixes.pointsSeen,
   } as const;
   const columns = gpxColumns(elements, fixes.met, values);

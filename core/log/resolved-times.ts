@@ -7,6 +7,8 @@ export interface ResolvedTimes {
   /** Seconds since 1970-01-01T00:00:00Z; NaN for a row whose date does not exist. */
   readonly timeS: Float64Array;
   readonly reference: Log['timeReference'];
+  /** See `Log`. */
+  readonly utcOffsetS: number | null;
   readonly issues: readonly Issue[];
 }
 

@@ -198,8 +198,10 @@ const FACILITY_TEXT = z.string().max(1_000_000);
 /** A log to be kept: its bytes, what it is debriefed by, and whose it is. */
 const TO_KEEP = z.strictObject({
   name: NAME,
-  /** Names of the folders that it lay in, outermost first, as far as the user named them. */
+  /** Names of the folders that it lay in below the one that was chosen, outermost first. */
   folders: z.array(z.string().max(255)).max(50),
+  /** Of the one that was chosen: somebody's who is known, and nobody's who is not. */
+  chosenFolder: z.string().max(255).nullable().optional(),
   base64: z.string().max(LARGEST_BASE64),
   facilities: z.array(FACILITY_TEXT).min(1).max(1000),
   asked: ASKED,

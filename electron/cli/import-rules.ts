@@ -1,6 +1,7 @@
 import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
 import type { Ruling, StudentFrom } from '../library/assign-rules.ts';
 import type { Booking } from '../library/bookings.ts';
+import type { FirstDays } from '../library/first-days.ts';
 import type { ImportAsked } from '../library/import-log.ts';
 import type { Library } from '../library/library.ts';
 import type { Arguments, Option, Output } from './command.ts';
@@ -53,11 +54,11 @@ export class ImportRules {
   begin(log: LogToRule, library: Library, room: LibraryRoom): Ruled {
     let ruling: Ruling | null = null;
     const from = this.#from;
-    const rule = (firstDay: string | null): Ruling => {
+    const rule = (days: FirstDays): Ruling => {
       const { below, bytes, asked } = log;
       const column = from?.by === 'column' ? room.columnValues(bytes, from.header, asked.settings) : null;
       return (ruling = room.ruleFor(
-        { path: below, statedDate: asked.date, firstDay, column },
+        { path: below, statedDate: asked.date, ...days, column },
         {
           studentFrom: from,
           bookings: this.#bookings,

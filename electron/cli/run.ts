@@ -13,6 +13,7 @@ import { importLogs } from './import.ts';
 import { inspect } from './inspect.ts';
 import { list } from './list.ts';
 import { parseArguments } from './parse-arguments.ts';
+import { progress } from './progress-command.ts';
 import { refuse } from './read-input.ts';
 import { recompute } from './recompute.ts';
 import { restore } from './restore.ts';
@@ -30,6 +31,7 @@ const COMMANDS: readonly Command[] = [
   assign,
   undo,
   list,
+  progress,
   recompute,
   backup,
   restore,

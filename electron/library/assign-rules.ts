@@ -1,15 +1,16 @@
 import type { Booking } from './bookings.ts';
 import { isDay } from './day.ts';
+import type { FirstDays } from './first-days.ts';
 import { isSameName, nameInOrder, nameKeys } from './names.ts';
 
 /** What a log's place and content may say of whose it is. */
-export interface Clues {
+export interface Clues extends FirstDays {
   /** Folders below the named one, outermost first, and the file's name at the end. */
   readonly path: readonly string[];
+  /** The folder that was named, where what stands around it is not the user's own; else null. */
+  readonly chosenFolder?: string | null;
   /** The day that was stated for the lesson, as 2026-05-03; null where none was. */
   readonly statedDate: string | null;
-  /** The day on which the log begins; null where it names none. */
-  readonly firstDay: string | null;
   /** The different values of the column that is asked; null where the log has no such column. */
   readonly column: readonly string[] | null;
 }
@@ -63,9 +64,7 @@ export function ruleFor(clues: Clues, rules: Rules): Ruling {
   const booked = rules.bookings && bookedFor(clues, day, rules.bookings);
   const findings = [
     ...(rules.studentFrom ? [byStudentFrom(rules.studentFrom, clues, rules.students)] : []),
-    ...(booked
-      ? [booked.length === 0 ? noBooking(day, clues, rules.bookings!) : ofBookings(booked, rules)]
-      : []),
+    ...(booked ? [byBookings(booked, day, clues, rules)] : []),
   ];
   const { student, why } = agreed(findings, rules.addsStudents);
   const remarks =
@@ -84,9 +83,23 @@ export function ruleFor(clues: Clues, rules: Rules): Ruling {
   return bookedRuling({ ...nobody, student, why, remarks }, booked, rules);
 }
 
+/** The folders that may tell of the log; the one that was chosen where those below it are days and figures alone. */
+function tellingFolders({ path, chosenFolder = null }: Clues): readonly string[] {
+  const below = path.slice(0, -1);
+  return chosenFolder === null || below.some((folder) => !isInFigures(folder))
+    ? below
+    : [chosenFolder, ...below];
+}
+
+function isInFigures(folder: string): boolean {
+  return !/\p{L}/u.test(folder);
+}
+
 /** The days that are folders of the path, each once. */
-function folderDates({ path }: Clues): string[] {
-  const dates = path.slice(0, -1).map((folder) => folder.trim().replace(/^(\d{4})(\d\d)(\d\d)$/, '$1-$2-$3'));
+function folderDates(clues: Clues): string[] {
+  const dates = tellingFolders(clues).map((folder) =>
+    folder.trim().replace(/^(\d{4})(\d\d)(\d\d)$/, '$1-$2-$3'),
+  );
   return [...new Set(dates.filter(isDay))];
 }
 
@@ -94,24 +107,40 @@ function byStudentFrom(from: StudentFrom, clues: Clues, students: readonly strin
   return from.by === 'folder' ? byFolders(clues, students) : byColumn(from.header, clues.column, students);
 }
 
-function byFolders({ path }: Clues, students: readonly string[]): Finding {
-  const folders = path.slice(0, -1);
+function byFolders(clues: Clues, students: readonly string[]): Finding {
+  const folders = tellingFolders(clues);
   const named = students.filter((student) => folders.some((folder) => isSameName(folder, student)));
   if (named.length > 1) return { says: 'several', why: `its folders can be ${inWords(named)}` };
   if (named.length === 1)
     return { says: 'name', name: named[0]!, isListed: true, why: 'a folder is named so' };
-  const likely = folders.filter(isLikeName);
-  if (likely.length === 1) {
-    const name = nameInOrder(likely[0]!.replaceAll('_', ' '));
+  const likely = newName(clues.path.slice(0, -1));
+  if (likely !== null) {
+    const name = nameInOrder(likely.replaceAll('_', ' '));
     return { says: 'perhaps', name, isListed: false, why: 'a folder is named so' };
   }
   return { says: 'nothing', why: 'no folder of its path is the name of a student on the roster' };
 }
 
-/** Whether a folder that is nobody's on the roster may be a name: two words or more, and no figures. */
-function isLikeName(folder: string): boolean {
-  return !/\d/.test(folder) && (nameKeys(folder)[0] ?? '').includes(' ');
+/** The one folder that may be the name of somebody new: it stands right above the log, or above its days. */
+function newName(below: readonly string[]): string | null {
+  const [name, ...others] = below.filter(isLikeName);
+  const innermost = below.findLast((folder) => !isInFigures(folder));
+  return name !== undefined && others.length === 0 && name === innermost ? name : null;
 }
+
+/** Whether a folder that is nobody's on the roster may be a name: two words or more, no figures, and no thing. */
+function isLikeName(folder: string): boolean {
+  const words = (nameKeys(folder)[0] ?? '').split(' ');
+  return !/\d/.test(folder) && words.length > 1 && !words.some((word) => THINGS.has(word));
+}
+
+/** What folders of logs are called after. */
+const THINGS: ReadonlySet<string> = new Set(
+  [
+    'app approach approaches backup class course csv data download downloads export exports files flight flights',
+    'folder gpx group import lesson lessons log logs new old recorder recordings term track tracks training',
+  ].flatMap((line) => line.split(' ')),
+);
 
 function byColumn(header: string, values: readonly string[] | null, students: readonly string[]): Finding {
   if (values === null) return { says: 'nothing', why: `it has no column "${header}"` };
@@ -147,6 +176,20 @@ function noBooking(day: string | null, { path }: Clues, bookings: readonly Booki
   const where =
     path.length > 1 ? 'neither its folders nor its file name hold' : 'its file name does not hold';
   return { says: 'nothing', why: `${where} the registration of an aircraft that was booked on ${day}` };
+}
+
+function byBookings(booked: readonly Booking[], day: string | null, clues: Clues, rules: Rules): Finding {
+  if (booked.length === 0) return noBooking(day, clues, rules.bookings!);
+  const isOwnDay = clues.statedDate === null && day === clues.firstDay;
+  const around = isOwnDay ? clues.otherDays : [];
+  const other = around.flatMap((one) => bookedFor(clues, one, rules.bookings!));
+  const names = different([...booked, ...other].map(({ student }) => student));
+  if (other.length === 0 || names.length === 1) return ofBookings(booked, rules);
+  const days = [day!, ...around].sort();
+  return {
+    says: 'several',
+    why: `its times do not say whether it is of ${inWords(days)}, booked for ${inWords(names)}`,
+  };
 }
 
 function ofBookings(booked: readonly Booking[], { students }: Rules): Finding {

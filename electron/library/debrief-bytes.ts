@@ -5,6 +5,7 @@ import { usable, type Issue, type Outcome } from '../../core/issue/issue.ts';
 import type { Job, Log, LogSettings, LogSource } from '../../core/log/log.ts';
 import { utcText } from '../../core/units/utc.ts';
 import { TextDecoding } from '../files/decode-text.ts';
+import { firstDays, type FirstDays } from './first-days.ts';
 import { sha256Of } from './log-files.ts';
 
 /** What a log is read with, and what its approaches are held to. */
@@ -18,8 +19,8 @@ export interface LogBytes {
   readonly bytes: Uint8Array;
 }
 
-/** What the library keeps of a log besides its bytes; times are ISO 8601 UTC. */
-export interface LogFacts extends Pick<Log, 'kind' | 'timeReference'> {
+/** What the library keeps of a log besides its bytes, and its day; times are ISO 8601 UTC. */
+export interface LogFacts extends Pick<Log, 'kind'>, FirstDays {
   readonly fixes: number;
   readonly startUtc: string;
   readonly endUtc: string;
@@ -60,14 +61,14 @@ export async function debriefBytes(
       if (debrief.approaches.length > 0 || !facilityIssues.includes(issue))
         issues.set(JSON.stringify(issue), issue);
   }
-  return usable({ log: factsOf(first.value), debriefs }, [...issues.values()]);
+  return usable({ log: factsOf(first.value, settings), debriefs }, [...issues.values()]);
 }
 
-function factsOf({ log: { kind, timeReference }, track }: Flight): LogFacts {
-  const { count, timeS } = track;
+function factsOf({ log, track }: Flight, settings: LogSettings): LogFacts {
+  const { count, timeS, lonDeg } = track;
   return {
-    kind,
-    timeReference,
+    kind: log.kind,
+    ...firstDays(log, settings, { timeS: timeS[0]!, lonDeg: lonDeg[0]! }),
     fixes: count,
     startUtc: utcText(timeS[0]!)!,
     endUtc: utcText(timeS[count - 1]!)!,

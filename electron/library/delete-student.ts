@@ -1,8 +1,10 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { sql } from 'kysely';
 import type { Issue } from '../../core/issue/issue.ts';
 import { copiesBeside, finishErasing, markErasing } from './erasing.ts';
 import { IS_LISTED } from './emptied-lessons.ts';
+import { flownCount } from './flown-count.ts';
 import { from, type Library } from './library.ts';
 import { announceLogs } from './pending-logs.ts';
 import type { Person } from './tables.ts';
@@ -19,11 +21,11 @@ export function holdingsOf(library: Library, { id }: Person) {
       .select('logs.sha256')
       .where('lessons.student_id', '=', id),
   );
-  const approaches = library.all(from.selectFrom('approaches').select('number').where('student_id', '=', id));
+  const count = flownCount(sql`approaches.student_id = ${id}`);
   return {
     lessons: lessons.length,
     logs: logs.map(({ sha256 }) => sha256),
-    approaches: approaches.length,
+    approaches: library.first(from.selectNoFrom(count.as('approaches')))!.approaches,
     copies: copiesBeside(library).map((name) => join(library.folder, name)),
   };
 }

@@ -5,7 +5,10 @@ import { documentText } from './documents.ts';
 import { from, type Library } from './library.ts';
 import { LogFiles } from './log-files.ts';
 import { refuseLibrary } from './refusal.ts';
+import { Pace } from './pace.ts';
 import { Pseudonyms, type OpenRow } from './pseudonyms.ts';
+import { shuffled } from './shuffled.ts';
+import { atOneMoment, rowsOf } from './snapshot.ts';
 import { RECORD_TABLES, type Document, type RecordTable } from './tables.ts';
 import { sweepParts } from './sweep-parts.ts';
 import type { Watch } from './watch.ts';
@@ -45,11 +48,12 @@ export async function exportLibrary(
   try {
     rmSync(folder, { recursive: true, force: true });
     mkdirSync(folder, { recursive: true });
-    const rows = writeRows(library, join(folder, EXPORT_FILE), asked);
-    const logs = asked.logs ? library.all(from.selectFrom('logs').select(['sha256', 'file_name'])) : [];
+    const { rows, logs, pace } = await atOneMoment(library, (moment) =>
+      writeRows(moment, join(folder, EXPORT_FILE), asked, watch),
+    );
     const missing: string[] = [];
-    for (const [i, { sha256, file_name }] of logs.entries()) {
-      await watch(i / logs.length);
+    for (const { sha256, file_name } of logs) {
+      await pace.step();
       if (library.logFiles.state(sha256) !== 'whole') missing.push(file_name);
       else library.logFiles.copyTo(new LogFiles(join(folder, 'logs')), sha256, { link: false });
     }
@@ -62,29 +66,39 @@ export async function exportLibrary(
   }
 }
 
-/** All rows of one moment: nothing that another process writes meanwhile comes in between. */
-function writeRows(library: Library, path: string, asked: ExportAsked): number {
+/** All rows, while others are let in; gives the logs among them that are to come along. */
+async function writeRows(moment: Library, path: string, asked: ExportAsked, watch: Watch) {
   const file = openSync(path, 'w');
   const line = (value: unknown) => void writeSync(file, `${JSON.stringify(value)}\n`);
+  const logs = asked.logs ? moment.all(from.selectFrom('logs').select(['sha256', 'file_name'])) : [];
+  const pace = new Pace(watch, stepsOf(moment, asked) + logs.length);
   let rows = 0;
   try {
-    library.write(() => {
-      line(headOf(library.version(), asked));
-      const names = asked.pseudonyms ? new Pseudonyms(library, asked.logs) : null;
-      for (const table of RECORD_TABLES)
-        for (const row of library.rows<Record<string, unknown>>(rowsOf(table, asked))) {
-          const open = opened(table, row);
-          const written = names ? names.of(table, open) : open;
-          if (written === null) continue;
-          line({ table, row: written });
-          rows++;
-        }
-    });
+    line(headOf(moment.version(), asked));
+    const names = asked.pseudonyms ? await Pseudonyms.of(moment, asked.logs, pace) : null;
+    for (const table of RECORD_TABLES)
+      // What was kept stands in the order in which it came, which would tell who is whom.
+      for (const row of rowsOf<Record<string, unknown>>(moment, table, names ? shuffled : undefined)) {
+        await pace.step();
+        const open = opened(table, row);
+        const written = names ? names.row(table, open) : open;
+        if (written === null) continue;
+        line({ table, row: written });
+        rows++;
+      }
     fsyncSync(file);
   } finally {
     closeSync(file);
   }
-  return rows;
+  return { rows, logs, pace };
+}
+
+/** A step for every row, and for every document that is read beforehand. */
+function stepsOf(moment: Library, { pseudonyms }: ExportAsked): number {
+  const count = (table: RecordTable) =>
+    moment.first(from.selectFrom(table).select(({ fn }) => fn.countAll<number>().as('rows')))!.rows;
+  const rows = RECORD_TABLES.reduce((sum, table) => sum + count(table), 0);
+  return rows + (pseudonyms ? count('documents') : 0);
 }
 
 function headOf(version: number, { pseudonyms, logs }: ExportAsked): ExportHead {
@@ -94,11 +108,6 @@ function headOf(version: number, { pseudonyms, logs }: ExportAsked): ExportHead 
     ...(pseudonyms && { pseudonyms }),
     ...(!logs && { logs }),
   };
-}
-
-/** People are kept in the order in which they came, which would tell who is whom. */
-function rowsOf(table: RecordTable, { pseudonyms }: ExportAsked): string {
-  return `SELECT * FROM ${table}${pseudonyms && table === 'people' ? ' ORDER BY random()' : ''}`;
 }
 
 function opened<Table extends RecordTable>(table: Table, row: Record<string, unknown>): OpenRow<Table> {

@@ -1,4 +1,5 @@
 import { sql } from 'kysely';
+import { flownCount } from './flown-count.ts';
 import { from, type Library } from './library.ts';
 import { sha256Of } from './log-files.ts';
 import { refuseLibrary } from './refusal.ts';
@@ -52,8 +53,7 @@ export function logsOf(library: Library, studentId: string | null): string[] {
 
 /** Logs by day, of one student or of all, each with the digits of its hash by which `logNamed` finds it. */
 export function listLogs(library: Library, studentId: string | null) {
-  const approaches = sql<number>`(SELECT count(*) FROM approaches JOIN debriefs ON debriefs.id = debrief_id
-    WHERE log_sha256 = logs.sha256)`;
+  const approaches = flownCount(sql`debriefs.log_sha256 = logs.sha256`);
   const asked = studentId === null ? logs : logs.where('lessons.student_id', '=', studentId);
   return library
     .all(asked.select(approaches.as('approaches')))

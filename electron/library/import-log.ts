@@ -4,6 +4,7 @@ import { issue, refused, usable, type Issue, type Outcome } from '../../core/iss
 import type { Job } from '../../core/log/log.ts';
 import type { Ruling } from './assign-rules.ts';
 import { debriefBytes, type Asked, type DebriefLog, type LogBytes, type LogFacts } from './debrief-bytes.ts';
+import type { FirstDays } from './first-days.ts';
 import { keepFlight, type FlightToKeep } from './keep-flight.ts';
 import { debriefsAt, logHere, type LogHere } from './kept-log.ts';
 import { lessonOn } from './lessons.ts';
@@ -24,8 +25,8 @@ export interface ImportAsked extends Asked {
   readonly student: string | null;
   /** Of the lesson; null: the day on which the log begins. */
   readonly date: string | null;
-  /** Whose the log is, from the day on which it begins (null where it names none), where `student` does not say it. */
-  readonly rule?: (firstDay: string | null) => Ruling;
+  /** Whose the log is, from the days on which it may begin, where `student` does not say it. */
+  readonly rule?: (days: FirstDays) => Ruling;
 }
 
 /** What became of one log, and what the library holds of it now. */
@@ -139,14 +140,12 @@ function flightToKeep(
   library: Library,
   { name, bytes }: LogBytes,
   sha256: string,
-  { kind, fixes, startUtc, endUtc, timeReference }: LogFacts,
+  { kind, fixes, startUtc, endUtc, firstDay, otherDays }: LogFacts,
   flown: readonly Made[],
   { student, date: statedDate, settings, judging, rule, isAnew = false }: ImportAsked,
   hasLesson: boolean,
 ): Outcome<FlightToKeep> {
-  const firstDay =
-    timeReference === 'elapsed' && settings.startS === undefined ? null : startUtc.slice(0, 10);
-  const ruling = rule?.(firstDay);
+  const ruling = rule?.({ firstDay, otherDays });
   const date = statedDate ?? ruling?.date ?? null;
   if (!hasLesson && date === null && firstDay === null)
     return refused('library-no-date', `${name} counts from its own start and names no day.`, {
@@ -167,7 +166,7 @@ function flightToKeep(
     isDateStated: date !== null,
     student: student ?? ruling?.student ?? null,
     lesson: {
-      ...lessonOn(date ?? startUtc.slice(0, 10)),
+      ...lessonOn(date ?? firstDay ?? startUtc.slice(0, 10)),
       ...bookedFacts(library, ruling),
       target_airspeed_kt: targetAirspeedKt,
       intercept_airspeed_kt: interceptAirspeedKt,

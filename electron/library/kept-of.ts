@@ -1,4 +1,6 @@
+import { sql } from 'kysely';
 import type { Facility } from '../../core/facility/facility-schema.ts';
+import { flownCount } from './flown-count.ts';
 import { debriefsAt, logHere } from './kept-log.ts';
 import { from, type Library } from './library.ts';
 
@@ -26,10 +28,8 @@ export function keptOf(library: Library, sha256: string, facility: Facility, sta
       .select(['lessons.date', 'people.name as student'])
       .where('lessons.id', '=', lessonId),
   )!;
-  const debriefIds = debriefs.map(({ id }) => id);
-  const approaches = library.all(
-    from.selectFrom('approaches').select('number').where('debrief_id', 'in', debriefIds),
-  );
+  const count = flownCount(sql`debriefs.log_sha256 = ${sha256}`);
+  const { approaches } = library.first(from.selectNoFrom(count.as('approaches')))!;
   const facilities = [...new Set(debriefs.map(({ name }) => name))];
-  return { lessonId, student, date, debriefId: made?.id ?? null, facilities, approaches: approaches.length };
+  return { lessonId, student, date, debriefId: made?.id ?? null, facilities, approaches };
 }

@@ -27,7 +27,8 @@ type Values = (null | number | string | Uint8Array)[];
 
 /**
  * An open library: a folder with `library.sqlite` and `logs/`. See `open-library.ts` for how it comes about. A process
- * opens a library once at a time: closing any handle of a file gives up the locks that SQLite holds on it.
+ * opens a library once at a time, but for `atOneMoment`: closing a handle of the file that is not SQLite's gives up the
+ * locks that SQLite holds on it.
  */
 export class Library {
   readonly folder: string;
@@ -103,15 +104,6 @@ export class Library {
       return new LibraryRefusal(check.quick_check === 'ok' ? unread(this.path) : damaged(this.path));
     } catch (cause) {
       return cause;
-    }
-  }
-
-  /** The same, row by row, for what may be too much to be held at once. */
-  *rows<Row>(sql: string): Generator<Row> {
-    try {
-      yield* this.#sqlite.prepare(sql).iterate() as Iterable<Row>;
-    } catch (error) {
-      throw this.#withCause(error);
     }
   }
 

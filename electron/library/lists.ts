@@ -1,5 +1,6 @@
 import { sql } from 'kysely';
 import { IS_LISTED } from './emptied-lessons.ts';
+import { flownCount } from './flown-count.ts';
 import { from, type Library } from './library.ts';
 
 /** Everybody who flies, with how much there is of them; none of it read from a document. */
@@ -13,7 +14,7 @@ export function listStudents(library: Library) {
         sql<number>`(SELECT count(*) FROM lessons WHERE student_id = people.id AND ${IS_LISTED})`.as(
           'lessons',
         ),
-        sql<number>`(SELECT count(*) FROM approaches WHERE student_id = people.id)`.as('approaches'),
+        flownCount(sql`approaches.student_id = people.id`).as('approaches'),
         sql<string | null>`(SELECT max(date) FROM lessons WHERE student_id = people.id AND ${IS_LISTED})`.as(
           'last',
         ),
@@ -44,7 +45,7 @@ export function listLessons(library: Library, studentId: string | null) {
       'lessons.syllabus_number as syllabusNumber',
       'lessons.objective',
       sql<number>`count(logs.sha256)`.as('logs'),
-      sql<number>`(SELECT count(*) FROM approaches WHERE approaches.lesson_id = lessons.id)`.as('approaches'),
+      flownCount(sql`approaches.lesson_id = lessons.id`).as('approaches'),
     ])
     .orderBy('lessons.date')
     .orderBy('people.name');

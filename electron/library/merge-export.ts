@@ -8,7 +8,7 @@ import { findDebrief } from './keep-flight.ts';
 import { from, type Library } from './library.ts';
 import { LogFiles, sha256Of } from './log-files.ts';
 import { writeWithLogs } from './pending-logs.ts';
-import { findPerson } from './people.ts';
+import { peopleNamed } from './people.ts';
 import { refuseLibrary } from './refusal.ts';
 import { RECORD_TABLES, type KeptDebrief, type Lesson, type Person, type RecordTable } from './tables.ts';
 import type { Watch } from './watch.ts';
@@ -114,6 +114,8 @@ class Merging {
   readonly #hasPseudonyms: boolean;
   /** Ids of the other library, and what the same goes by here. */
   readonly #ids = new Map<Value, string>();
+  /** People who came: two of the other library stay two, however alike their names are. */
+  readonly #came = new Set<string>();
   /** Debriefs that were here before: their approaches stay, and of the other's documents come those that were signed. */
   readonly #known = new Set<Value>();
   readonly #signed: ReadonlySet<Value>;
@@ -167,7 +169,13 @@ class Merging {
   #studentHere(id: Value, names: ReadonlyMap<Value, string>): Value {
     const name = names.get(id);
     if (name === undefined) return null;
-    return this.#hasPseudonyms ? id : (findPerson(this.#library, 'student', name)?.id ?? 'new');
+    return this.#hasPseudonyms ? id : (this.#personHere('student', name)?.id ?? 'new');
+  }
+
+  /** Null as well where it can be two: somebody more is put together by hand, and one too few is not parted again. */
+  #personHere(role: Person['role'], name: string): Person | null {
+    const [one = null, ...others] = peopleNamed(this.#library, role, name);
+    return others.length > 0 ? null : one;
   }
 
   #of(wanted: RecordTable): Row[] {
@@ -229,7 +237,7 @@ class Merging {
   /** "Student 1", or "Student 1 (2)" where that is the first of another export. */
   #freeName({ role, name }: Person): string {
     let free = name;
-    for (let n = 2; findPerson(this.#library, role, free); n++) free = `${name} (${n})`;
+    for (let n = 2; peopleNamed(this.#library, role, free).length > 0; n++) free = `${name} (${n})`;
     return free;
   }
 
@@ -238,8 +246,10 @@ class Merging {
       const { id, role, name } = row as unknown as Person;
       const person = this.#hasPseudonyms
         ? this.#library.first(from.selectFrom('people').select('id').where('id', '=', id))
-        : findPerson(this.#library, role, String(name));
-      return person?.id ?? null;
+        : this.#personHere(role, String(name));
+      if (person && !this.#came.has(person.id)) return person.id;
+      this.#came.add(id);
+      return null;
     }
     if (table !== 'debriefs') return null;
     const { log_sha256, facility_sha256, standard_id } = row as unknown as KeptDebrief;

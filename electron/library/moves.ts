@@ -30,9 +30,19 @@ export interface Move {
 export function moveLogs(library: Library, sha256s: readonly string[], to: MoveTo): Move | null {
   return library.write(() => {
     refuseUnknown(library, to);
+    const moving = toBeMoved(library, [...new Set(sha256s)], to);
+    if (moving.length === 0) return null;
     const id = randomUUID();
-    const moved = [...new Set(sha256s)].map((sha256) => moveOne(library, id, sha256, to));
-    return moved.includes(true) ? moveOf(library, id) : null;
+    const moved_utc = new Date().toISOString();
+    library.run(from.insertInto('moves').values({ id, moved_utc, undone_utc: null }));
+    library.execute(
+      `INSERT INTO moved_logs (move_id, log_sha256, from_lesson_id, to_lesson_id)
+       SELECT ?, value ->> 0, value ->> 1, value ->> 2 FROM json_each(?)`,
+      id,
+      JSON.stringify(moving.map(({ sha256, fromId, toId }) => [sha256, fromId, toId])),
+    );
+    putInto(library, moving);
+    return moveOf(library, id);
   });
 }
 
@@ -65,10 +75,10 @@ export function undoMove(library: Library): Move | null {
             .onRef('logs.sha256', '=', 'moved_logs.log_sha256')
             .onRef('logs.lesson_id', '=', 'moved_logs.to_lesson_id'),
         )
-        .select(['log_sha256', 'from_lesson_id'])
+        .select(['log_sha256 as sha256', 'from_lesson_id as toId'])
         .where('move_id', '=', move.id),
     );
-    for (const { log_sha256, from_lesson_id } of still) putInto(library, log_sha256, from_lesson_id);
+    putInto(library, still);
     const undone_utc = new Date().toISOString();
     library.run(from.updateTable('moves').set({ undone_utc }).where('id', '=', move.id));
     return { ...move, logs: still.length };
@@ -84,29 +94,39 @@ function refuseUnknown(library: Library, { studentId, date }: MoveTo): void {
     refuseLibrary('library-person', 'The student is no longer in the library.');
 }
 
-/** Whether the log was elsewhere, and is moved now. Within a `write`. */
-function moveOne(library: Library, move_id: string, log_sha256: string, to: MoveTo): boolean {
-  const lesson = library.first(
-    from
-      .selectFrom('logs')
-      .innerJoin('lessons', 'lessons.id', 'logs.lesson_id')
-      .selectAll('lessons')
-      .where('logs.sha256', '=', log_sha256),
+/** A log and the lesson into which it goes. */
+interface Put {
+  readonly sha256: string;
+  readonly toId: string;
+}
+
+/** Logs that are elsewhere now, each with its lesson and the one to which it goes, added if need be. Within a `write`. */
+function toBeMoved(
+  library: Library,
+  sha256s: readonly string[],
+  { studentId, date }: MoveTo,
+): (Put & { readonly fromId: string })[] {
+  const lessons = lessonsOf(library, sha256s);
+  if (lessons.length < sha256s.length)
+    refuseLibrary('library-log', 'A log that was to be moved is no longer in the library.');
+  const byDay = new Map<string, string>();
+  return lessons.flatMap(({ sha256, ...lesson }) => {
+    const day = date ?? lesson.date;
+    if (lesson.student_id === studentId && lesson.date === day) return [];
+    const toId = byDay.get(day) ?? keepLesson(library, flownFacts(lesson, studentId, day));
+    byDay.set(day, toId);
+    return [{ sha256, fromId: lesson.id, toId }];
+  });
+}
+
+/** The lesson of each log, in their order, without those that the library has not. */
+function lessonsOf(library: Library, sha256s: readonly string[]): (Lesson & { readonly sha256: string })[] {
+  return library.answers(
+    `SELECT logs.sha256, lessons.* FROM json_each(?) AS asked
+     JOIN logs ON logs.sha256 = asked.value JOIN lessons ON lessons.id = logs.lesson_id
+     ORDER BY asked.key`,
+    JSON.stringify(sha256s),
   );
-  if (!lesson) return refuseLibrary('library-log', 'A log that was to be moved is no longer in the library.');
-  const date = to.date ?? lesson.date;
-  if (lesson.student_id === to.studentId && lesson.date === date) return false;
-  const to_lesson_id = keepLesson(library, flownFacts(lesson, to.studentId, date));
-  library.run(
-    from
-      .insertInto('moves')
-      .values({ id: move_id, moved_utc: new Date().toISOString(), undone_utc: null })
-      .onConflict((there) => there.doNothing()),
-  );
-  const moved = { move_id, log_sha256, from_lesson_id: lesson.id, to_lesson_id };
-  library.run(from.insertInto('moved_logs').values(moved));
-  putInto(library, log_sha256, to_lesson_id);
-  return true;
 }
 
 /** What a new lesson takes over: the facts of the flight, and not what was agreed with whoever it was taken for. */
@@ -116,17 +136,26 @@ function flownFacts(flown: Lesson, student_id: string | null, date: string): Les
   return { ...lessonOn(date), ...facts, student_id };
 }
 
-/** Puts a log into a lesson, with its approaches and the notes of its debriefs. Within a `write`. */
-function putInto(library: Library, sha256: string, lesson_id: string): void {
-  library.run(from.updateTable('logs').set({ lesson_id }).where('sha256', '=', sha256));
-  const debriefs = from.selectFrom('debriefs').select('id').where('log_sha256', '=', sha256);
-  library.run(from.updateTable('notes').set({ lesson_id }).where('debrief_id', 'in', debriefs));
-  const { student_id, date } = library.first(
-    from.selectFrom('lessons').select(['student_id', 'date']).where('id', '=', lesson_id),
-  )!;
-  library.run(
-    from.updateTable('approaches').set({ lesson_id, student_id, date }).where('debrief_id', 'in', debriefs),
+/**
+ * Puts logs into lessons, with their approaches and the notes of their debriefs: by a statement for each table, since a
+ * school's are thousands. Within a `write`.
+ */
+function putInto(library: Library, puts: readonly Put[]): void {
+  library.execute('CREATE TEMP TABLE puts (sha256 TEXT PRIMARY KEY, lesson_id TEXT NOT NULL) WITHOUT ROWID');
+  library.execute(
+    'INSERT INTO puts SELECT value ->> 0, value ->> 1 FROM json_each(?)',
+    JSON.stringify(puts.map(({ sha256, toId }) => [sha256, toId])),
   );
+  const ofDebriefs = 'FROM puts JOIN debriefs ON debriefs.log_sha256 = puts.sha256';
+  library.execute('UPDATE logs SET lesson_id = puts.lesson_id FROM puts WHERE logs.sha256 = puts.sha256');
+  library.execute(
+    `UPDATE notes SET lesson_id = puts.lesson_id ${ofDebriefs} WHERE notes.debrief_id = debriefs.id`,
+  );
+  library.execute(
+    `UPDATE approaches SET lesson_id = lessons.id, student_id = lessons.student_id, date = lessons.date
+     ${ofDebriefs} JOIN lessons ON lessons.id = puts.lesson_id WHERE approaches.debrief_id = debriefs.id`,
+  );
+  library.execute('DROP TABLE puts');
 }
 
 function moveOf(library: Library, id: string): Move {

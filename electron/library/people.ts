@@ -1,13 +1,32 @@
 import { randomUUID } from 'node:crypto';
 import { from, type Library } from './library.ts';
+import { isSameName } from './names.ts';
 import { refuseLibrary } from './refusal.ts';
 import type { Person, Role } from './tables.ts';
 
-/** The person of that name, in whatever case it is written; null where there is none. */
+/** The person of that name, in whatever spelling; null where there is none, refused where it can be two. */
 export function findPerson(library: Library, role: Role, name: string): Person | null {
-  return library.first(
-    from.selectFrom('people').selectAll().where('role', '=', role).where('name', '=', name.trim()),
-  );
+  const [one, ...others] = peopleNamed(library, role, name);
+  if (one && others.length > 0)
+    refuseLibrary(
+      'library-person',
+      `"${name.trim()}" can be ${[one, ...others].map((person) => person.name).join(' or ')}.`,
+      'Write the name as it stands there.',
+    );
+  return one ?? null;
+}
+
+/** Who is written so, in whatever case; where nobody is, everybody whose name is a spelling of this one. */
+export function peopleNamed(library: Library, role: Role, name: string): Person[] {
+  const ofRole = from.selectFrom('people').selectAll().where('role', '=', role);
+  const written = library.all(ofRole.where('name', '=', name.trim()));
+  if (written.length > 0 || !isSpelt(name)) return written;
+  return library.all(ofRole.orderBy('name')).filter((person) => isSameName(person.name, name));
+}
+
+/** Whether it may be spelt in another way: "Student 2 (3)" is not "Student 3 (2)". */
+function isSpelt(name: string): boolean {
+  return !/\d/.test(name);
 }
 
 /** The person of that id; null where there is none any more. */
@@ -39,9 +58,8 @@ export function keepPerson(library: Library, role: Role, name: string): string {
 /** Another name for a person; refused where it is another's. */
 export function renamePerson(library: Library, { id, role }: Person, name: string): void {
   library.write(() => {
-    const other = findPerson(library, role, name);
-    if (other && other.id !== id)
-      refuseLibrary('library-person', `There is already a ${role} "${other.name}" in the library.`);
+    const other = peopleNamed(library, role, name).find((one) => one.id !== id);
+    if (other) refuseLibrary('library-person', `There is already a ${role} "${other.name}" in the library.`);
     library.run(from.updateTable('people').set({ name: name.trim() }).where('id', '=', id));
   });
 }

@@ -1,17 +1,23 @@
-import { randomBytes, randomInt, randomUUID } from 'node:crypto';
+import { randomBytes, randomUUID } from 'node:crypto';
 import type { Debrief } from '../../core/debrief/debrief.ts';
 import type { LogSettings } from '../../core/log/log.ts';
+import type { Standard } from '../../core/standard/standard.ts';
+import { standardById } from '../../core/standard/standards.ts';
 import type { Stated } from '../../core/standard/stated.ts';
 import { documentText } from './documents.ts';
 import { from, type Library } from './library.ts';
 import { sha256Of } from './log-files.ts';
+import type { Pace } from './pace.ts';
 import {
   redactedDebrief,
   redactedSettings,
   redactedStated,
-  textWithoutNames,
   withoutNames,
+  type OtherNames,
 } from './redacted-debrief.ts';
+import { shuffled } from './shuffled.ts';
+import { rowsOf } from './snapshot.ts';
+import { StandIns } from './stand-ins.ts';
 import type { Document, KeptDebrief, Lesson, RecordTable, Tables } from './tables.ts';
 
 /** A row as an export has it: a document's JSON stands in the open. */
@@ -26,22 +32,33 @@ type Alias = { readonly name: string; readonly sha256: string };
 
 /**
  * Rows of a library under other names: people and aircraft are numbered by chance, logs are "log 17.csv", ids are new,
- * and what somebody wrote is left out. What stands for what is in memory alone and kept nowhere. Without the logs their
- * hashes go too, which would tell whoever has a log that it is that one. Made within the `write` that reads the rows.
+ * and what somebody wrote is left out. What stands for what is in memory alone and kept nowhere. Of moments at which
+ * something was done the day stays, since the order of them would lead back. Without the logs their hashes go too, which
+ * would tell whoever has a log that it is that one. Made from the library as it is at the moment of the rows.
  */
 export class Pseudonyms {
   readonly #hasLogs: boolean;
   readonly #people: ReadonlyMap<string, string>;
   readonly #aircraft: ReadonlyMap<string, string>;
   readonly #logs: ReadonlyMap<string, Alias>;
-  /** For whatever may stand in a text. */
-  readonly #standIns: ReadonlyMap<string, string>;
+  readonly #names: OtherNames;
   readonly #ids = new Map<string, string>();
   /** What a document's hash is, by what it was. */
-  readonly #documents: ReadonlyMap<string, string>;
+  readonly #documents = new Map<string, string>();
   readonly #rules: Rules;
 
-  constructor(library: Library, hasLogs: boolean) {
+  /** `pace` gets a step for each document: they are read beforehand, since debriefs come out before what they name. */
+  static async of(library: Library, hasLogs: boolean, pace: Pace): Promise<Pseudonyms> {
+    const made = new Pseudonyms(library, hasLogs);
+    for (const { sha256, json_gz } of rowsOf<Document>(library, 'documents')) {
+      await pace.step();
+      const debrief = JSON.parse(documentText(sha256, json_gz)) as Debrief;
+      made.#documents.set(sha256, sha256Of(JSON.stringify(made.#redacted(debrief))));
+    }
+    return made;
+  }
+
+  private constructor(library: Library, hasLogs: boolean) {
     this.#hasLogs = hasLogs;
     const people = shuffled(library.all(from.selectFrom('people').select(['id', 'role', 'name'])));
     const numbered = (role: string, word: string) =>
@@ -55,33 +72,29 @@ export class Pseudonyms {
         { name: `log ${i + 1}.${kind}`, sha256: hasLogs ? sha256 : randomBytes(32).toString('hex') },
       ]),
     );
-    this.#standIns = new Map([
+    const standIns = new StandIns([
       ...people.map(({ id, name }) => [name, this.#people.get(id)!] as const),
       ...logs.map(({ sha256, file_name }) => [file_name, this.#logs.get(sha256)!.name] as const),
       ...this.#aircraft,
     ]);
-    this.#documents = this.#hashesOf(library);
+    this.#names = { standIns, ownIds: ownIdsOf(library) };
     this.#rules = this.#rulesOf();
   }
 
   /** What goes out in place of a row; null for nothing. */
-  of<Table extends RecordTable>(table: Table, row: OpenRow<Table>): OpenRow<Table> | null {
+  row<Table extends RecordTable>(table: Table, row: OpenRow<Table>): OpenRow<Table> | null {
     return this.#rules[table](row);
   }
 
   #rulesOf(): Rules {
     return {
-      // The moment would tell who came first.
-      people: (row) => ({
-        ...row,
-        ...this.#named(row),
-        added_utc: `${row.added_utc.slice(0, 10)}T00:00:00.000Z`,
-      }),
+      people: (row) => ({ ...row, ...this.#named(row), added_utc: dayOf(row.added_utc) }),
       lessons: (row) => this.#lesson(row),
-      facilities: (row) => row,
+      facilities: (row) => ({ ...row, added_utc: dayOf(row.added_utc) }),
       logs: (row) => {
         const { name, sha256 } = this.#logs.get(row.sha256)!;
-        return { ...row, sha256, file_name: name, lesson_id: this.#id(row.lesson_id) };
+        const lesson_id = this.#id(row.lesson_id);
+        return { ...row, sha256, file_name: name, lesson_id, added_utc: dayOf(row.added_utc) };
       },
       debriefs: (row) => this.#debrief(row),
       documents: ({ debrief_id, engine_version, ...row }) => {
@@ -98,11 +111,20 @@ export class Pseudonyms {
         ...this.#refers(row),
         lesson_id: this.#id(row.lesson_id),
         student_id: this.#idOrNull(row.student_id),
-        summary: textWithoutNames(row.summary, this.#standIns),
+        standard_id: this.#ownId(row.standard_id),
+        summary: this.#names.standIns.in(row.summary),
       }),
       notes: () => null,
       estimates: (row) =>
-        row.level === null ? null : { ...row, ...this.#refers(row), id: this.#id(row.id), words: null },
+        row.level === null
+          ? null
+          : {
+              ...row,
+              ...this.#refers(row),
+              id: this.#id(row.id),
+              words: null,
+              given_utc: dayOf(row.given_utc),
+            },
       goals: () => null,
       signatures: (row) => ({
         ...row,
@@ -110,6 +132,7 @@ export class Pseudonyms {
         id: this.#id(row.id),
         document_sha256: this.#documents.get(row.document_sha256)!,
         person_id: this.#id(row.person_id),
+        signed_utc: dayOf(row.signed_utc),
       }),
     };
   }
@@ -142,26 +165,22 @@ export class Pseudonyms {
       ...row,
       id: this.#id(row.id),
       log_sha256: this.#logs.get(row.log_sha256)!.sha256,
-      standard: JSON.stringify(withoutNames(JSON.parse(row.standard), this.#standIns)),
-      stated: JSON.stringify(redactedStated(JSON.parse(row.stated) as Stated)),
+      standard_id: this.#ownId(row.standard_id),
+      standard: JSON.stringify(withoutNames(JSON.parse(row.standard), this.#names)),
+      stated: JSON.stringify(withoutNames(redactedStated(JSON.parse(row.stated) as Stated), this.#names)),
       settings: JSON.stringify(this.#hasLogs ? settings : redactedSettings(settings)),
       document_sha256: this.#documents.get(row.document_sha256)!,
+      made_utc: dayOf(row.made_utc),
     };
   }
 
   #redacted(debrief: Debrief): Debrief {
     const log = this.#logs.get(debrief.log.sha256)!;
-    return redactedDebrief(debrief, { log, standIns: this.#standIns, hasLogs: this.#hasLogs });
+    return redactedDebrief(debrief, { ...this.#names, log, hasLogs: this.#hasLogs });
   }
 
-  /** Beforehand, since debriefs come out before the documents that they name. */
-  #hashesOf(library: Library): Map<string, string> {
-    const hashes = new Map<string, string>();
-    for (const { sha256, json_gz } of library.rows<Document>('SELECT sha256, json_gz FROM documents')) {
-      const debrief = JSON.parse(documentText(sha256, json_gz)) as Debrief;
-      hashes.set(sha256, sha256Of(JSON.stringify(this.#redacted(debrief))));
-    }
-    return hashes;
+  #ownId(id: string): string {
+    return this.#names.ownIds.get(id) ?? id;
   }
 
   #id(id: string): string {
@@ -181,12 +200,25 @@ function aircraftOf(library: Library): Map<string, string> {
   return new Map(names.map((name, i) => [name, `Aircraft ${i + 1}`]));
 }
 
-/** In an order of chance that nobody can foretell. */
-function shuffled<T>(values: readonly T[]): T[] {
-  const order = [...values];
-  for (let i = order.length - 1; i > 0; i--) {
-    const j = randomInt(i + 1);
-    [order[i], order[j]] = [order[j]!, order[i]!];
-  }
-  return order;
+/** Ids that somebody chose may say whose a standard is. */
+function ownIdsOf(library: Library): Map<string, string> {
+  const kept = library.all(from.selectFrom('debriefs').select('standard').distinct());
+  const own = kept
+    .map(({ standard }) => JSON.parse(standard) as Standard)
+    .filter(({ id }) => standardById(id) === null);
+  const numbered = (ids: readonly string[], word: string) =>
+    shuffled([...new Set(ids)]).map((id, i) => [id, `${word}-${i + 1}`] as const);
+  const criteria = own.flatMap((standard) => standard.own.map(({ id }) => id));
+  return new Map([
+    ...numbered(criteria, 'own-criterion'),
+    ...numbered(
+      own.map(({ id }) => id),
+      'own-standard',
+    ),
+  ]);
+}
+
+/** The first moment of the day. */
+function dayOf(utc: string): string {
+  return `${utc.slice(0, 10)}T00:00:00.000Z`;
 }

@@ -2,11 +2,19 @@ import type { Debrief } from '../../core/debrief/debrief.ts';
 import type { Issue } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import type { Stated } from '../../core/standard/stated.ts';
+import type { StandIns } from './stand-ins.ts';
 
-/** What a log and the names that may stand in a text go by instead. */
-export interface Redaction {
+/** What goes by another name. */
+export interface OtherNames {
+  /** For whatever may stand in a text. */
+  readonly standIns: StandIns;
+  /** For ids that somebody chose: of standards of one's own, and of the criteria in these. */
+  readonly ownIds: ReadonlyMap<string, string>;
+}
+
+/** What a log and all else that is named go by instead. */
+export interface Redaction extends OtherNames {
   readonly log: { readonly name: string; readonly sha256: string };
-  readonly standIns: ReadonlyMap<string, string>;
   /** Whether the log itself goes with it: else nothing is told of what stands in it. */
   readonly hasLogs: boolean;
 }
@@ -14,7 +22,7 @@ export interface Redaction {
 const LEFT_OUT = 'left out';
 
 /** A debrief without what somebody wrote, and with other names for its log and for whoever a text names. */
-export function redactedDebrief(debrief: Debrief, { log, standIns, hasLogs }: Redaction): Debrief {
+export function redactedDebrief(debrief: Debrief, { log, hasLogs, ...names }: Redaction): Debrief {
   const issues = hasLogs ? debrief.log.issues : debrief.log.issues.map(unquoted);
   const approaches = debrief.approaches.map((approach) => ({
     ...approach,
@@ -29,7 +37,7 @@ export function redactedDebrief(debrief: Debrief, { log, standIns, hasLogs }: Re
     log: { ...debrief.log, file: log.name, sha256: log.sha256, issues },
     approaches,
   };
-  return { ...(withoutNames(renamed, standIns) as Debrief), facility: debrief.facility };
+  return { ...(withoutNames(renamed, names) as Debrief), facility: debrief.facility };
 }
 
 /** What was stated, in figures and choices alone. */
@@ -43,36 +51,22 @@ export function redactedSettings(settings: LogSettings): LogSettings {
   return Object.fromEntries(Object.entries(settings).filter(([key]) => key !== 'columns' && key !== 'units'));
 }
 
-/** Any plain value with the names replaced in its texts: in prose, and in what a standard of one's own is called. */
-export function withoutNames(value: unknown, standIns: ReadonlyMap<string, string>, key = ''): unknown {
-  if (typeof value === 'string')
-    return value.includes(' ') || NAMED_BY_ITS_MAKER.has(key) ? textWithoutNames(value, standIns) : value;
-  if (Array.isArray(value)) return value.map((one) => withoutNames(one, standIns, key));
+/** Any plain value with other names in its texts: in prose, and in what a standard of one's own is called. */
+export function withoutNames(value: unknown, names: OtherNames, key = ''): unknown {
+  if (typeof value === 'string') return withoutName(value, names, key);
+  if (Array.isArray(value)) return value.map((one) => withoutNames(one, names, key));
   if (value === null || typeof value !== 'object') return value;
   return Object.fromEntries(
-    Object.entries(value).map(([name, one]) => [name, withoutNames(one, standIns, name)]),
+    Object.entries(value).map(([name, one]) => [name, withoutNames(one, names, name)]),
   );
 }
 
 const NAMED_BY_ITS_MAKER: ReadonlySet<string> = new Set(['title', 'source']);
+const HOLDS_AN_ID: ReadonlySet<string> = new Set(['id', 'criterion']);
 
-/** Whole words alone, in whatever case. */
-export function textWithoutNames(text: string, standIns: ReadonlyMap<string, string>): string {
-  const lower = text.toLowerCase();
-  return [...standIns].reduce(
-    (written, [name, standIn]) =>
-      lower.includes(name.toLowerCase())
-        ? written.replace(
-            new RegExp(`(?<![\\p{L}\\p{N}])${escaped(name)}(?![\\p{L}\\p{N}])`, 'giu'),
-            () => standIn,
-          )
-        : written,
-    text,
-  );
-}
-
-function escaped(name: string): string {
-  return name.replaceAll(/[$()*+./?[\\\]^{|}-]/g, String.raw`\$&`);
+function withoutName(text: string, { standIns, ownIds }: OtherNames, key: string): string {
+  if (HOLDS_AN_ID.has(key)) return ownIds.get(text) ?? text;
+  return text.includes(' ') || NAMED_BY_ITS_MAKER.has(key) ? standIns.in(text) : text;
 }
 
 /** An issue may quote what stands in the log, as its headers. */

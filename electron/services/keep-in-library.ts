@@ -6,6 +6,7 @@ import { standardById } from '../../core/standard/standards.ts';
 import { NOTHING_STATED } from '../../core/standard/stated.ts';
 import type { Input, Output } from '../bridge/calls.ts';
 import { Unusable } from '../bridge/gate.ts';
+import type { FirstDays } from '../library/first-days.ts';
 import type { Library } from '../library/library.ts';
 import type { LibraryHost, LibraryRoom } from './library-host.ts';
 
@@ -58,16 +59,22 @@ export function keepInLibrary(host: LibraryHost, input: ToKeep): Promise<Output<
 function folderRule(
   library: Library,
   room: LibraryRoom,
-  { folders, name, date }: ToKeep,
+  { folders, chosenFolder = null, name, date }: ToKeep,
   { addsStudents }: { readonly addsStudents: boolean },
 ) {
-  const clues = { path: [...folders, name], statedDate: date, column: null };
-  const students = room.namesOf(library, 'student');
+  const clues = { path: [...folders, name], chosenFolder, statedDate: date, column: null };
   const studentFrom = { by: 'folder' } as const;
-  return (firstDay: string | null) =>
+  return (days: FirstDays) =>
     room.ruleFor(
-      { ...clues, firstDay },
-      { studentFrom, bookings: null, students, instructors: [], addsStudents },
+      { ...clues, ...days },
+      {
+        studentFrom,
+        bookings: null,
+        // Now, and not before the debrief: another log may have brought somebody meanwhile.
+        students: room.namesOf(library, 'student'),
+        instructors: [],
+        addsStudents,
+      },
     );
 }
 

@@ -276,7 +276,7 @@ export class OwnLibrary {
     try {
       const kept = await call('keepInLibrary', {
         name,
-        folders: foldersOf(file),
+        ...foldersOf(file),
         base64: await base64Of(await file.arrayBuffer()),
         facilities: usable.map(({ text }) => text),
         asked: {
@@ -353,13 +353,10 @@ function missingWords(missing: readonly string[]): string {
   return missing.length === 0 ? '' : ` Lost or damaged, and not in it: ${missing.join(', ')}.`;
 }
 
-/**
- * The folders of a file below the one that was chosen. Where these name nobody, as the days of a lesson do not, the one
- * that was chosen may.
- */
-function foldersOf({ webkitRelativePath }: File): string[] {
-  const [chosen, ...below] = webkitRelativePath.split('/').slice(0, -1);
-  return chosen === undefined || below.some((name) => /\p{L}/u.test(name)) ? below : [chosen, ...below];
+/** The folder that was chosen, null where a file was, and those of a file below it. */
+function foldersOf({ webkitRelativePath }: File): { chosenFolder: string | null; folders: string[] } {
+  const [chosenFolder = null, ...folders] = webkitRelativePath.split('/').slice(0, -1);
+  return { chosenFolder, folders };
 }
 
 function tooLarge(bytes: number): string {

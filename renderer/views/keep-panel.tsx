@@ -68,7 +68,11 @@ function Kept({ kept, isAnswer, isChanged, keep, show }: KeptProps) {
         Show the lesson
       </Button>
       {isChanged ? (
-        <Button className="button primary" isDisabled={isBusy} onPress={() => once(keep)}>
+        <Button
+          className={kept.statements === null ? 'button' : 'button primary'}
+          isDisabled={isBusy}
+          onPress={() => once(keep)}
+        >
           {kept.statements === null ? 'Keep what is stated now' : 'Keep what was stated since'}
         </Button>
       ) : null}

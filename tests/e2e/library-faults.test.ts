@@ -52,6 +52,7 @@ const row = (text: string | RegExp) =>
 const shown = () => page.locator('.give-to [role=status]').textContent();
 const focused = () => page.evaluate(() => document.activeElement?.textContent);
 const student = () => page.getByLabel('Student', { exact: true });
+
 describe('the list of flights', () => {
   it('tells one approach by two standards apart', async () => {
     await row('Rowan Teal').first().waitFor();
@@ -224,7 +225,7 @@ describe('a library that cannot be read', () => {
     await startAnew(() => writeFileSync(join(library, 'library.sqlite'), 'spoilt'));
     await page.getByRole('heading', { name: 'The library could not be opened' }).waitFor();
     expect(await page.getByRole('alert').textContent()).toMatch(/library\.sqlite is damaged/);
-    expect(await page.locator('.notice').count()).toBe(0);
+    await soon(() => page.locator('.notice').count()).toBe(0);
     expect(await violationsIn(page, 'a library that cannot be read')).toEqual([]);
     await press('Try again');
     await page.getByRole('heading', { name: 'The library could not be opened' }).waitFor();

@@ -102,6 +102,17 @@ describe('times with their offset from UTC', () => {
     ]);
   });
 
+  it('the first offset that is met is the clock’s; UTC itself tells nothing of where it was flown', async () => {
+    const offsetOf = async (header: string, ...rows: string[]) => (await withTimes(header, rows)).utcOffsetS;
+    const parts = 'Lcl Date;Lcl Time;UTCOfst';
+    expect(await offsetOf(parts, '2024-05-01;12:00:00;-06:00', '2024-05-01;12:00:01;-05:00')).toBe(-21_600);
+    expect(await offsetOf(parts, '2024-05-01;12:00:00;', '2024-05-01;12:00:01;-05:00')).toBe(-18_000);
+    expect(await offsetOf('Timestamp', '2024-05-01T12:00:00+02:00')).toBe(7200);
+    expect(await offsetOf('Timestamp', '2024-05-01T12:00:00Z')).toBeNull();
+    expect(await offsetOf('Date;Time (UTC)', '2024-05-01;10:00:00')).toBeNull();
+    expect(await offsetOf('Date;Time', '2024-05-01;10:00:00')).toBeNull();
+  });
+
   it('a column of offsets beside a moment in one cell is used, beside a UTC clock it is not', async () => {
     const local = await withTimes('Date time;UTC offset', ['2024-05-01 12:00:00;+02:00']);
     const utc = await withTimes('UTC date;UTC time;UTC offset', ['2024-05-01;10:00:00;+02:00']);

@@ -205,7 +205,7 @@ describe('GPX', () => {
       .join('\n');
     const log = await readUsable(gpx(points), { timeZone: '+05:00' });
     expect([...log.timeS]).toEqual([T0, T0 + 1, T0 + 2.5]);
-    expect(log.timeReference).toBe('utc');
+    expect([log.timeReference, log.utcOffsetS]).toEqual(['utc', 7200]);
   });
 
   it('points without time or position are left out and counted, with their lines', async () => {

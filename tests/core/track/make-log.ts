@@ -22,6 +22,7 @@ export function makeLog({ timeS, latDeg, lonDeg, values = {} }: Rows): Log {
     kind: 'csv',
     recognised: '',
     timeReference: 'utc',
+    utcOffsetS: null,
     columns: [],
     rowsSeen: timeS.length,
     timeS: Float64Array.from(timeS),

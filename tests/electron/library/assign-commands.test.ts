@@ -163,6 +163,24 @@ describe('halfdot import with rules', () => {
     });
   });
 
+  it('takes the day by the clock of the log, which in the evening is not that of UTC', async () => {
+    const library = await rosterOnly();
+    const evening = ([clock, ...cells]: string[]) => {
+      const utcS = Date.parse(clock!) / 1000 + 11 * 3600;
+      const local = new Date((utcS - 6 * 3600) * 1000).toISOString();
+      return [local.slice(0, 10), local.slice(11, 19), '-06:00', ...cells].join(',');
+    };
+    const [header, ...rows] = TEXT.trimEnd().split('\n');
+    const columns = header!.replace('Date/Time (UTC)', 'Lcl Date,Lcl Time,UTCOfst');
+    const folder = written({
+      'logs/QQ-XYZ.csv': [columns, ...rows.map((row) => evening(row.split(',')))].join('\n'),
+      'bookings.csv': `date,aircraft,student\n${DAY},QQ-XYZ,Nils Brambling\n2026-03-15,QQ-XYZ,Hugo Finch\n`,
+    });
+    const said = await imported(library, join(folder, 'logs'), '--bookings', join(folder, 'bookings.csv'));
+    expect(said.answer).toContain('Given to Nils Brambling 1.');
+    expect(await lessons(library)).toMatchObject([{ student: 'Nils Brambling', date: DAY, approaches: 1 }]);
+  });
+
   it('takes the day of a folder for a log that names none', async () => {
     const library = await rosterOnly();
     const low = readFileSync(join(ROOT, 'samples/low-approach.csv'), 'utf8');

@@ -20,7 +20,7 @@ const booking = (line: number, more: Partial<Booking> = {}): Booking => ({
 
 function rule(path: string, rules: Partial<Rules>, clues: Partial<Clues> = {}) {
   return ruleFor(
-    { path: path.split('/'), statedDate: null, firstDay: DAY, column: null, ...clues },
+    { path: path.split('/'), statedDate: null, firstDay: DAY, otherDays: [], column: null, ...clues },
     {
       studentFrom: null,
       bookings: null,
@@ -67,8 +67,33 @@ describe('a student by folder', () => {
     expect(rule('2026/Wren, Hazel/a.csv', asked).student).toBe('Hazel Wren');
     expect(rule('wren_hazel/a.csv', asked).student).toBe('wren hazel');
     expect(rule('flights/a.csv', asked).student).toBeNull();
-    expect(rule('second term/Hazel Wren/a.csv', asked).student).toBeNull();
+    expect(rule('second term/Hazel Wren/a.csv', asked).student).toBe('Hazel Wren');
+    expect(rule('early spring/Hazel Wren/a.csv', asked).student).toBeNull();
     expect(rule('second term/Hugo Finch/a.csv', asked).student).toBe('Hugo Finch');
+  });
+
+  it('never comes onto it by a folder that is farther off, is called after a thing, or was chosen itself', () => {
+    const asked = { studentFrom: FOLDER, addsStudents: true };
+    expect(rule('Hazel Wren/2026/2026-05-03/a.csv', asked).student).toBe('Hazel Wren');
+    expect(rule('Hazel Wren/circuits/a.csv', asked).student).toBeNull();
+    for (const folder of ['Spring term', 'Flight Logs', 'new_students of may'])
+      expect(rule(`${folder}/a.csv`, asked).student).toBeNull();
+    for (const chosenFolder of ['Spring break', 'Hazel Wren'])
+      for (const path of ['a.csv', '2026-05-03/a.csv'])
+        expect(rule(path, asked, { chosenFolder }).student).toBeNull();
+    expect(rule('Hazel Wren/a.csv', asked, { chosenFolder: 'Spring break' }).student).toBe('Hazel Wren');
+  });
+
+  it('is whom the chosen folder names if those below are days, and that one is on the roster', () => {
+    const asked = { studentFrom: FOLDER, addsStudents: true };
+    const chosen = { chosenFolder: 'brambling nils' };
+    expect(rule('2026-05-04/a.csv', asked, chosen)).toMatchObject({
+      student: 'Nils Brambling',
+      date: '2026-05-04',
+    });
+    expect(rule('Hazel Wren/a.csv', asked, chosen).student).toBe('Hazel Wren');
+    expect(rule('circuits/a.csv', asked, chosen).student).toBeNull();
+    expect(rule('a.csv', asked, { chosenFolder: '20260504' }).date).toBe('2026-05-04');
   });
 
   it.each([
@@ -161,6 +186,24 @@ describe('a student by the bookings', () => {
       'there is no booking on 2026-06-01',
     );
     expect(rule('QQ-ABC.csv', { bookings }, { firstDay: null }).why).toContain('names no day');
+  });
+
+  it('is nobody where the log may be of two days that are booked for two, unless the day is said', () => {
+    const near = { firstDay: '2026-05-04', otherDays: [DAY] };
+    expect(rule('QQ-ABC.csv', { bookings }, near)).toMatchObject({
+      student: null,
+      aircraft: null,
+      why:
+        'its times do not say whether it is of 2026-05-03 or 2026-05-04, ' +
+        'booked for José Lark or Nils Brambling',
+    });
+    const said = (more: Partial<Clues>) => rule('QQ-ABC.csv', { bookings }, { ...near, ...more }).student;
+    expect(said({ statedDate: '2026-05-04' })).toBe('José Lark');
+    expect(said({ otherDays: ['2026-05-05'] })).toBe('José Lark');
+    const same = [...bookings.slice(2), booking(5, { student: 'lark jose' })];
+    expect(rule('QQ-ABC.csv', { bookings: same }, near).student).toBe('José Lark');
+    const other = [...bookings.slice(2), booking(5, { aircraft: 'QQ-XYZ' })];
+    expect(rule('QQ-ABC.csv', { bookings: other }, near).student).toBe('José Lark');
   });
 
   it('is not guessed from a single booking of the day, nor from two of one aircraft', () => {

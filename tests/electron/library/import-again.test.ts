@@ -1,3 +1,4 @@
+import type { Facility } from '../../../core/facility/facility-schema.ts';
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -6,7 +7,13 @@ import { DEFAULT_STANDARD } from '../../../core/standard/standards.ts';
 import { NOTHING_STATED } from '../../../core/standard/stated.ts';
 import { importLog, type ImportAsked } from '../../../electron/library/import-log.ts';
 import { from } from '../../../electron/library/library.ts';
-import { keepPerson } from '../../../electron/library/people.ts';
+import { holdingsOf } from '../../../electron/library/delete-student.ts';
+import { listLogs } from '../../../electron/library/find-logs.ts';
+import { keptOf } from '../../../electron/library/kept-of.ts';
+import { listApproaches, listLessons, listStudents } from '../../../electron/library/lists.ts';
+import { sha256Of } from '../../../electron/library/log-files.ts';
+import { overviewOf } from '../../../electron/library/overview.ts';
+import { keepPerson, personNamed } from '../../../electron/library/people.ts';
 import { addNote, notesOf, sign, signaturesOf } from '../../../electron/library/record.ts';
 import {
   command,
@@ -46,6 +53,30 @@ const debriefsOf = (folder: string) =>
         .orderBy('standard_id'),
     ),
   );
+
+describe('an approach that is debriefed by two standards', () => {
+  it('was flown once, in every list and count', async () => {
+    const own = await libraryOf(SAMPLE);
+    const said = await command(own, 'import', SAMPLE, '--facility', FACILITY, '--standard', 'light-aircraft');
+    expect(said.answer).toContain('first-approach.csv: kept, 1 approach');
+    await opened(own, (library) => {
+      const rowan = personNamed(library, 'student', 'Rowan Teal');
+      expect(listApproaches(library, null)).toHaveLength(2);
+      const once = { approaches: 1 };
+      expect(overviewOf(library)).toMatchObject({ ...once, students: [once] });
+      expect(listStudents(library)).toMatchObject([once]);
+      expect(listLessons(library, null)).toMatchObject([once]);
+      expect(listLogs(library, null)).toMatchObject([once]);
+      expect(holdingsOf(library, rowan)).toMatchObject(once);
+      const facility = JSON.parse(readFileSync(FACILITY, 'utf8')) as Facility;
+      const made = keptOf(library, sha256Of(readFileSync(SAMPLE)), facility, 'light-aircraft');
+      expect(made).toMatchObject(once);
+    });
+    // Two facilities may lie at one runway: what was flown there is theirs.
+    await command(own, 'import', SAMPLE, '--facility', SECOND);
+    await opened(own, (library) => expect(overviewOf(library).approaches).toBe(2));
+  });
+});
 
 describe('a log that is in the library', () => {
   it('is debriefed at another facility that is named, and stays in its lesson', async () => {

@@ -93,6 +93,31 @@ describe('what one library exports and another takes in', () => {
     expect(await command(own, 'check')).toMatchObject({ status: 0, messages: [] });
   });
 
+  it('taking in finds people in any spelling, and puts no two of the other library together', async () => {
+    const other = await libraryOf(manyLogs(1), 'Lark, Rowan');
+    const theirs = await libraryOf(SAMPLE, 'rowan lark');
+    await opened(theirs, (open) =>
+      open.write(() => {
+        for (const name of ['Núria Teal', 'Nuria Teal'])
+          open.run(
+            from
+              .insertInto('people')
+              .values({ id: `id of ${name}`, role: 'student', name, added_utc: '2026-05-01T10:00:00Z' }),
+          );
+      }),
+    );
+    const out = join(newFolder(), 'out');
+    await command(theirs, 'export', out);
+    for (const _ of ['once', 'again'])
+      expect(await command(other, 'import', '--from', out)).toMatchObject({ status: 0 });
+    const { people } = await everything(other);
+    expect(people!.map((row) => (row as { name: string }).name).sort()).toEqual([
+      'Lark, Rowan',
+      'Nuria Teal',
+      'Núria Teal',
+    ]);
+  });
+
   it('taking in gives no log to another student because one of the same lesson is here as theirs', async () => {
     const logs = manyLogs(2);
     const theirs = await libraryOf(logs, 'Hazel Wren');

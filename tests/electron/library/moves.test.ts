@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { deleteStudent, holdingsOf } from '../../../electron/library/delete-student.ts';
 import { keepDocument, readDocument } from '../../../electron/library/documents.ts';
 import { changeLesson } from '../../../electron/library/lessons.ts';
@@ -70,6 +70,25 @@ describe('a move of logs', () => {
       library.write(() => keepDocument(library, id, readDocument(library, id)));
       expect(listApproaches(library, hazel)).toHaveLength(2);
       expect(c).toBeDefined();
+    }));
+
+  it('asks the library as often for one log as for many', () =>
+    opened(folder, (library) => {
+      const [a, b, c] = hashes(library);
+      const ways = (['all', 'first', 'run', 'execute', 'answers'] as const).map((way) =>
+        vi.spyOn(library, way),
+      );
+      const asked = (work: () => unknown) => {
+        for (const way of ways) way.mockClear();
+        work();
+        return ways.reduce((sum, way) => sum + way.mock.calls.length, 0);
+      };
+      const moving = (logs: string[], date: string) => () =>
+        moveLogs(library, logs, { studentId: null, date });
+      const one = [asked(moving([a], NEXT)), asked(() => undoMove(library))];
+      const many = [asked(moving([a, b, c], '2026-03-16')), asked(() => undoMove(library))];
+      expect(many).toEqual(one);
+      expect(one[0]).toBeGreaterThan(5);
     }));
 
   it('to where a log is already counts nothing, and none is made where all are there', () =>

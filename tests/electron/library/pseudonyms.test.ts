@@ -1,8 +1,9 @@
 import { copyFileSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import type { Debrief } from '../../../core/debrief/debrief.ts';
 import { readDocument } from '../../../electron/library/documents.ts';
+import { exportLibrary } from '../../../electron/library/export-library.ts';
 import { changeLesson } from '../../../electron/library/lessons.ts';
 import { from, type Library } from '../../../electron/library/library.ts';
 import { keepPerson } from '../../../electron/library/people.ts';
@@ -26,6 +27,8 @@ const WORDS = {
   syllabus: 'lesson of the barbecue',
   aircraft: 'Old Teal One',
   standard: 'As Rowan Teal likes it',
+  standardId: 'teal-checkride',
+  criterionId: 'junipers-bank',
 } as const;
 
 let library = '';
@@ -34,8 +37,14 @@ beforeAll(async () => {
   library = join(newFolder(), 'library');
   const logs = newFolder();
   const standard = join(logs, 'own.json');
-  const own = { format: 'halfdot-standard/1', id: 'our-own', title: WORDS.standard, source: 'our plan' };
-  writeFileSync(standard, JSON.stringify({ ...own, basedOn: 'instrument-rating' }));
+  const own = {
+    format: 'halfdot-standard/1',
+    id: WORDS.standardId,
+    title: WORDS.standard,
+    source: 'our plan',
+  };
+  const criterion = { id: WORDS.criterionId, title: 'Bank', quantity: 'bankDeg', lower: -20, upper: 20 };
+  writeFileSync(standard, JSON.stringify({ ...own, basedOn: 'instrument-rating', own: [criterion] }));
   for (const [sample, named, student] of LOGS) {
     copyFileSync(join(SAMPLES, sample), join(logs, named));
     const words = ['--facility', FACILITY, '--student', student, '--standard', standard];
@@ -99,6 +108,7 @@ function found(folder: string, words: readonly string[]): string[] {
   );
 }
 
+const documentStart = (row: Record<string, unknown>) => (row['json'] as Debrief).log.startUtc;
 const names = () => [
   ...new Set(LOGS.map(([, , student]) => student)),
   INSTRUCTOR,
@@ -143,6 +153,63 @@ describe('an export under pseudonyms', () => {
     const plain = await exported('--logs', 'no');
     expect(existsSync(join(plain.out, 'logs'))).toBe(false);
     expect(plain.answer).not.toContain('name');
+  });
+
+  it('tells of no moment at which something was done, and of no order in which it was', async () => {
+    const moments = new Set<string>();
+    const orders: Record<string, Set<string>> = { logs: new Set(), lessons: new Set(), documents: new Set() };
+    const starts = (table: string, row: Record<string, unknown>) =>
+      table === 'logs' ? row['start_utc'] : table === 'lessons' ? row['date'] : documentStart(row);
+    for (let i = 0; i < 40 && Object.values(orders).some(({ size }) => size < 2); i++) {
+      const { out } = await exported('--pseudonyms', 'yes');
+      const all = rows(out);
+      for (const { row } of all)
+        for (const key of ['added_utc', 'made_utc', 'given_utc', 'signed_utc'])
+          if (key in row) moments.add(`${key} ${String(row[key]).slice(10)}`);
+      for (const [table, found] of Object.entries(orders))
+        found.add(all.flatMap((one) => (one.table === table ? [starts(table, one.row)] : [])).join());
+    }
+    expect([...moments].sort()).toEqual(
+      ['added_utc', 'given_utc', 'made_utc', 'signed_utc'].map((key) => `${key} T00:00:00.000Z`),
+    );
+    for (const found of Object.values(orders)) expect(found.size).toBeGreaterThan(1);
+  });
+
+  it('calls a standard of one’s own and its criteria alike wherever they are named', async () => {
+    const { out } = await exported('--pseudonyms', 'yes');
+    const all = rows(out);
+    const of = (table: string) => all.flatMap((one) => (one.table === table ? [one.row] : []));
+    for (const { standard_id, standard } of of('debriefs')) {
+      expect(standard_id).toBe('own-standard-1');
+      const own = [{ id: 'own-criterion-1', title: 'Bank' }];
+      expect(JSON.parse(String(standard))).toMatchObject({ id: standard_id, own });
+    }
+    for (const { standard_id } of of('approaches')) expect(standard_id).toBe('own-standard-1');
+    for (const { json } of of('documents')) {
+      const { standard, approaches } = json as Debrief;
+      expect(standard.id).toBe('own-standard-1');
+      expect(approaches[0]!.criteria.map(({ id }) => id)).toContain('own-criterion-1');
+    }
+  });
+
+  it('lets others in while it is made, and holds what was there when it began', async () => {
+    await opened(library, async (open) => {
+      const before = open.all(from.selectFrom('people').select('id')).length;
+      let looks = 0;
+      const late = async () => {
+        if (looks++ === 0) open.write(() => keepPerson(open, 'student', 'Briar Knot'));
+      };
+      // Every step takes longer than the stretch without a look.
+      let now = 0;
+      const slow = vi.spyOn(performance, 'now').mockImplementation(() => (now += 30));
+      const out = join(newFolder(), 'out');
+      await exportLibrary(open, out, { pseudonyms: true, logs: false }, late);
+      slow.mockRestore();
+      expect(looks).toBeGreaterThan(10);
+      expect(rows(out).filter(({ table }) => table === 'people')).toHaveLength(before);
+      const { id } = open.first(from.selectFrom('people').select('id').where('name', '=', 'Briar Knot'))!;
+      open.write(() => open.run(from.deleteFrom('people').where('id', '=', id)));
+    });
   });
 
   it('keeps dates, figures and what belongs to what', async () => {

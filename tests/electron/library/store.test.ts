@@ -83,6 +83,30 @@ describe('people and lessons', () => {
       ]);
     }));
 
+  it('are found in any spelling of their name, and added once', () =>
+    opened(folder, (library) => {
+      const kept = (name: string) => library.write(() => keepPerson(library, 'student', name));
+      const id = kept('Özgür Ångström');
+      for (const name of ['özgür ångström', 'Ångström, Özgür', 'OEZGUER AANGSTROEM', ' ozgur  angstrom '])
+        expect([kept(name), personNamed(library, 'student', name).id]).toEqual([id, id]);
+      expect(kept('Student 2 (3)')).not.toBe(kept('Student 3 (2)'));
+      expect(() =>
+        renamePerson(library, personNamed(library, 'student', 'Student 2 (3)'), 'angstrom ozgur'),
+      ).toThrow('already a student "Özgür Ångström"');
+    }));
+
+  it('whose names are alike are found as they are written, and refused as neither is', () =>
+    opened(folder, (library) => {
+      const person = { role: 'student' as const, added_utc: '2026-05-01T10:00:00Z' };
+      for (const name of ['José Lark', 'Jose Lark'])
+        library.write(() => library.run(from.insertInto('people').values({ ...person, id: name, name })));
+      expect(personNamed(library, 'student', 'josé lark').id).toBe('José Lark');
+      expect(personNamed(library, 'student', 'JOSE LARK').id).toBe('Jose Lark');
+      expect(() => library.write(() => keepPerson(library, 'student', 'Lark, José'))).toThrow(
+        'can be Jose Lark or José Lark',
+      );
+    }));
+
   it('a lesson that is given to another student takes its approaches along', () =>
     opened(folder, (library) => {
       const { lesson, student } = only(library);

@@ -46,6 +46,18 @@ describe('keeping a log', () => {
     expect((await list()).total).toBe(1);
   });
 
+  it('adds nobody by the folder that was chosen, and somebody once whom two logs bring together', async () => {
+    const by = { by: 'folder', addsStudents: true } as const;
+    const stray = { folders: [], chosenFolder: 'Spring Break', student: by };
+    expect(await kept('first-approach.csv', stray)).toMatchObject({ student: null });
+    const brought = [
+      kept('tidy-landing.csv', { folders: ['Hazel Wren'], student: by }),
+      kept('went-around.csv', { folders: ['Wren, Hazel'], student: by }),
+    ];
+    expect(await Promise.all(brought)).toMatchObject([{ student: 'Hazel Wren' }, { student: 'Hazel Wren' }]);
+    expect((await call('library', {})).students).toMatchObject([{ name: 'Hazel Wren' }]);
+  });
+
   it('gives it to whom its folder names, also to one who has to be added', async () => {
     const folders = ['Hazel Wren', '2026-05-10'];
     const by = { by: 'folder', addsStudents: true } as const;

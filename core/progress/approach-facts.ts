@@ -1,0 +1,123 @@
+import type { ApproachDebrief, Debrief, DebriefCriterion, DebriefSegment } from '../debrief/debrief.ts';
+import type { DebriefStability } from '../debrief/debrief.ts';
+import type { Verdict } from '../standard/judgement.ts';
+import type { Flown } from './progress.ts';
+
+/** A debrief and the lesson that it belongs to. */
+export interface DebriefOfLesson {
+  readonly lessonId: string;
+  /** `YYYY-MM-DD`. */
+  readonly date: string;
+  /** All that the standard says, as text: a standard of one's own may change and keep its id. */
+  readonly standardText: string;
+  readonly debrief: Debrief;
+}
+
+/** What progress reads of one approach; a small part of its debrief, of which there may be hundreds. */
+export interface ApproachFacts {
+  readonly lessonId: string;
+  readonly date: string;
+  readonly logSha256: string;
+  readonly startUtc: string;
+  readonly endUtc: string;
+  readonly kind: ApproachDebrief['kind'];
+  readonly standard: { readonly id: string; readonly title: string; readonly source: string };
+  readonly standardText: string;
+  readonly engineVersion: string;
+  readonly flown: Flown;
+  readonly criteria: readonly CriterionFacts[];
+  readonly gates: readonly Pick<DebriefStability, 'gate' | 'verdict'>[];
+  /** Null: not graded. Open: it lies between two levels. */
+  readonly level: { readonly level: number; readonly isOpen: boolean } | null;
+}
+
+export interface CriterionFacts {
+  readonly id: string;
+  readonly title: string;
+  readonly verdict: Verdict;
+  /** Share of the recorded time inside the limit, where it counted, by the best figure; null where it has no time. */
+  readonly insideShare: number | null;
+  /** Over final; null with a reason, or where the criterion has none. */
+  readonly rms: number | null;
+  readonly whyNoRms: string | null;
+}
+
+/** What progress reads of a debrief, an entry for each approach and pass. */
+export function factsOf({ lessonId, date, standardText, debrief }: DebriefOfLesson): ApproachFacts[] {
+  const { engineVersion, log } = debrief;
+  const { id, title, source } = debrief.standard;
+  return debrief.approaches.map((approach) => ({
+    lessonId,
+    date,
+    logSha256: log.sha256,
+    startUtc: approach.startUtc,
+    endUtc: approach.endUtc,
+    kind: approach.kind,
+    standard: { id, title, source },
+    standardText,
+    engineVersion,
+    flown: approach.stated.flown,
+    criteria: approach.criteria.map((criterion) => criterionFacts(criterion, approach)),
+    gates: approach.stability.map(({ gate, verdict }) => ({ gate, verdict })),
+    level: approach.grade && {
+      level: approach.grade.level,
+      isOpen: approach.grade.levelLow !== approach.grade.levelHigh,
+    },
+  }));
+}
+
+function criterionFacts(criterion: DebriefCriterion, approach: ApproachDebrief): CriterionFacts {
+  const { id, title, verdict } = criterion;
+  if (verdict === 'not-assessed') return { id, title, verdict, insideShare: null, rms: null, whyNoRms: null };
+  return { id, title, verdict, insideShare: insideShare(criterion), ...rmsFor(id, approach) };
+}
+
+function insideShare({ timeOutsideS, assessedS }: DebriefCriterion): number | null {
+  if (timeOutsideS === null || assessedS <= 0) return null;
+  // What is made up to the moment of joining may be more than was recorded.
+  return 1 - Math.min(timeOutsideS.best, assessedS) / assessedS;
+}
+
+type Rms = Pick<CriterionFacts, 'rms' | 'whyNoRms'>;
+
+/** The criteria of which a debrief tells the RMS where they count: before final it covers the turn on as well. */
+const RMS_OF: Readonly<Record<string, (final: DebriefSegment) => Rms>> = {
+  'localizer-final': ({ localizer }) => needleRms(localizer),
+  'glidepath-final': ({ glidepath }) => needleRms(glidepath),
+  'airspeed-final': ({ airspeed }) => speedRms(airspeed),
+};
+
+/** Whether a criterion is followed by its RMS. */
+export function hasRms(id: string): boolean {
+  return Object.hasOwn(RMS_OF, id);
+}
+
+function rmsFor(id: string, { segments, stated }: ApproachDebrief): Rms {
+  if (!hasRms(id)) return { rms: null, whyNoRms: null };
+  const final = segments.find(({ kind }) => kind === 'final');
+  if (!final) return noRms('final was not flown');
+  const isShared = stated.instructorFlew.some(
+    ({ startUtc, endUtc }) => startUtc < final.endUtc && final.startUtc < endUtc,
+  );
+  if (isShared) return noRms('the instructor flew a part of final');
+  return RMS_OF[id]!(final);
+}
+
+function needleRms(needle: DebriefSegment['localizer']): Rms {
+  const rms = needle?.rmsFullScale ?? null;
+  return rms === null ? noRms('nothing of this needle was recorded on final') : { rms, whyNoRms: null };
+}
+
+/** Off the target, from the mean and how far the speed spread around it. */
+function speedRms(airspeed: DebriefSegment['airspeed']): Rms {
+  if (airspeed === null || airspeed.targetKt === null) return noRms('no airspeed, or no target for it');
+  if (airspeed.estimated) return noRms('the airspeed was estimated from the wind');
+  return {
+    rms: Math.hypot(airspeed.mean - airspeed.targetKt, airspeed.standardDeviation),
+    whyNoRms: null,
+  };
+}
+
+function noRms(why: string): Rms {
+  return { rms: null, whyNoRms: why };
+}

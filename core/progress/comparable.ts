@@ -1,0 +1,100 @@
+import { FLOWN_WORDS } from './flown-words.ts';
+import type { ApproachFacts } from './approach-facts.ts';
+import type { LeftOut } from './progress.ts';
+
+export interface Comparable {
+  /** In the order flown. */
+  readonly approaches: readonly ApproachFacts[];
+  readonly leftOut: readonly LeftOut[];
+}
+
+/**
+ * The most approaches that can be put side by side: one standard, word for word, one version of the engine, and flown
+ * the same way as far as anybody said. Of groups as large the one that was flown last. All others are counted.
+ */
+export function comparable(all: readonly ApproachFacts[]): Comparable {
+  const judged = all.filter(({ kind }) => kind === 'approach').sort(inOrder);
+  const passes = all.length - judged.length;
+  const groups = groupsOf(judged).sort(largestFirst);
+  const [largest, ...others] = groups;
+  const approaches = largest?.approaches ?? [];
+  return {
+    approaches,
+    leftOut: [
+      ...others.map((group) => otherGroup(group, largest!)),
+      ...said(
+        'same-approach',
+        groups.reduce((sum, { repeated }) => sum + repeated, 0),
+        SAME,
+      ),
+      ...said('not-an-approach', passes, PASSES),
+    ],
+  };
+}
+
+const SAME = 'debriefed a second time: the same moments of the same log, which count once.';
+const PASSES = 'not judged: passes along the localizer, or finals joined late.';
+
+function said(why: LeftOut['why'], count: number, what: string): LeftOut[] {
+  return count === 0 ? [] : [{ why, count, sentence: `${count} ${what}` }];
+}
+
+interface Group {
+  readonly approaches: readonly ApproachFacts[];
+  /** Debriefs more of the same flown approaches. */
+  readonly repeated: number;
+}
+
+function groupsOf(judged: readonly ApproachFacts[]): Group[] {
+  const groups = new Map<string, { approaches: ApproachFacts[]; repeated: number }>();
+  for (const approach of judged) {
+    const { standard, standardText, engineVersion, flown } = approach;
+    const key = JSON.stringify([standard.id, standardText, engineVersion, flown]);
+    const group = groups.get(key) ?? { approaches: [], repeated: 0 };
+    groups.set(key, group);
+    // Of two the one that begins first.
+    if (group.approaches.some((other) => isSame(approach, other))) group.repeated++;
+    else group.approaches.push(approach);
+  }
+  return [...groups.values()];
+}
+
+/** Whether two debriefs tell of the same moments of one log, as at two versions of a facility. */
+function isSame(a: ApproachFacts, b: ApproachFacts): boolean {
+  return a.logSha256 === b.logSha256 && a.startUtc < b.endUtc && b.startUtc < a.endUtc;
+}
+
+function inOrder(a: ApproachFacts, b: ApproachFacts): number {
+  return compare(a.date, b.date) || compare(a.startUtc, b.startUtc);
+}
+
+function largestFirst(a: Group, b: Group): number {
+  return b.approaches.length - a.approaches.length || inOrder(b.approaches.at(-1)!, a.approaches.at(-1)!);
+}
+
+function compare(a: string, b: string): number {
+  if (a === b) return 0;
+  return a < b ? -1 : 1;
+}
+
+/** What sets another group apart, and how much of it is told anyway. */
+function otherGroup({ approaches }: Group, largest: Group): LeftOut {
+  const [one, here] = [approaches[0]!, largest.approaches[0]!];
+  const isOtherEngine = one.engineVersion !== here.engineVersion;
+  const apart = [
+    ...(one.standard.id === here.standard.id ? [] : [`judged by ${one.standard.title}`]),
+    ...(one.standard.id === here.standard.id && one.standardText !== here.standardText
+      ? ['judged by another version of the same standard']
+      : []),
+    ...(isOtherEngine ? [`debriefed by version ${one.engineVersion} of the program`] : []),
+    ...(one.flown === here.flown ? [] : [FLOWN_WORDS[one.flown ?? 'not-stated']]),
+  ].join(', ');
+  const alsoHere = approaches.filter((a) => largest.approaches.some((b) => isSame(a, b))).length;
+  const also = alsoHere === 0 ? '' : ` ${alsoHere} of them counted above in another debrief.`;
+  const tip = isOtherEngine ? ' `halfdot recompute` makes the debriefs of older versions anew.' : '';
+  return {
+    why: 'not-comparable',
+    count: approaches.length,
+    sentence: `${approaches.length} ${apart}.${also}${tip}`,
+  };
+}

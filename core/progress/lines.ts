@@ -1,0 +1,128 @@
+import { median } from '../numeric/median.ts';
+import type { Verdict } from '../standard/judgement.ts';
+import { inSentence } from './in-sentence.ts';
+import { hasRms, type ApproachFacts, type CriterionFacts } from './approach-facts.ts';
+import type { LessonCell, Measure, ProgressLine, ProgressUnit, VerdictCounts } from './progress.ts';
+
+/** A line without its trend. */
+export type UntrendedLine = Omit<ProgressLine, 'trend'>;
+
+/** The approaches of one lesson. */
+export type LessonApproaches = readonly ApproachFacts[];
+
+/** Every criterion of the standard over the lessons, in its order, and the level last. */
+export function linesOf(lessons: readonly LessonApproaches[]): UntrendedLine[] {
+  const titles = new Map<string, Set<string>>();
+  for (const { id, title } of lessons.flat().flatMap(({ criteria }) => criteria))
+    titles.set(id, (titles.get(id) ?? new Set()).add(title));
+  return [
+    ...[...titles].map(([id, all]) => criterionLine(id, titleOf([...all]), lessons)),
+    levelLine(lessons),
+  ];
+}
+
+/** One criterion has two titles where its gate goes by the conditions that were stated: both are said. */
+function titleOf([first, ...others]: readonly string[]): string {
+  return [first!, ...others.map(inSentence)].join(' or ');
+}
+
+function criterionLine(id: string, title: string, lessons: readonly LessonApproaches[]): UntrendedLine {
+  const factsOf = (approaches: LessonApproaches) =>
+    approaches.flatMap(({ criteria }) => criteria.filter((criterion) => criterion.id === id));
+  const all = factsOf(lessons.flat());
+  const measure = measureOf(id, all);
+  return {
+    id,
+    title,
+    measure,
+    unit: unitOf(id, measure),
+    better: measure === 'rms' ? 'lower' : 'higher',
+    lessons: lessons.map((approaches) => criterionCell(measure, factsOf(approaches))),
+    verdicts: countsOf(all.map(({ verdict }) => verdict)),
+    gates: id === 'stability' ? gatesOf(lessons.flat()) : [],
+    notMeasured: notMeasured(measure, all),
+  };
+}
+
+/** What is not told in time, as a gate, is followed by how often it was met. */
+function measureOf(id: string, facts: readonly CriterionFacts[]): Measure {
+  if (hasRms(id)) return 'rms';
+  return facts.some(({ insideShare }) => insideShare !== null) ? 'inside-by-time' : 'share-met';
+}
+
+function unitOf(id: string, measure: Measure): ProgressUnit {
+  if (measure !== 'rms') return 'share';
+  return id === 'airspeed-final' ? 'kt' : 'full scale';
+}
+
+function criterionCell(measure: Measure, facts: readonly CriterionFacts[]): LessonCell {
+  const verdicts = countsOf(facts.map(({ verdict }) => verdict));
+  const shares = present(facts.map(({ insideShare }) => insideShare));
+  const all = present(facts.map(({ rms }) => rms));
+  const told = { insideShare: middle(shares), rms: middle(all), verdicts };
+  if (measure === 'rms') return { ...told, value: told.rms, approaches: all.length };
+  if (measure === 'inside-by-time') return { ...told, value: told.insideShare, approaches: shares.length };
+  const decided = verdicts.met + verdicts['not-met'];
+  return { ...told, value: decided === 0 ? null : verdicts.met / decided, approaches: decided };
+}
+
+function levelLine(lessons: readonly LessonApproaches[]): UntrendedLine {
+  return {
+    id: 'level',
+    title: 'Level',
+    measure: 'level',
+    unit: 'level',
+    better: 'higher',
+    lessons: lessons.map((approaches) => {
+      const levels = approaches.flatMap(({ level }) => (level && !level.isOpen ? [level.level] : []));
+      const verdicts = countsOf(approaches.map(levelVerdict));
+      return { value: middle(levels), approaches: levels.length, insideShare: null, rms: null, verdicts };
+    }),
+    verdicts: countsOf(lessons.flat().map(levelVerdict)),
+    gates: [],
+    notMeasured: [],
+  };
+}
+
+/** From level 3 on everything that was assessed was met (design, section 11), or it was a sound go-around. */
+const MET_FROM_LEVEL = 3;
+
+function levelVerdict({ level }: ApproachFacts): Verdict {
+  if (level === null) return 'not-assessed';
+  if (level.isOpen) return 'unclear';
+  return level.level >= MET_FROM_LEVEL ? 'met' : 'not-met';
+}
+
+function gatesOf(approaches: readonly ApproachFacts[]): ProgressLine['gates'] {
+  return (['gate-1000', 'gate-500'] as const).map((gate) => ({
+    gate,
+    verdicts: countsOf(
+      approaches.flatMap(({ gates }) =>
+        gates.filter((passed) => passed.gate === gate).map(({ verdict }) => verdict),
+      ),
+    ),
+  }));
+}
+
+function notMeasured(measure: Measure, facts: readonly CriterionFacts[]): ProgressLine['notMeasured'] {
+  if (measure !== 'rms') return [];
+  const counts = new Map<string, number>();
+  for (const { whyNoRms } of facts)
+    if (whyNoRms !== null) counts.set(whyNoRms, (counts.get(whyNoRms) ?? 0) + 1);
+  return [...counts].map(([why, approaches]) => ({ why, approaches }));
+}
+
+/** How many there are of each verdict. */
+function countsOf(verdicts: readonly Verdict[]): VerdictCounts {
+  const counts = { met: 0, 'not-met': 0, unclear: 0, 'not-assessed': 0 };
+  for (const verdict of verdicts) counts[verdict]++;
+  return counts;
+}
+
+function present(values: readonly (number | null)[]): number[] {
+  return values.filter((value) => value !== null);
+}
+
+function middle(values: readonly number[]): number | null {
+  return values.length === 0 ? null : median(values);
+}

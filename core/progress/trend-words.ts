@@ -1,0 +1,62 @@
+import type { ProgressLine, ProgressUnit } from './progress.ts';
+
+interface Amount {
+  readonly scale: number;
+  readonly digits: number;
+  /** Behind a figure, and apart from one. */
+  readonly words: string;
+  readonly name: string;
+}
+
+/** How a trend is printed, by unit; percentage points for shares. */
+const AMOUNTS: Readonly<Record<ProgressUnit, Amount>> = {
+  'full scale': { scale: 1, digits: 3, words: ' of full scale', name: 'full scale' },
+  kt: { scale: 1, digits: 2, words: ' kt', name: 'kt' },
+  share: { scale: 100, digits: 1, words: ' percentage points', name: 'percentage points' },
+  level: { scale: 1, digits: 2, words: ' of a level', name: 'levels' },
+};
+
+const CHANGES = {
+  better: 'better',
+  worse: 'worse',
+  'perhaps-better': 'perhaps better',
+  'perhaps-worse': 'perhaps worse',
+} as const;
+
+/** A trend as a clause without a capital: "better by 0.031 of full scale a lesson (between 0.012 and 0.048)". */
+export function trendWords({ unit, better, trend }: ProgressLine): string {
+  const { change, slopePerLesson, interval } = trend;
+  if (change === 'too-few') return 'too few to tell';
+  const gain = better === 'higher' ? slopePerLesson! : -slopePerLesson!;
+  if (interval === null) return gain === 0 ? 'no sure change' : `no sure change: ${soFar(gain, unit)}`;
+  if (interval.low === 0 && interval.high === 0) return 'the same in every lesson';
+  const ends = better === 'higher' ? [interval.low, interval.high] : [-interval.high, -interval.low];
+  if (change === 'not-sure') return `no sure change: ${between(ends, unit)}`;
+  const [least, most] = ends.map(Math.abs).sort((a, b) => a - b) as [number, number];
+  return `${CHANGES[change]} by ${amount(gain, unit)} a lesson (between ${figure(least, unit)} and ${figure(most, unit)})`;
+}
+
+function soFar(gain: number, unit: ProgressUnit): string {
+  return `${sideOf(gain)} by ${amount(gain, unit)} a lesson so far`;
+}
+
+function between(ends: readonly number[], unit: ProgressUnit): string {
+  const [least, most] = ends as [number, number];
+  const end = (gain: number) => (gain === 0 ? 'none' : `${figure(gain, unit)} ${sideOf(gain)}`);
+  return `between ${end(least)} and ${end(most)} a lesson, in ${AMOUNTS[unit].name}`;
+}
+
+function sideOf(gain: number): 'better' | 'worse' {
+  return gain > 0 ? 'better' : 'worse';
+}
+
+function amount(value: number, unit: ProgressUnit): string {
+  return figure(value, unit) + AMOUNTS[unit].words;
+}
+
+function figure(value: number, unit: ProgressUnit): string {
+  const { scale, digits } = AMOUNTS[unit];
+  const size = Math.abs(value) * scale;
+  const least = 10 ** -digits;
+  return size > 0 && size < least / 2 ? `less than ${least.toFixed(digits)}` : size.toFixed(digits);
+}

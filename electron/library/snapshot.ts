@@ -1,0 +1,33 @@
+import { Library } from './library.ts';
+import { loadSqlite } from './sqlite.ts';
+import type { RecordTable } from './tables.ts';
+
+/** How long another program's recovering of the file is waited for. */
+const WAIT_MS = 5000;
+
+/**
+ * Long reading of the library as it is at one moment, while it is read and written meanwhile: by a connection of its
+ * own, through which nothing can be written. SQLite itself sees to the locks that two connections of a process share.
+ */
+export async function atOneMoment<T>(library: Library, work: (moment: Library) => Promise<T>): Promise<T> {
+  const sqlite = (await loadSqlite())(library.path);
+  try {
+    sqlite.exec(`PRAGMA busy_timeout = ${WAIT_MS}; PRAGMA query_only = ON; BEGIN`);
+    // The moment is that of the first reading.
+    sqlite.prepare('SELECT count(*) FROM sqlite_schema').get();
+    return await work(new Library(library.path, sqlite));
+  } finally {
+    sqlite.close();
+  }
+}
+
+/** A table's rows one by one, by where they stand: SQLite's own reading row by row outlives no pause in between. */
+export function* rowsOf<Row>(
+  moment: Library,
+  table: RecordTable,
+  inOrder: <T>(places: readonly T[]) => readonly T[] = (places) => places,
+): Generator<Row, void, undefined> {
+  const places = moment.answers<{ rowid: number }>(`SELECT rowid FROM ${table} ORDER BY rowid`);
+  for (const { rowid } of inOrder(places))
+    yield moment.answers<Row>(`SELECT * FROM ${table} WHERE rowid = ?`, rowid)[0]!;
+}
