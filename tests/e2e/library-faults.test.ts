@@ -225,7 +225,7 @@ describe('a library that cannot be read', () => {
     await startAnew(() => writeFileSync(join(library, 'library.sqlite'), 'spoilt'));
     await page.getByRole('heading', { name: 'The library could not be opened' }).waitFor();
     expect(await page.getByRole('alert').textContent()).toMatch(/library\.sqlite is damaged/);
-    expect(await page.locator('.notice').count()).toBe(0);
+    await soon(() => page.locator('.notice').count()).toBe(0);
     expect(await violationsIn(page, 'a library that cannot be read')).toEqual([]);
     await press('Try again');
     await page.getByRole('heading', { name: 'The library could not be opened' }).waitFor();

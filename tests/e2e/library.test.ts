@@ -56,6 +56,10 @@ describe('a term of a school', () => {
     expect(await violationsIn(page, 'an empty library')).toEqual([]);
     await choose('Choose a folder of logs…', term);
     await page.getByText(/^[1-9]\d* of 96 logs/).waitFor();
+    // Read out by tenths, and not at every log.
+    expect(await page.locator('.brought [role=status]').textContent()).toMatch(
+      /^(Bringing logs in|\d0 percent brought in)\.$/,
+    );
     await press('Stop');
     await page.getByText(/Stopped: choose the same again/).waitFor({ timeout: 60_000 });
     await choose('Choose a folder of logs…', term);

@@ -23,7 +23,7 @@ type Panel = 'bring-in' | 'whole' | 'none';
 /** All flights that are kept: found, opened, given to somebody; and what is done with the library as a whole. */
 export function LibraryView({ state, session }: Props) {
   const { overview } = state.library;
-  if (overview === null) return <UnopenedLibrary session={session} />;
+  if (overview === null) return <UnopenedLibrary notices={state.notices} session={session} />;
   return <Opened state={state} overview={overview} session={session} />;
 }
 

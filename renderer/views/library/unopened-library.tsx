@@ -5,8 +5,13 @@ import type { Session } from '../../state/session.ts';
 import { Heading } from './heading.tsx';
 import { RestoreBox } from './restore-box.tsx';
 
+interface Props {
+  readonly notices: readonly string[];
+  readonly session: Session;
+}
+
 /** Until it is known what the library holds; where it cannot be read, why, and what can be done about it. */
-export function UnopenedLibrary({ session }: { readonly session: Session }) {
+export function UnopenedLibrary({ notices, session }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   const [why, setWhy] = useState<string | null>(null);
   const [tries, setTries] = useState(0);
@@ -15,12 +20,15 @@ export function UnopenedLibrary({ session }: { readonly session: Session }) {
     call('library', {}).then(
       () => session.library.fetch(),
       (error: unknown) => {
-        const words = error instanceof HostProblem ? error.message : 'The library could not be read.';
-        setWhy(words);
-        putAway(session, words);
+        setWhy(error instanceof HostProblem ? error.message : 'The library could not be read.');
       },
     );
   }, [session, tries]);
+  // The view says it: above it, it would be said twice, and stay when it is true no more.
+  const told = why === null ? -1 : notices.indexOf(why);
+  useEffect(() => {
+    if (told !== -1) session.store.dispatch({ do: 'put-away', index: told });
+  }, [session, told]);
   if (why === null) return <p role="status">Opening the library …</p>;
   return (
     <div className="library">
@@ -38,10 +46,4 @@ export function UnopenedLibrary({ session }: { readonly session: Session }) {
       <RestoreBox session={session} />
     </div>
   );
-}
-
-/** The view says it: above it, it would be said twice, and stay when it is true no more. */
-function putAway({ store }: Session, words: string): void {
-  const index = store.state().notices.indexOf(words);
-  if (index !== -1) store.dispatch({ do: 'put-away', index });
 }
