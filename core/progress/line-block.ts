@@ -55,7 +55,7 @@ function seriesOf({ measure, unit, lessons }: ProgressLine): string[] {
   if (measure === 'inside-by-time') return inside;
   const value = ({ value }: LessonCell) => value;
   if (measure === 'level') return series('Middle level', '', lessons, value, (level) => level.toFixed(1));
-  return series('Met in', '% of those decided', lessons, value, percent);
+  return series('Met', '% of those decided', lessons, value, percent);
 }
 
 function series(
