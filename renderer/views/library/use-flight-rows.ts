@@ -19,9 +19,11 @@ interface Asked {
   readonly tell: (error: unknown) => void;
 }
 
+type Question = readonly [FlightFilter, FlightOrder, changes: number];
+
 /** A long list of which only what is looked at is fetched. What was there before stays until something newer is. */
 export function useFlightRows({ filter, order, changes, tell }: Asked) {
-  const key = JSON.stringify([filter, order, changes]);
+  const key = JSON.stringify([filter, order, changes] satisfies Question);
   const [known, setKnown] = useState<Known | null>(null);
   const asked = useRef(new Set<string>());
   /** What is asked for now: an answer that comes late, to an older question, is no answer any more. */
@@ -33,6 +35,8 @@ export function useFlightRows({ filter, order, changes, tell }: Asked) {
       if (asked.current.has(name)) return;
       asked.current.add(name);
       try {
+        // Told by the key, which is the same for the same question; the objects may be others at every drawing.
+        const [filter, order] = JSON.parse(key) as Question;
         const { total, rows } = await call('libraryFlights', {
           filter,
           order,
@@ -49,9 +53,7 @@ export function useFlightRows({ filter, order, changes, tell }: Asked) {
         tell(error);
       }
     },
-    // What is asked for is told by the key.
-    // eslint-disable-next-line react-hooks/exhaustive-deps
-    [key],
+    [key, tell],
   );
   useEffect(() => {
     asked.current.clear();
