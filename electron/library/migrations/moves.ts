@@ -26,4 +26,7 @@ END;
 
 -- Whether anything is left of a lesson is asked of every lesson in a list.
 CREATE INDEX goals_of_lesson ON goals (lesson_id);
+
+-- How many another version made is asked at every change; the rows themselves are long.
+CREATE INDEX debriefs_of_engine ON debriefs (engine_version);
 `;
