@@ -48,13 +48,18 @@ const OVERVIEW = z.strictObject({
 });
 export type Overview = z.infer<typeof OVERVIEW>;
 
+/** Which approaches are meant; null where that does not matter. */
 const FILTER = z.strictObject({
+  /** `nobody`: those of which nobody said whose they are. */
   student: z.union([z.strictObject({ id: ID }), z.literal('nobody')]).nullable(),
   lessonId: ID.nullable(),
   facility: z.string().nullable(),
+  /** Dates, both included. */
   fromDate: DATE.nullable(),
   toDate: DATE.nullable(),
+  /** Level 1 to 5, or fewer. */
   levelAtMost: z.number().int().min(1).max(5).nullable(),
+  /** Every word stands in the student's name, the facility's or the sentence about it. */
   words: z.string().max(200).nullable(),
 });
 export type FlightFilter = z.infer<typeof FILTER>;

@@ -1,36 +1,7 @@
 import { sql, type SelectQueryBuilder } from 'kysely';
+import type { FlightFilter, FlightOrder } from '../bridge/library-calls.ts';
 import { from, type Library } from './library.ts';
 import type { Tables } from './tables.ts';
-
-/** Which approaches are meant; null where that does not matter. */
-export interface FlightFilter {
-  /** `nobody`: those of which nobody said whose they are. */
-  readonly student: { readonly id: string } | 'nobody' | null;
-  readonly lessonId: string | null;
-  readonly facility: string | null;
-  /** Dates, both included. */
-  readonly fromDate: string | null;
-  readonly toDate: string | null;
-  /** Level 1 to 5, or fewer. */
-  readonly levelAtMost: number | null;
-  /** Every word stands in the student's name, the facility's or the sentence about it. */
-  readonly words: string | null;
-}
-
-export const EVERY_FLIGHT: FlightFilter = {
-  student: null,
-  lessonId: null,
-  facility: null,
-  fromDate: null,
-  toDate: null,
-  levelAtMost: null,
-  words: null,
-};
-
-export interface FlightOrder {
-  readonly by: 'flown' | 'student' | 'facility' | 'outcome' | 'level' | 'score';
-  readonly isDown: boolean;
-}
 
 /** A part of the list in its order, and how long all of it is: 20,000 are not handed over for the 30 that are seen. */
 export function flightRows(

@@ -1,5 +1,6 @@
+import { EVERY_FLIGHT } from '../bridge/every-flight.ts';
 import { from, type Library } from './library.ts';
-import { EVERY_FLIGHT, flightRows } from './flight-rows.ts';
+import { flightRows } from './flight-rows.ts';
 import { goalsOf, notesOf } from './record.ts';
 
 /** More approaches than anybody flies in a day. */

@@ -17,6 +17,9 @@ export async function atOneMoment<T>(library: Library, work: (moment: Library) =
     sqlite.prepare('SELECT count(*) FROM sqlite_schema').get();
     return await work(new Library(library.path, sqlite));
   } finally {
+    // Closing alone does not end it: the package holds a closed file open until its statements are cleared from memory,
+    // and a moment that is still being read keeps what is deleted from being erased.
+    if (sqlite.isTransaction) sqlite.exec('ROLLBACK');
     sqlite.close();
   }
 }

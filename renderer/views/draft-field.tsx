@@ -10,6 +10,8 @@ interface Props {
   readonly enter: () => void;
   /** Id of a list of values to choose among. */
   readonly list?: string;
+  /** What may be chosen; anything else can be typed as well. */
+  readonly choices?: readonly string[];
   readonly isFirst?: boolean;
   /** Characters. */
   readonly maxLength?: number;

@@ -76,15 +76,15 @@ interface TextBoxProps {
   readonly value: string;
   /** Null where the text can be used, else what is wrong with it. */
   readonly problem?: (text: string) => string | null;
-  /** Id of a list of values to choose among. */
-  readonly list?: string;
+  /** What may be chosen; anything else can be typed as well. */
+  readonly choices?: readonly string[];
   /** Characters. */
   readonly maxLength?: number;
   readonly say: (text: string) => void;
 }
 
 /** A few words: said when the field is left, or by Enter; what cannot be used is said to be, and changes nothing. */
-export function TextBox({ words, value, problem = () => null, say, list, maxLength }: TextBoxProps) {
+export function TextBox({ words, value, problem = () => null, say, choices, maxLength }: TextBoxProps) {
   const [wrong, setWrong] = useState<string | null>(null);
   const leave = (text: string) => {
     const found = text === '' ? null : problem(text);
@@ -96,7 +96,7 @@ export function TextBox({ words, value, problem = () => null, say, list, maxLeng
       words={words}
       wrong={wrong}
       defaultValue={value}
-      {...(list !== undefined && { list })}
+      {...(choices !== undefined && { choices })}
       {...(maxLength !== undefined && { maxLength })}
       onBlur={({ target }) => leave(target.value.trim())}
       enter={(field) => field.blur()}

@@ -4,12 +4,10 @@ import type { Overview } from '../../electron/bridge/library-calls.ts';
 import type { KeptAs } from '../state/app-state.ts';
 import { statementText } from '../state/own-library.ts';
 import type { Session } from '../state/session.ts';
-import { DraftField } from './draft-field.tsx';
 import { DateBox } from './library/flight-filters.tsx';
-import { StudentNames } from './library/give-form.tsx';
 import { isKnownStudent } from './library/known-student.ts';
-import { LONGEST } from './library/longest.ts';
 import { useOnce } from './library/use-once.ts';
+import { PersonField } from './library/person-field.tsx';
 
 interface Props {
   readonly session: Session;
@@ -98,17 +96,15 @@ function KeepForm({ overview, keep, leave }: FormProps) {
       aria-label="Keep in the library"
       onSubmit={(event) => event.preventDefault()}
     >
-      <DraftField
+      <PersonField
         words="Student (empty: not said yet)"
         value={name}
-        list="students"
-        maxLength={LONGEST.name}
+        role="student"
+        overview={overview}
         change={setName}
-        wrong={null}
         enter={say}
         isFirst
       />
-      <StudentNames overview={overview} />
       <DateBox words="Lesson of (empty: the log’s day)" value={date} say={setDate} />
       <div className="row">
         <Button className="button primary" isDisabled={isBusy} onPress={say}>

@@ -4,12 +4,9 @@ import { DEFAULT_STANDARD } from '../../core/standard/standards.ts';
 import { NOTHING_STATED } from '../../core/standard/stated.ts';
 import { importLog, type ImportAsked } from '../../electron/library/import-log.ts';
 import type { Library } from '../../electron/library/library.ts';
-import {
-  EVERY_FLIGHT,
-  flightRows,
-  type FlightFilter,
-  type FlightOrder,
-} from '../../electron/library/flight-rows.ts';
+import { EVERY_FLIGHT } from '../../electron/bridge/every-flight.ts';
+import type { FlightFilter, FlightOrder } from '../../electron/bridge/library-calls.ts';
+import { flightRows } from '../../electron/library/flight-rows.ts';
 import { lessonPage } from '../../electron/library/lesson-page.ts';
 import { listApproaches } from '../../electron/library/lists.ts';
 import { openLibrary } from '../../electron/library/open-library.ts';

@@ -1,18 +1,16 @@
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, renameSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { AppInPage, showApp, violationsIn } from './app-in-page.ts';
-import { launch } from './browser.ts';
-import { serveAppIn } from './served-app.ts';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { showApp, violationsIn } from './app-in-page.ts';
+import { flightsOfOneApp, soon } from './flights-page.ts';
 
 /** A small library of which each test takes what the one before has left. */
 const folder = mkdtempSync(join(tmpdir(), 'halfdot-faults-'));
 const userFolder = join(folder, 'user');
 const library = join(userFolder, 'library');
-const app = new AppInPage(() => serveAppIn(userFolder));
 let page: Page;
 
 const halfdot = (...words: string[]) => {
@@ -26,30 +24,19 @@ const halfdot = (...words: string[]) => {
 const bring = (sample: string, ...words: string[]) =>
   halfdot('import', `samples/${sample}`, '--facility', 'samples/petrelholm-ils-07.json', ...words);
 
-beforeAll(async () => {
+const flights = flightsOfOneApp(folder, userFolder, () => {
   mkdirSync(userFolder);
   bring('first-approach.csv', '--student', 'Rowan Teal');
   bring('first-approach.csv', '--student', 'Rowan Teal', '--standard', 'airline-transport');
   bring('overflight.csv', '--student', 'Rowan Teal', '--date', '2026-02-02');
   bring('tidy-landing.csv', '--student', 'Fern Ruff');
-  app.browser = await launch();
-  page = await app.start();
-  await press('Flights');
-}, 200_000);
-afterAll(async () => {
-  await app.stop();
-  await app.browser.close();
-  rmSync(folder, { recursive: true, force: true });
 });
-beforeEach(() => {
-  app.complaints.length = 0;
+const { app, press, row, shown } = flights;
+beforeAll(async () => {
+  page = flights.page;
+  await press('Flights');
 });
 
-const soon = <T>(value: () => T) => expect.poll(value, { timeout: 20_000 });
-const press = (name: string | RegExp) => page.getByRole('button', { name, exact: true }).click();
-const row = (text: string | RegExp) =>
-  page.getByRole('table', { name: 'Approaches' }).getByRole('row').filter({ hasText: text });
-const shown = () => page.locator('.give-to [role=status]').textContent();
 const focused = () => page.evaluate(() => document.activeElement?.textContent);
 const student = () => page.getByLabel('Student', { exact: true });
 

@@ -1,44 +1,29 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { LESSONS, STUDENTS, writeTerm } from '../support/library/term.ts';
-import { AppInPage, violationsIn } from './app-in-page.ts';
-import { launch } from './browser.ts';
-import { serveAppIn } from './served-app.ts';
+import { violationsIn } from './app-in-page.ts';
+import { flightsOfOneApp, soon } from './flights-page.ts';
 
-/** A term of a school, brought in once: each test goes on with what the one before has left, as a school does. */
+/** A term of a school, brought in once. */
 const folder = mkdtempSync(join(tmpdir(), 'halfdot-term-'));
 const term = join(folder, 'Spring term');
 const userFolder = join(folder, 'user');
 const library = join(userFolder, 'library');
 const LOGS = STUDENTS.length * LESSONS;
 
-const app = new AppInPage(() => serveAppIn(userFolder));
+const flights = flightsOfOneApp(folder, userFolder, () => void writeTerm(term));
+const { app, press, rows, row, shown } = flights;
 let page: Page;
-beforeAll(async () => {
-  writeTerm(term);
-  app.browser = await launch();
-  page = await app.start();
-}, 300_000);
-afterAll(async () => {
-  await app.stop();
-  await app.browser.close();
-  rmSync(folder, { recursive: true, force: true });
-});
-beforeEach(() => {
-  app.complaints.length = 0;
+beforeAll(() => {
+  page = flights.page;
 });
 
-const soon = <T>(value: () => T) => expect.poll(value, { timeout: 20_000 });
-const press = (name: string | RegExp) => page.getByRole('button', { name, exact: true }).click();
-const rows = () => page.getByRole('table', { name: 'Approaches' }).getByRole('row');
-const row = (text: string | RegExp) => rows().filter({ hasText: text });
 const status = (text: string | RegExp) => page.getByRole('status').filter({ hasText: text }).waitFor();
-const shown = () => page.locator('.give-to [role=status]').textContent();
 const choose = async (name: string, path: string) => {
   const [chooser] = await Promise.all([page.waitForEvent('filechooser'), press(name)]);
   await chooser.setFiles(path);
@@ -127,6 +112,8 @@ describe('a term of a school', () => {
     await page.getByLabel('Conditions').selectOption('simulated');
     await soon(() => page.getByLabel('Written by').inputValue()).toBe('Juniper Crane');
     await page.getByLabel('Write a note').fill('Ahead of the aircraft for the first time.');
+    // Who writes is seen before it is kept.
+    await soon(() => page.getByLabel('Written by').inputValue()).toBe('Juniper Crane');
     await press('Keep the note');
     await page
       .locator('.note', { hasText: 'first time' })

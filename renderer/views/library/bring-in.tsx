@@ -5,10 +5,8 @@ import type { AppState, Bringing } from '../../state/app-state.ts';
 import { logsAmong } from '../../state/logs-among.ts';
 import type { Whose } from '../../state/own-library.ts';
 import type { Session } from '../../state/session.ts';
-import { DraftField } from '../draft-field.tsx';
 import { Choice, Tick } from '../fields.tsx';
-import { StudentNames } from './give-form.tsx';
-import { LONGEST } from './longest.ts';
+import { PersonField } from './person-field.tsx';
 
 interface Props {
   readonly state: AppState;
@@ -83,18 +81,14 @@ function WhoseChoice({ whose, choose, wrong, overview }: WhoseProps) {
         />
       ) : null}
       {whose.by === 'name' ? (
-        <>
-          <DraftField
-            words="Student"
-            value={whose.name}
-            list="students"
-            maxLength={LONGEST.name}
-            change={(name) => choose({ ...whose, name })}
-            wrong={wrong}
-            enter={() => {}}
-          />
-          <StudentNames overview={overview} />
-        </>
+        <PersonField
+          words="Student"
+          value={whose.name}
+          role="student"
+          overview={overview}
+          change={(name) => choose({ ...whose, name })}
+          wrong={wrong}
+        />
       ) : null}
     </>
   );

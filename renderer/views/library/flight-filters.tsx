@@ -3,16 +3,6 @@ import { Button } from 'react-aria-components';
 import type { FlightFilter, Overview } from '../../../electron/bridge/library-calls.ts';
 import { Choice } from '../fields.tsx';
 
-export const NO_FILTER: FlightFilter = {
-  student: null,
-  lessonId: null,
-  facility: null,
-  fromDate: null,
-  toDate: null,
-  levelAtMost: null,
-  words: null,
-};
-
 interface Props {
   readonly overview: Overview;
   readonly filter: FlightFilter;

@@ -1,11 +1,10 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Overview } from '../../../electron/bridge/library-calls.ts';
-import { DraftField } from '../draft-field.tsx';
 import { DateBox } from './flight-filters.tsx';
 import { isKnownStudent } from './known-student.ts';
-import { LONGEST } from './longest.ts';
 import { useOnce } from './use-once.ts';
+import { PersonField } from './person-field.tsx';
 
 interface Props {
   readonly overview: Overview;
@@ -35,11 +34,11 @@ export function GiveForm({ overview, count, whose, give, leave }: Props) {
       aria-label="Give logs to a student"
       onSubmit={(event) => event.preventDefault()}
     >
-      <DraftField
+      <PersonField
         words="Student"
         value={name}
-        list="students"
-        maxLength={LONGEST.name}
+        role="student"
+        overview={overview}
         change={(text) => {
           setName(text);
           setWrong(null);
@@ -48,7 +47,6 @@ export function GiveForm({ overview, count, whose, give, leave }: Props) {
         enter={say}
         isFirst
       />
-      <StudentNames overview={overview} />
       <DateBox words="Lesson of (empty: as it is)" value={date} say={setDate} />
       <div className="row">
         <Button className="button primary" isDisabled={isBusy} onPress={say}>
@@ -77,15 +75,4 @@ function missingWords(date: string | null, whose: string | null): string {
   return whose === null
     ? 'Say a name as well, also where it stays the same.'
     : `Say a name, or only the day: then they stay ${whose}’s.`;
-}
-
-/** The students' names, for fields in which one is said. */
-export function StudentNames({ overview }: { readonly overview: Overview }) {
-  return (
-    <datalist id="students">
-      {overview.students.map(({ id, name }) => (
-        <option key={id} value={name} />
-      ))}
-    </datalist>
-  );
 }

@@ -1,4 +1,5 @@
 import { useState, type RefObject } from 'react';
+import { EVERY_FLIGHT } from '../../../electron/bridge/every-flight.ts';
 import type {
   FlightFilter,
   FlightOrder,
@@ -7,7 +8,7 @@ import type {
 } from '../../../electron/bridge/library-calls.ts';
 import type { AppState } from '../../state/app-state.ts';
 import type { Session } from '../../state/session.ts';
-import { FlightFilters, NO_FILTER } from './flight-filters.tsx';
+import { FlightFilters } from './flight-filters.tsx';
 import { FlightList } from './flight-list.tsx';
 import { GiveTo } from './give-to.tsx';
 import { LessonLinks } from './lesson-links.tsx';
@@ -27,7 +28,7 @@ interface Props {
 
 /** The flights that are kept, found and marked; whose lessons they are, and to whom they are given. */
 export function KeptFlights({ state, overview, session, heading }: Props) {
-  const [asked, setFilter] = useState<FlightFilter>(NO_FILTER);
+  const [asked, setFilter] = useState<FlightFilter>(EVERY_FLIGHT);
   const filter = stillThere(asked, overview);
   const [marked, setMarked] = useState<ReadonlySet<string>>(new Set());
   const { changes } = state.library;
@@ -47,7 +48,7 @@ export function KeptFlights({ state, overview, session, heading }: Props) {
         overview={overview}
         filter={filter}
         change={(change) => setFilter({ ...filter, ...change })}
-        clear={() => setFilter(NO_FILTER)}
+        clear={() => setFilter(EVERY_FLIGHT)}
       />
       {student === null ? null : (
         <StudentPanel key={student} id={student} overview={overview} session={session} deleted={deleted} />

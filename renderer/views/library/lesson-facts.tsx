@@ -3,7 +3,6 @@ import type { LessonPage, Overview } from '../../../electron/bridge/library-call
 import type { Session } from '../../state/session.ts';
 import { Choice, NumberBox, TextBox } from '../fields.tsx';
 import { LONGEST } from './longest.ts';
-import { InstructorNames } from './sign-form.tsx';
 
 interface Props {
   readonly page: LessonPage;
@@ -24,11 +23,10 @@ export function LessonFacts({ page: { lesson }, overview, session }: Props) {
       <TextBox
         words="Instructor"
         value={lesson.instructor ?? ''}
-        list="instructors"
+        choices={overview.instructors}
         maxLength={LONGEST.name}
         say={(name) => say({ instructor: text(name) })}
       />
-      <InstructorNames overview={overview} />
       <TextBox
         words="Number in the syllabus"
         maxLength={LONGEST.short}

@@ -2,9 +2,9 @@ import { useId, useRef, useState, type ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import type { LessonPage, Overview } from '../../../electron/bridge/library-calls.ts';
 import type { Session } from '../../state/session.ts';
-import { DraftField } from '../draft-field.tsx';
 import { LONGEST } from './longest.ts';
 import { useOnce } from './use-once.ts';
+import { PersonField } from './person-field.tsx';
 
 interface Props {
   readonly page: LessonPage;
@@ -13,7 +13,7 @@ interface Props {
 }
 
 /** What was said of the lesson; a note stays as it was written. */
-export function LessonNotes({ page, session }: Props) {
+export function LessonNotes({ page, overview, session }: Props) {
   const { lesson, notes } = page;
   // The lesson's instructor to begin with; null: nobody has said otherwise.
   const [said, say] = useState<string | null>(null);
@@ -40,15 +40,7 @@ export function LessonNotes({ page, session }: Props) {
         ))}
       </ul>
       <WriteForm words="Write a note" button="Keep the note" write={add}>
-        <DraftField
-          words="Written by"
-          value={author}
-          list="instructors"
-          maxLength={LONGEST.name}
-          change={say}
-          wrong={null}
-          enter={() => {}}
-        />
+        <PersonField words="Written by" value={author} role="instructor" overview={overview} change={say} />
       </WriteForm>
     </section>
   );

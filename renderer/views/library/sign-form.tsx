@@ -2,9 +2,8 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { FlightRow, Overview } from '../../../electron/bridge/library-calls.ts';
 import type { Session } from '../../state/session.ts';
-import { DraftField } from '../draft-field.tsx';
-import { LONGEST } from './longest.ts';
 import { useOnce } from './use-once.ts';
+import { PersonField } from './person-field.tsx';
 
 interface Props {
   /** What is signed: every debrief of the lesson, as it stands now. */
@@ -39,11 +38,11 @@ export function SignForm({ debriefs, overview, session }: Props) {
   };
   return (
     <form className="give-form" aria-label="Sign" onSubmit={(event) => event.preventDefault()}>
-      <DraftField
+      <PersonField
         words={act === 'graded' ? 'Graded by' : 'Countersigned by'}
         value={name}
-        list="instructors"
-        maxLength={LONGEST.name}
+        role="instructor"
+        overview={overview}
         change={(text) => {
           setName(text);
           setWrong(null);
@@ -52,7 +51,6 @@ export function SignForm({ debriefs, overview, session }: Props) {
         enter={() => once(sign)}
         isFirst
       />
-      <InstructorNames overview={overview} />
       <p className="aside">
         This is a note in the library for the debrief. It signs nothing off and replaces no training record.
       </p>
@@ -84,16 +82,5 @@ function Openers({ last, ask }: OpenersProps) {
         I countersign it…
       </Button>
     </div>
-  );
-}
-
-/** The instructors' names, for fields in which one is said. */
-export function InstructorNames({ overview }: { readonly overview: Overview }) {
-  return (
-    <datalist id="instructors">
-      {overview.instructors.map((name) => (
-        <option key={name} value={name} />
-      ))}
-    </datalist>
   );
 }

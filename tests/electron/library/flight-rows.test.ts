@@ -1,12 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import {
-  EVERY_FLIGHT,
-  flightLogs,
-  flightRows,
-  logsWithoutApproach,
-  type FlightFilter,
-  type FlightOrder,
-} from '../../../electron/library/flight-rows.ts';
+import { EVERY_FLIGHT } from '../../../electron/bridge/every-flight.ts';
+import type { FlightFilter, FlightOrder } from '../../../electron/bridge/library-calls.ts';
+import { flightLogs, flightRows, logsWithoutApproach } from '../../../electron/library/flight-rows.ts';
 import { listApproaches } from '../../../electron/library/lists.ts';
 import { moveLogs } from '../../../electron/library/moves.ts';
 import { keepPerson } from '../../../electron/library/people.ts';

@@ -3,6 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect } from 'vitest';
 import type { CallName, Input, Output } from '../../../electron/bridge/calls.ts';
+import { EVERY_FLIGHT } from '../../../electron/bridge/every-flight.ts';
+import type { FlightFilter } from '../../../electron/bridge/library-calls.ts';
 import { gateTo, type Answer } from '../../../electron/bridge/gate.ts';
 import { GivenFiles } from '../../../electron/services/given-files.ts';
 import { LibraryHost } from '../../../electron/services/library-host.ts';
@@ -67,18 +69,9 @@ export async function kept(name = 'first-approach.csv', change: Partial<Input<'k
   return answer;
 }
 
-export const EVERY = {
-  student: null,
-  lessonId: null,
-  facility: null,
-  fromDate: null,
-  toDate: null,
-  levelAtMost: null,
-  words: null,
-};
-export const list = async (filter: Partial<typeof EVERY> = {}) =>
+export const list = async (filter: Partial<FlightFilter> = {}) =>
   call('libraryFlights', {
-    filter: { ...EVERY, ...filter },
+    filter: { ...EVERY_FLIGHT, ...filter },
     order: { by: 'flown', isDown: true },
     from: 0,
     count: 100,

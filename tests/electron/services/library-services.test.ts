@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
+import { EVERY_FLIGHT } from '../../../electron/bridge/every-flight.ts';
 import { describe, expect, it } from 'vitest';
-import { asked, call, documentOf, EVERY, kept, library, list, sample, toKeep } from './library-over-gate.ts';
+import { asked, call, documentOf, kept, library, list, sample, toKeep } from './library-over-gate.ts';
 
 describe('a library that was not begun', () => {
   it('is empty, and nothing is made by looking at it', async () => {
@@ -216,7 +217,7 @@ describe('who flew', () => {
   it('is corrected for many logs at once, and undone', async () => {
     await kept('first-approach.csv');
     await kept('tidy-landing.csv');
-    const sha256s = await call('libraryLogs', { filter: EVERY });
+    const sha256s = await call('libraryLogs', { filter: EVERY_FLIGHT });
     const { move } = await call('moveLogs', { sha256s, student: 'Hazel Wren', date: null });
     expect(move).toMatchObject({ logs: 2, student: 'Hazel Wren' });
     expect((await list()).rows.map(({ student }) => student)).toEqual(['Hazel Wren', 'Hazel Wren']);

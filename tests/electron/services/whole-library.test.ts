@@ -110,6 +110,14 @@ describe('the whole library', () => {
     ]);
   });
 
+  it('holds nothing back after an export: a student is deleted to the last byte at once', async () => {
+    await kept();
+    await call('exportLibrary', { isPseudonymous: false });
+    await call('exportLibrary', { isPseudonymous: true });
+    const { students } = await call('library', {});
+    expect(await call('deleteStudent', { studentId: students[0]!.id })).toMatchObject({ left: [] });
+  });
+
   it('deletes a student, and no other', async () => {
     await kept('first-approach.csv');
     await kept('tidy-landing.csv', { student: { by: 'name', name: 'Hazel Wren' } });
