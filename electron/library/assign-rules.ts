@@ -1,7 +1,7 @@
 import type { Booking } from './bookings.ts';
 import { isDay } from './day.ts';
 import type { FirstDays } from './first-days.ts';
-import { isSameName, nameInOrder, nameKeys } from './names.ts';
+import { isSameName, nameInOrder, nameKeys } from '../bridge/names.ts';
 
 /** What a log's place and content may say of whose it is. */
 export interface Clues extends FirstDays {

@@ -1,7 +1,7 @@
 import { issue, type Issue } from '../../core/issue/issue.ts';
 import { dayOf, decideOrder } from '../../core/log/date-order.ts';
 import { readDate, type DateText } from '../../core/log/date-text.ts';
-import { nameInOrder } from './names.ts';
+import { nameInOrder } from '../bridge/names.ts';
 import { leftOut, readTable, type TableLine } from './table-file.ts';
 
 /** Who was to fly which aircraft when. */

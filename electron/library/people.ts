@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { from, type Library } from './library.ts';
-import { isSameName } from './names.ts';
+import { meantBy } from '../bridge/names.ts';
 import { refuseLibrary } from './refusal.ts';
 import type { Person, Role } from './tables.ts';
 
@@ -16,17 +16,12 @@ export function findPerson(library: Library, role: Role, name: string): Person |
   return one ?? null;
 }
 
-/** Who is written so, in whatever case; where nobody is, everybody whose name is a spelling of this one. */
+/** Everybody whom a name can mean. */
 export function peopleNamed(library: Library, role: Role, name: string): Person[] {
-  const ofRole = from.selectFrom('people').selectAll().where('role', '=', role);
-  const written = library.all(ofRole.where('name', '=', name.trim()));
-  if (written.length > 0 || !isSpelt(name)) return written;
-  return library.all(ofRole.orderBy('name')).filter((person) => isSameName(person.name, name));
-}
-
-/** Whether it may be spelt in another way: "Student 2 (3)" is not "Student 3 (2)". */
-function isSpelt(name: string): boolean {
-  return !/\d/.test(name);
+  return meantBy(
+    library.all(from.selectFrom('people').selectAll().where('role', '=', role).orderBy('name')),
+    name,
+  );
 }
 
 /** The person of that id; null where there is none any more. */

@@ -1,6 +1,6 @@
 import { issue, type Issue } from '../../core/issue/issue.ts';
 import { from, type Library } from './library.ts';
-import { headerWord, isSameName, nameInOrder } from './names.ts';
+import { headerWord, isSameName, nameInOrder } from '../bridge/names.ts';
 import { keepPerson } from './people.ts';
 import { leftOut, readTable, type TableLine } from './table-file.ts';
 import type { Person, Role } from './tables.ts';

@@ -3,7 +3,7 @@ import { isBlank, isComment } from '../../core/log/csv-lines.ts';
 import { DELIMITERS } from '../../core/log/csv-layout.ts';
 import { RowSplitter, type CsvShape } from '../../core/log/row-splitter.ts';
 import type { Row } from '../../core/log/row.ts';
-import { headerWord } from './names.ts';
+import { headerWord } from '../bridge/names.ts';
 
 /** Columns by name, with the words that a header may have for each, as `headerWord` leaves them. */
 export type ColumnWords<Column extends string> = Readonly<Record<Column, readonly string[]>>;

@@ -1,11 +1,11 @@
 import { useState, useSyncExternalStore } from 'react';
 import { Button } from 'react-aria-components';
+import { meantBy } from '../../electron/bridge/names.ts';
 import type { Overview } from '../../electron/bridge/library-calls.ts';
 import type { KeptAs } from '../state/app-state.ts';
 import { statementText } from '../state/own-library.ts';
 import type { Session } from '../state/session.ts';
 import { DateBox } from './library/flight-filters.tsx';
-import { isKnownStudent } from './library/known-student.ts';
 import { useOnce } from './library/use-once.ts';
 import { PersonField } from './library/person-field.tsx';
 
@@ -108,7 +108,9 @@ function KeepForm({ overview, keep, leave }: FormProps) {
       <DateBox words="Lesson of (empty: the log’s day)" value={date} say={setDate} />
       <div className="row">
         <Button className="button primary" isDisabled={isBusy} onPress={say}>
-          {student === '' || isKnownStudent(overview, student) ? 'Keep it' : `Add ${student} and keep it`}
+          {student === '' || meantBy(overview.students, student).length > 0
+            ? 'Keep it'
+            : `Add ${student} and keep it`}
         </Button>
         <Button className="button" onPress={leave}>
           Cancel

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { meantBy } from '../../../electron/bridge/names.ts';
 import type { Overview } from '../../../electron/bridge/library-calls.ts';
 import { DateBox } from './flight-filters.tsx';
-import { isKnownStudent } from './known-student.ts';
 import { useOnce } from './use-once.ts';
 import { PersonField } from './person-field.tsx';
 
@@ -50,7 +50,7 @@ export function GiveForm({ overview, count, whose, give, leave }: Props) {
       <DateBox words="Lesson of (empty: as it is)" value={date} say={setDate} />
       <div className="row">
         <Button className="button primary" isDisabled={isBusy} onPress={say}>
-          {student === '' || isKnownStudent(overview, student)
+          {student === '' || meantBy(overview.students, student).length > 0
             ? `Give ${logs}`
             : `Add ${student} and give ${logs}`}
         </Button>

@@ -29,6 +29,26 @@ export function isSameName(a: string, b: string): boolean {
   return nameKeys(b).some((key) => keys.includes(key));
 }
 
+/**
+ * Whom a name means: who is written so, in whatever case; where nobody is, everybody whose name is a spelling of it. Page
+ * and host ask this alike, so that who is added is said before.
+ */
+export function meantBy<Named extends { readonly name: string }>(
+  people: readonly Named[],
+  name: string,
+): Named[] {
+  const sought = plainCase(name.trim());
+  const written = people.filter((one) => plainCase(one.name) === sought);
+  // "Student 2 (3)" is no other spelling of "Student 3 (2)".
+  if (written.length > 0 || /\d/.test(name)) return written;
+  return people.filter((one) => isSameName(one.name, name));
+}
+
+/** As SQLite compares names that have to differ: A to Z alone in whatever case. */
+function plainCase(name: string): string {
+  return name.replaceAll(/[A-Z]/g, (letter) => letter.toLowerCase());
+}
+
 /** A word of a header without case, accents and what stands between its letters: "First name" is `firstname`. */
 export function headerWord(cell: string): string {
   return plain(cell.normalize('NFC').toLowerCase()).replaceAll(/[^\p{L}\p{N}]/gu, '');

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { headerWord, isSameName, nameInOrder, nameKeys } from '../../../electron/library/names.ts';
+import { headerWord, isSameName, meantBy, nameInOrder, nameKeys } from '../../../electron/bridge/names.ts';
 
 describe('spellings of a name', () => {
   it.each([
@@ -48,4 +48,26 @@ it('a word of a header is without case, accents and marks', () => {
     'prenom',
     'schuler',
   ]);
+});
+
+describe('whom a name means', () => {
+  const people = ['Nils Brambling', 'Özgür Ångström', 'Rowan Teal', 'rowan teale', 'Student 2 (3)'].map(
+    (name) => ({
+      name,
+    }),
+  );
+  it.each([
+    ['nils brambling', ['Nils Brambling']],
+    ['Brambling, Nils', ['Nils Brambling']],
+    ['ångström özgür', ['Özgür Ångström']],
+    [' ROWAN TEAL ', ['Rowan Teal']],
+    ['Student 3 (2)', []],
+    ['Hazel Wren', []],
+  ])('%s', (name, meant) => expect(meantBy(people, name).map((one) => one.name)).toEqual(meant));
+
+  it('is who is written so before those who are spelt so', () => {
+    const both = [{ name: 'Jörg Teal' }, { name: 'Joerg Teal' }];
+    expect(meantBy(both, 'joerg teal')).toEqual([{ name: 'Joerg Teal' }]);
+    expect(meantBy(both, 'Teal, Joerg')).toHaveLength(2);
+  });
 });
