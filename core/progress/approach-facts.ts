@@ -1,6 +1,8 @@
 import type { ApproachDebrief, Debrief, DebriefCriterion, DebriefSegment } from '../debrief/debrief.ts';
 import type { DebriefStability } from '../debrief/debrief.ts';
 import type { Verdict } from '../standard/judgement.ts';
+import type { Conditions } from '../standard/stated.ts';
+import { wentOn, type WentOn } from './went-on.ts';
 import type { Flown } from './progress.ts';
 
 /** A debrief and the lesson that it belongs to. */
@@ -8,8 +10,8 @@ export interface DebriefOfLesson {
   readonly lessonId: string;
   /** `YYYY-MM-DD`. */
   readonly date: string;
-  /** All that the standard says, as text: a standard of one's own may change and keep its id. */
-  readonly standardText: string;
+  /** Another one for every word that the standard says: one of one's own may change and keep its id. */
+  readonly standardKey: string;
   readonly debrief: Debrief;
 }
 
@@ -22,9 +24,15 @@ export interface ApproachFacts {
   readonly endUtc: string;
   readonly kind: ApproachDebrief['kind'];
   readonly standard: { readonly id: string; readonly title: string; readonly source: string };
-  readonly standardText: string;
+  readonly standardKey: string;
   readonly engineVersion: string;
   readonly flown: Flown;
+  readonly conditions: Conditions;
+  /** As it was stated; null: nobody said. */
+  readonly turbulence: string | null;
+  /** Of the localizer that was flown. */
+  readonly localizerFullScaleDeg: number;
+  readonly wentOn: WentOn;
   readonly criteria: readonly CriterionFacts[];
   readonly gates: readonly Pick<DebriefStability, 'gate' | 'verdict'>[];
   /** Null: not graded. Open: it lies between two levels. */
@@ -43,8 +51,8 @@ export interface CriterionFacts {
 }
 
 /** What progress reads of a debrief, an entry for each approach and pass. */
-export function factsOf({ lessonId, date, standardText, debrief }: DebriefOfLesson): ApproachFacts[] {
-  const { engineVersion, log } = debrief;
+export function factsOf({ lessonId, date, standardKey, debrief }: DebriefOfLesson): ApproachFacts[] {
+  const { engineVersion, log, facility } = debrief;
   const { id, title, source } = debrief.standard;
   return debrief.approaches.map((approach) => ({
     lessonId,
@@ -54,9 +62,13 @@ export function factsOf({ lessonId, date, standardText, debrief }: DebriefOfLess
     endUtc: approach.endUtc,
     kind: approach.kind,
     standard: { id, title, source },
-    standardText,
+    standardKey,
     engineVersion,
     flown: approach.stated.flown,
+    conditions: approach.stated.conditions,
+    turbulence: approach.stated.turbulence,
+    localizerFullScaleDeg: facility.derived.localizerFullScaleDeg,
+    wentOn: wentOn(approach, facility.derived.glidepathOrigin.elevationFt),
     criteria: approach.criteria.map((criterion) => criterionFacts(criterion, approach)),
     gates: approach.stability.map(({ gate, verdict }) => ({ gate, verdict })),
     level: approach.grade && {

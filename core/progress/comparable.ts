@@ -48,8 +48,8 @@ interface Group {
 function groupsOf(judged: readonly ApproachFacts[]): Group[] {
   const groups = new Map<string, { approaches: ApproachFacts[]; repeated: number }>();
   for (const approach of judged) {
-    const { standard, standardText, engineVersion, flown } = approach;
-    const key = JSON.stringify([standard.id, standardText, engineVersion, flown]);
+    const { standard, standardKey, engineVersion, flown } = approach;
+    const key = JSON.stringify([standard.id, standardKey, engineVersion, flown]);
     const group = groups.get(key) ?? { approaches: [], repeated: 0 };
     groups.set(key, group);
     // Of two the one that begins first.
@@ -83,7 +83,7 @@ function otherGroup({ approaches }: Group, largest: Group): LeftOut {
   const isOtherEngine = one.engineVersion !== here.engineVersion;
   const apart = [
     ...(one.standard.id === here.standard.id ? [] : [`judged by ${one.standard.title}`]),
-    ...(one.standard.id === here.standard.id && one.standardText !== here.standardText
+    ...(one.standard.id === here.standard.id && one.standardKey !== here.standardKey
       ? ['judged by another version of the same standard']
       : []),
     ...(isOtherEngine ? [`debriefed by version ${one.engineVersion} of the program`] : []),

@@ -20,12 +20,7 @@ export const progress: Command = {
         // Loaded when it is asked for: no other command does with it.
         const { progressRecord } = await import('./progress-record.ts');
         const format = options['format']?.[0] ?? 'text';
-        const record = await progressRecord(library, room, student, format, job);
-        if (record === null) {
-          output.message('Stopped; nothing was written.');
-          return EXIT.unusable;
-        }
-        await output.answer(record);
+        await output.answer(await progressRecord(library, room, student, format, room.watchBy(job)));
         return EXIT.done;
       }),
     );

@@ -1,5 +1,6 @@
 import { gunzipSync, gzipSync } from 'node:zlib';
 import type { ApproachDebrief, Debrief } from '../../core/debrief/debrief.ts';
+import { factRows, keepFacts } from './keep-facts.ts';
 import { from, type Library } from './library.ts';
 import { sha256Of } from './log-files.ts';
 import { refuseLibrary } from './refusal.ts';
@@ -80,12 +81,13 @@ function listApproaches(library: Library, debrief_id: string, debrief: Debrief):
     id: lesson_id,
     student_id,
     date,
+    standard,
   } = library.first(
     from
       .selectFrom('debriefs')
       .innerJoin('logs', 'logs.sha256', 'debriefs.log_sha256')
       .innerJoin('lessons', 'lessons.id', 'logs.lesson_id')
-      .select(['lessons.id', 'lessons.student_id', 'lessons.date'])
+      .select(['lessons.id', 'lessons.student_id', 'lessons.date', 'debriefs.standard'])
       .where('debriefs.id', '=', debrief_id),
   )!;
   library.run(from.deleteFrom('approaches').where('debrief_id', '=', debrief_id));
@@ -93,6 +95,7 @@ function listApproaches(library: Library, debrief_id: string, debrief: Debrief):
     const row = { debrief_id, lesson_id, student_id, date, ...thinRow(debrief, approach) };
     library.run(from.insertInto('approaches').values(row));
   }
+  keepFacts(library, debrief_id, factRows(debrief, standard));
 }
 
 type ThinRow = Omit<ApproachRow, 'debrief_id' | 'lesson_id' | 'student_id' | 'date'>;

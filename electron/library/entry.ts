@@ -27,5 +27,5 @@ export { addEstimate, addNote, agreeGoal, documentOf, goalsOf, reachGoal, sign }
 export { LibraryRefusal, refusalOf } from './refusal.ts';
 export { restore } from './restore.ts';
 export { addRoster, namesOf, rosterOf } from './roster.ts';
-export { debriefOfLesson, debriefsOfStudent } from './student-debriefs.ts';
+export { progressInput } from './progress-input.ts';
 export { watchBy } from './watch.ts';

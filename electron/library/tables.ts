@@ -8,6 +8,8 @@ export interface Tables {
   debriefs: KeptDebrief;
   documents: Document;
   approaches: ApproachRow;
+  approach_facts: KeptFacts;
+  measures: KeptMeasure;
   notes: Note;
   estimates: Estimate;
   goals: Goal;
@@ -35,9 +37,11 @@ export const RECORD_TABLES = [
 ] as const satisfies readonly (keyof Tables)[];
 export type RecordTable = (typeof RECORD_TABLES)[number];
 
-/** What a backup brings back: the record, and the moves of logs that can still be undone in it. */
+/** What a backup brings back: the record, what was copied out of it, and the moves that can still be undone in it. */
 export const BACKED_UP_TABLES = [
   ...RECORD_TABLES,
+  'approach_facts',
+  'measures',
   'moves',
   'moved_logs',
 ] as const satisfies readonly (keyof Tables)[];
@@ -128,6 +132,34 @@ export interface ApproachRow {
   score_low: number | null;
   score_high: number | null;
   summary: string;
+}
+
+export interface KeptFacts {
+  debrief_id: string;
+  number: number;
+  log_sha256: string;
+  end_utc: string;
+  standard_sha256: string;
+  engine_version: string;
+  flown: string | null;
+  conditions: string;
+  turbulence: string | null;
+  localizer_full_scale_deg: number;
+  gate_1000: string | null;
+  gate_500: string | null;
+  went_on: string;
+}
+
+export interface KeptMeasure {
+  debrief_id: string;
+  number: number;
+  criterion: string;
+  place: number;
+  title: string;
+  verdict: string;
+  inside_share: number | null;
+  rms: number | null;
+  why_no_rms: string | null;
 }
 
 export interface Note {

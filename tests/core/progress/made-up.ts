@@ -12,7 +12,7 @@ export interface MadeUp {
   readonly log?: string;
   readonly kind?: ApproachDebrief['kind'];
   readonly standard?: string;
-  readonly standardText?: string;
+  readonly standardKey?: string;
   readonly engine?: string;
   /** The gate on which stability stands, in words. */
   readonly gate?: string;
@@ -62,17 +62,25 @@ function madeUp(what: MadeUp = {}): ApproachFacts[] {
       { gate: 'gate-1000', verdict: what.verdicts?.['stability'] ?? 'met' },
       { gate: 'gate-500', verdict: 'met' },
     ],
-    stated: { flown: what.flown ?? null, instructorFlew: what.instructorFlewFinal ? [FINAL] : [] },
+    stated: {
+      flown: what.flown ?? null,
+      conditions: 'not-stated',
+      turbulence: null,
+      instructorFlew: what.instructorFlewFinal ? [FINAL] : [],
+    },
+    outcome: 'landed',
+    events: [],
     grade: gradeOf(what.level === undefined ? [4, 4, 4] : what.level),
   };
   const debrief = {
     engineVersion: what.engine ?? '0.1.0',
     log: { sha256: log },
+    facility: { derived: { localizerFullScaleDeg: 2.5, glidepathOrigin: { elevationFt: 0 } } },
     standard: { id: standard, title: `Title of ${standard}`, source: `Source of ${standard}` },
     approaches: [approach],
   } as unknown as Debrief;
-  const standardText = what.standardText ?? `text of ${standard}`;
-  return factsOf({ lessonId: `lesson-${lesson}`, date: dateOf(lesson), standardText, debrief });
+  const standardKey = what.standardKey ?? `text of ${standard}`;
+  return factsOf({ lessonId: `lesson-${lesson}`, date: dateOf(lesson), standardKey, debrief });
 }
 
 function dateOf(lesson: number): string {

@@ -189,7 +189,7 @@ describe('what is compared', () => {
     ['another standard', { standard: 'skill-test' }, '2 judged by Title of skill-test.'],
     [
       'another text of the standard',
-      { standardText: 'tighter' },
+      { standardKey: 'tighter' },
       '2 judged by another version of the same standard.',
     ],
     [

@@ -59,7 +59,7 @@ describe.each(EARLIER)('a library of version %i', (version) => {
   it('stays as it was where a migration fails', async () => {
     const folder = await fileOf(version);
     // A table of the last version is in the way.
-    await rawFile(join(folder, LIBRARY_FILE), (sqlite) => sqlite.exec('CREATE TABLE moved_logs (x)'));
+    await rawFile(join(folder, LIBRARY_FILE), (sqlite) => sqlite.exec('CREATE TABLE measures (x)'));
     const before = await schemaOf(folder);
     await expect(opened(folder, () => {})).rejects.toThrow('already exists');
     await rawFile(join(folder, LIBRARY_FILE), (sqlite) => expect(versionOf(sqlite)).toBe(version));

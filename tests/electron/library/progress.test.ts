@@ -110,7 +110,17 @@ describe('halfdot progress', () => {
     expect(nobody.messages.join()).toContain('There is no student "Linden Siskin" in the library.');
   });
 
-  it('stops where it is asked to, and writes nothing', async () => {
+  it('copies what is missing out of the documents again, and tells the same', async () => {
+    const before = await recordOf('Rowan Teal');
+    await opened(library, (open) => {
+      open.run(from.deleteFrom('approach_facts').where('number', '=', 1));
+      expect(open.all(from.selectFrom('measures').selectAll().where('number', '=', 1))).toEqual([]);
+    });
+    expect(await recordOf('Rowan Teal')).toEqual(before);
+  });
+
+  it('stops while it copies where it is asked to, and tells nothing', async () => {
+    await opened(library, (open) => open.run(from.deleteFrom('approach_facts')));
     const answers: string[] = [];
     const messages: string[] = [];
     const status = await run(['progress', '--student', 'Rowan Teal', '--library', library], {
@@ -121,7 +131,7 @@ describe('halfdot progress', () => {
     expect({ status, answers, messages }).toEqual({
       status: 2,
       answers: [],
-      messages: ['Stopped; nothing was written.'],
+      messages: ['halfdot: Stopped. The library is whole, and nothing was changed.'],
     });
   });
 
@@ -135,6 +145,7 @@ describe('halfdot progress', () => {
           .select(['debriefs.id', 'file_name'])
           .where('file_name', '=', 'went-around.csv'),
       )!;
+      open.run(from.deleteFrom('approach_facts').where('debrief_id', '=', id));
       open.run(
         from
           .updateTable('documents')

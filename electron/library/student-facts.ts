@@ -1,0 +1,93 @@
+import type { ApproachFacts, CriterionFacts } from '../../core/progress/approach-facts.ts';
+import { from, type Library } from './library.ts';
+import { standardsByKey } from './standards-by-key.ts';
+
+/** What progress reads of every approach of a student; see `keepMissingFacts` for those without facts. */
+export function factsOfStudent(library: Library, studentId: string): ApproachFacts[] {
+  const rows = approachesOf(library, studentId);
+  const criteria = criteriaOf(library, studentId);
+  const standards = standardsByKey(library, rows);
+  return rows.map((row) => ({
+    lessonId: row.lesson_id,
+    date: row.date,
+    logSha256: row.log_sha256,
+    startUtc: row.start_utc,
+    endUtc: row.end_utc,
+    kind: row.kind as ApproachFacts['kind'],
+    standard: standards.get(row.standard_sha256)!,
+    standardKey: row.standard_sha256,
+    engineVersion: row.engine_version,
+    flown: row.flown as ApproachFacts['flown'],
+    conditions: row.conditions as ApproachFacts['conditions'],
+    turbulence: row.turbulence,
+    localizerFullScaleDeg: row.localizer_full_scale_deg,
+    wentOn: row.went_on as ApproachFacts['wentOn'],
+    criteria: criteria.get(`${row.debrief_id} ${row.number}`) ?? [],
+    gates: [...gate('gate-1000', row.gate_1000), ...gate('gate-500', row.gate_500)],
+    level: row.level === null ? null : { level: row.level, isOpen: row.level_low !== row.level_high },
+  }));
+}
+
+function approachesOf(library: Library, studentId: string) {
+  return library.all(
+    from
+      .selectFrom('approaches')
+      .innerJoin('approach_facts', (join) =>
+        join
+          .onRef('approach_facts.debrief_id', '=', 'approaches.debrief_id')
+          .onRef('approach_facts.number', '=', 'approaches.number'),
+      )
+      .where('approaches.student_id', '=', studentId)
+      .selectAll('approach_facts')
+      .select([
+        'approaches.lesson_id',
+        'approaches.date',
+        'approaches.start_utc',
+        'approaches.kind',
+        'approaches.level',
+        'approaches.level_low',
+        'approaches.level_high',
+      ])
+      .orderBy('approaches.date')
+      .orderBy('approaches.start_utc')
+      .orderBy('approaches.debrief_id')
+      .orderBy('approaches.number'),
+  );
+}
+
+/** Of each approach, named by its debrief and number, in the standard's order. */
+function criteriaOf(library: Library, studentId: string): Map<string, CriterionFacts[]> {
+  const rows = library.all(
+    from
+      .selectFrom('approaches')
+      .innerJoin('measures', (join) =>
+        join
+          .onRef('measures.debrief_id', '=', 'approaches.debrief_id')
+          .onRef('measures.number', '=', 'approaches.number'),
+      )
+      .where('approaches.student_id', '=', studentId)
+      .selectAll('measures')
+      .orderBy('measures.place'),
+  );
+  const criteria = new Map<string, CriterionFacts[]>();
+  for (const row of rows) {
+    const key = `${row.debrief_id} ${row.number}`;
+    const there = criteria.get(key) ?? [];
+    criteria.set(key, there);
+    there.push({
+      id: row.criterion,
+      title: row.title,
+      verdict: row.verdict as CriterionFacts['verdict'],
+      insideShare: row.inside_share,
+      rms: row.rms,
+      whyNoRms: row.why_no_rms,
+    });
+  }
+  return criteria;
+}
+
+function gate(name: 'gate-1000' | 'gate-500', verdict: string | null): ApproachFacts['gates'] {
+  return verdict === null
+    ? []
+    : [{ gate: name, verdict: verdict as ApproachFacts['gates'][number]['verdict'] }];
+}
