@@ -1,6 +1,6 @@
 import type { ProgressInput } from '../../core/progress/progress-of.ts';
 import type { ProgressGoal } from '../../core/progress/progress.ts';
-import { keepMissingFacts } from './keep-facts.ts';
+import { keepMissingFacts } from './missing-facts.ts';
 import type { Library } from './library.ts';
 import { goalsOf } from './record.ts';
 import { factsOfStudent } from './student-facts.ts';
