@@ -9,7 +9,9 @@ import {
   FlightView,
   LessonView,
   LibraryView,
+  ProgressView,
   StandardsView,
+  StudentView,
 } from './later-views.ts';
 import { Boundary } from './views/boundary.tsx';
 import { current } from './views/current.ts';
@@ -64,6 +66,9 @@ function Shown({ state, session }: Props) {
   if (state.view === 'library') return <LibraryView state={state} session={session} />;
   if (state.view === 'lesson' && state.lessonId !== null)
     return <LessonView key={state.lessonId} id={state.lessonId} state={state} session={session} />;
+  if (state.view === 'progress') return <ProgressView state={state} session={session} />;
+  if (state.view === 'student' && state.studentId !== null)
+    return <StudentView key={state.studentId} id={state.studentId} state={state} session={session} />;
   if (state.view === 'flight' && flight)
     return <FlightView key={flight.id} flight={flight} state={state} session={session} />;
   return <StartView state={state} session={session} />;
@@ -72,6 +77,7 @@ function Shown({ state, session }: Props) {
 const PLACES: readonly (readonly [View, string])[] = [
   ['start', 'Start'],
   ['library', 'Flights'],
+  ['progress', 'Progress'],
   ['facilities', 'Facilities'],
   ['standards', 'Standards'],
 ];

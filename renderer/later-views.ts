@@ -5,6 +5,8 @@ const facilities = () => import('./views/facility/facilities-view.tsx');
 const standards = () => import('./views/standards/standards-view.tsx');
 const library = () => import('./views/library/library-view.tsx');
 const lesson = () => import('./views/library/lesson-view.tsx');
+const progress = () => import('./views/progress/progress-view.tsx');
+const student = () => import('./views/progress/student-view.tsx');
 
 /** Views that the first one does without: the page is there sooner, and they are fetched right behind it. */
 export const FlightView = lazy(async () => ({ default: (await fetched(flight)).FlightView }));
@@ -13,6 +15,8 @@ export const StandardsView = lazy(async () => ({ default: (await fetched(standar
 
 export const LibraryView = lazy(async () => ({ default: (await fetched(library)).LibraryView }));
 export const LessonView = lazy(async () => ({ default: (await fetched(lesson)).LessonView }));
+export const ProgressView = lazy(async () => ({ default: (await fetched(progress)).ProgressView }));
+export const StudentView = lazy(async () => ({ default: (await fetched(student)).StudentView }));
 
 /** A part of the page that its host does not give out, as when that was ended. */
 export class NotFetched extends Error {}
@@ -20,7 +24,8 @@ export class NotFetched extends Error {}
 /** Fetches them before they are gone to, so that they are there also once the host was ended. */
 export function fetchLaterViews(): void {
   // One that cannot be fetched is asked for once more when it is gone to; where it fails again, that is told.
-  for (const fetchPart of [flight, library, lesson, facilities, standards]) fetchPart().catch(() => {});
+  for (const fetchPart of [flight, library, lesson, progress, student, facilities, standards])
+    fetchPart().catch(() => {});
 }
 
 async function fetched<T>(fetchPart: () => Promise<T>): Promise<T> {

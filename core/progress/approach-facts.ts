@@ -7,6 +7,8 @@ import type { Flown } from './progress.ts';
 
 /** A debrief and the lesson that it belongs to. */
 export interface DebriefOfLesson {
+  /** The library's. */
+  readonly debriefId: string;
   readonly lessonId: string;
   /** `YYYY-MM-DD`. */
   readonly date: string;
@@ -17,12 +19,17 @@ export interface DebriefOfLesson {
 
 /** What progress reads of one approach; a small part of its debrief, of which there may be hundreds. */
 export interface ApproachFacts {
+  readonly debriefId: string;
+  /** Of the approach in its debrief, from 1. */
+  readonly number: number;
   readonly lessonId: string;
   readonly date: string;
   readonly logSha256: string;
   readonly startUtc: string;
   readonly endUtc: string;
   readonly kind: ApproachDebrief['kind'];
+  /** Its name. */
+  readonly facility: string;
   readonly standard: { readonly id: string; readonly title: string; readonly source: string };
   readonly standardKey: string;
   readonly engineVersion: string;
@@ -37,6 +44,7 @@ export interface ApproachFacts {
   readonly gates: readonly Pick<DebriefStability, 'gate' | 'verdict'>[];
   /** Null: not graded. Open: it lies between two levels. */
   readonly level: { readonly level: number; readonly isOpen: boolean } | null;
+  readonly score: number | null;
 }
 
 export interface CriterionFacts {
@@ -51,16 +59,25 @@ export interface CriterionFacts {
 }
 
 /** What progress reads of a debrief, an entry for each approach and pass. */
-export function factsOf({ lessonId, date, standardKey, debrief }: DebriefOfLesson): ApproachFacts[] {
+export function factsOf({
+  debriefId,
+  lessonId,
+  date,
+  standardKey,
+  debrief,
+}: DebriefOfLesson): ApproachFacts[] {
   const { engineVersion, log, facility } = debrief;
   const { id, title, source } = debrief.standard;
   return debrief.approaches.map((approach) => ({
+    debriefId,
+    number: approach.index,
     lessonId,
     date,
     logSha256: log.sha256,
     startUtc: approach.startUtc,
     endUtc: approach.endUtc,
     kind: approach.kind,
+    facility: facility.name,
     standard: { id, title, source },
     standardKey,
     engineVersion,
@@ -75,6 +92,7 @@ export function factsOf({ lessonId, date, standardKey, debrief }: DebriefOfLesso
       level: approach.grade.level,
       isOpen: approach.grade.levelLow !== approach.grade.levelHigh,
     },
+    score: approach.grade?.score ?? null,
   }));
 }
 

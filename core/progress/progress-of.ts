@@ -4,6 +4,7 @@ import { comparable } from './comparable.ts';
 import { linesOf } from './lines.ts';
 import { practiseOf } from './practise.ts';
 import type { Compared, LeftOut, Progress, ProgressGoal, ProgressLesson } from './progress.ts';
+import { shownOf } from './shown.ts';
 import { CONFIDENCE, isEnough, trendOf } from './trend.ts';
 
 export interface ProgressInput {
@@ -30,6 +31,7 @@ export function progressOf({ student, approaches, goals, unreadable }: ProgressI
     lines: untrended.map((line) => ({ ...line, trend: trendOf(line.lessons, line.better, count) })),
     confidence: { interval: CONFIDENCE, together: CONFIDENCE, lines: count },
     practise: lessons.length === 0 ? null : practiseOf(untrended, lessons.length),
+    shown: shownOf(group.approaches),
     goals,
     leftOut: [...group.leftOut, ...unread(unreadable)],
   };

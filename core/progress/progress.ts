@@ -18,6 +18,8 @@ export interface Progress {
   /** Of each interval by itself, and of all that is called better or worse of so many lines together. */
   readonly confidence: { readonly interval: number; readonly together: number; readonly lines: number };
   readonly practise: Practise | null;
+  /** Of those compared and graded, at one facility, to be put on one sheet; null where none is graded. */
+  readonly shown: { readonly last: ShownApproach; readonly best: ShownApproach } | null;
   readonly goals: readonly ProgressGoal[];
   readonly leftOut: readonly LeftOut[];
 }
@@ -30,6 +32,20 @@ export interface Compared {
   /** As it was stated; null: nobody said. */
   readonly flown: Flown;
   readonly approaches: number;
+}
+
+/** An approach as the library finds it again. */
+export interface ShownApproach {
+  readonly debriefId: string;
+  /** In its debrief, from 1. */
+  readonly number: number;
+  /** Its name. */
+  readonly facility: string;
+  /** `YYYY-MM-DD`, of the lesson. */
+  readonly date: string;
+  readonly startUtc: string;
+  readonly level: number;
+  readonly score: number;
 }
 
 export interface ProgressLesson {
@@ -110,6 +126,8 @@ export interface Practise {
 }
 
 export interface ProgressGoal {
+  /** The library's. */
+  readonly id: string;
   readonly text: string;
   /** `YYYY-MM-DD`, as is the other. */
   readonly agreedOn: string;

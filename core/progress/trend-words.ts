@@ -36,6 +36,14 @@ export function trendWords({ unit, better, trend }: ProgressLine): string {
   return `${CHANGES[change]} by ${amount(gain, unit)} a lesson (between ${figure(least, unit)} and ${figure(most, unit)})`;
 }
 
+/** The same as a sentence of its own, with what keeps it from being surer. */
+export function trendSentence(line: ProgressLine): string {
+  const { change, why } = line.trend;
+  if (change === 'too-few') return why!;
+  const words = trendWords(line);
+  return `${words.slice(0, 1).toUpperCase()}${words.slice(1)}.${why === null ? '' : ` ${why}`}`;
+}
+
 function soFar(gain: number, unit: ProgressUnit): string {
   return `${sideOf(gain)} by ${amount(gain, unit)} a lesson so far`;
 }

@@ -3,6 +3,7 @@ import { LARGEST_BASE64, MOST_RECENTS } from './kept-limits.ts';
 import { LIBRARY_CALLS } from './library-calls.ts';
 import { OWN_FACILITIES } from './own-facilities-bounds.ts';
 import { OWN_STANDARDS } from './own-standards-bounds.ts';
+import { PROGRESS_CALLS } from './progress-calls.ts';
 import { RECENT, SHA256 } from './recent.ts';
 
 const NOTHING = z.strictObject({});
@@ -107,6 +108,7 @@ export const CALLS = {
   removeCopies: { input: NOTHING, output: NOTHING },
   readKept: { input: z.strictObject({ sha256: SHA256 }), output: CONTENT },
   ...LIBRARY_CALLS,
+  ...PROGRESS_CALLS,
 } as const;
 
 export type CallName = keyof typeof CALLS;

@@ -13,7 +13,8 @@ export async function progressRecord(
   format: string,
   watch: Watch,
 ): Promise<string> {
-  const record = progressOf(await room.progressInput(library, student, watch));
+  const unread = await room.makeMissingFacts(library, watch);
+  const record = progressOf(room.progressInput(library, student, unread));
   if (format === 'json') return `${JSON.stringify(record, null, 2)}\n`;
   return format === 'csv' ? progressCsv(record) : progressText(record);
 }

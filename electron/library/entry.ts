@@ -27,5 +27,6 @@ export { addEstimate, addNote, agreeGoal, documentOf, goalsOf, reachGoal, sign }
 export { LibraryRefusal, refusalOf } from './refusal.ts';
 export { restore } from './restore.ts';
 export { addRoster, namesOf, rosterOf } from './roster.ts';
+export { approachesWithoutFacts, makeMissingFacts } from './missing-facts.ts';
 export { progressInput } from './progress-input.ts';
 export { watchBy } from './watch.ts';

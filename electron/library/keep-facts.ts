@@ -12,17 +12,16 @@ export interface FactRows {
 
 /** @param standard the standard's JSON, by which the debrief was made */
 export function factRows(debrief: Debrief, standard: string): FactRows {
-  const ofDebrief = { lessonId: '', date: '', standardKey: sha256Of(standard), debrief };
-  const all = factsOf(ofDebrief).map((facts, i) => [debrief.approaches[i]!.index, facts] as const);
-  return {
-    facts: all.map(([number, facts]) => ({ number, ...factRow(facts) })),
-    measures: all.flatMap(([number, facts]) => measureRows(facts).map((row) => ({ number, ...row }))),
-  };
+  // Where it stands in the library, other rows say.
+  const nowhere = { debriefId: '', lessonId: '', date: '' };
+  const all = factsOf({ ...nowhere, standardKey: sha256Of(standard), debrief });
+  return { facts: all.map(factRow), measures: all.flatMap(measureRows) };
 }
 
-function factRow(facts: ApproachFacts): Omit<KeptFacts, 'debrief_id' | 'number'> {
+function factRow(facts: ApproachFacts): FactRows['facts'][number] {
   const verdictAt = (gate: string) => facts.gates.find((one) => one.gate === gate)?.verdict ?? null;
   return {
+    number: facts.number,
     log_sha256: facts.logSha256,
     end_utc: facts.endUtc,
     standard_sha256: facts.standardKey,
@@ -37,8 +36,9 @@ function factRow(facts: ApproachFacts): Omit<KeptFacts, 'debrief_id' | 'number'>
   };
 }
 
-function measureRows({ criteria }: ApproachFacts): Omit<KeptMeasure, 'debrief_id' | 'number'>[] {
+function measureRows({ number, criteria }: ApproachFacts): FactRows['measures'] {
   return criteria.map(({ id, title, verdict, insideShare, rms, whyNoRms }, place) => ({
+    number,
     criterion: id,
     place,
     title,

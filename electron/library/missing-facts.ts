@@ -20,7 +20,7 @@ const AT_A_TIME = 50;
  * opened, or another was taken in. What was stopped goes on the next time. Gives the debriefs that cannot be read any
  * more.
  */
-export async function keepMissingFacts(library: Library, watch: Watch): Promise<UnreadDebrief[]> {
+export async function makeMissingFacts(library: Library, watch: Watch): Promise<UnreadDebrief[]> {
   const missing = withoutFacts(library);
   const unreadable: UnreadDebrief[] = [];
   for (let at = 0; at < missing.length; at += AT_A_TIME) {
@@ -35,11 +35,15 @@ export async function keepMissingFacts(library: Library, watch: Watch): Promise<
 
 type WithoutFacts = ReturnType<typeof withoutFacts>[number];
 
-function withoutFacts(library: Library) {
+/** How many there are; nearly always none, which is told at once. */
+export function approachesWithoutFacts(library: Library): number {
   const count = (table: 'approaches' | 'approach_facts') =>
     library.first(from.selectFrom(table).select(sql<number>`count(*)`.as('count')))!.count;
-  // All but always, and told at once.
-  if (count('approaches') === count('approach_facts')) return [];
+  return count('approaches') - count('approach_facts');
+}
+
+function withoutFacts(library: Library) {
+  if (approachesWithoutFacts(library) === 0) return [];
   return library.all(
     from
       .selectFrom('debriefs')

@@ -2,18 +2,21 @@ import type { ApproachFacts, CriterionFacts } from '../../core/progress/approach
 import { from, type Library } from './library.ts';
 import { standardsByKey } from './standards-by-key.ts';
 
-/** What progress reads of every approach of a student; see `keepMissingFacts` for those without facts. */
+/** What progress reads of every approach of a student; see `makeMissingFacts` for those without facts. */
 export function factsOfStudent(library: Library, studentId: string): ApproachFacts[] {
   const rows = approachesOf(library, studentId);
   const criteria = criteriaOf(library, studentId);
   const standards = standardsByKey(library, rows);
   return rows.map((row) => ({
+    debriefId: row.debrief_id,
+    number: row.number,
     lessonId: row.lesson_id,
     date: row.date,
     logSha256: row.log_sha256,
     startUtc: row.start_utc,
     endUtc: row.end_utc,
     kind: row.kind as ApproachFacts['kind'],
+    facility: row.facility,
     standard: standards.get(row.standard_sha256)!,
     standardKey: row.standard_sha256,
     engineVersion: row.engine_version,
@@ -25,6 +28,7 @@ export function factsOfStudent(library: Library, studentId: string): ApproachFac
     criteria: criteria.get(`${row.debrief_id} ${row.number}`) ?? [],
     gates: [...gate('gate-1000', row.gate_1000), ...gate('gate-500', row.gate_500)],
     level: row.level === null ? null : { level: row.level, isOpen: row.level_low !== row.level_high },
+    score: row.score,
   }));
 }
 
@@ -44,9 +48,11 @@ function approachesOf(library: Library, studentId: string) {
         'approaches.date',
         'approaches.start_utc',
         'approaches.kind',
+        'approaches.facility',
         'approaches.level',
         'approaches.level_low',
         'approaches.level_high',
+        'approaches.score',
       ])
       .orderBy('approaches.date')
       .orderBy('approaches.start_utc')

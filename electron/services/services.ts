@@ -5,6 +5,7 @@ import type { LibraryHost } from './library-host.ts';
 import { libraryServicesOf } from './library-services.ts';
 import { LogCopies } from './log-copies.ts';
 import { NotesFile } from './notes-file.ts';
+import { progressServicesOf } from './progress-services.ts';
 import { RecentLogs } from './recent-logs.ts';
 import type { Samples } from './samples.ts';
 
@@ -39,5 +40,6 @@ export function servicesOf(
     removeCopies: async () => recents.removeCopies(),
     readKept: (input) => recents.read(input),
     ...libraryServicesOf(library),
+    ...progressServicesOf(library),
   };
 }

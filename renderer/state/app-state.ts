@@ -106,7 +106,8 @@ export interface StandardEntry extends StandardText {
   readonly reading: StandardReading | null;
 }
 
-export type View = 'start' | 'flight' | 'library' | 'lesson' | 'facilities' | 'standards';
+export type View =
+  'start' | 'flight' | 'library' | 'lesson' | 'progress' | 'student' | 'facilities' | 'standards';
 
 /** How far bringing in has come, and what became of the logs so far. */
 export interface Bringing {
@@ -139,6 +140,8 @@ export interface AppState {
   readonly flightId: string | null;
   /** The lesson that is looked at. */
   readonly lessonId: string | null;
+  /** The student whose lessons are looked at. */
+  readonly studentId: string | null;
   readonly library: LibraryState;
   /** The facility that is looked at. */
   readonly facilityId: string | null;
@@ -157,6 +160,7 @@ export const AT_START: AppState = {
   flights: [],
   flightId: null,
   lessonId: null,
+  studentId: null,
   library: { overview: null, changes: 0, bringing: null },
   facilityId: null,
   notes: NO_NOTES,
@@ -173,6 +177,7 @@ export type Action =
   | { readonly do: 'standards'; readonly standards: readonly StandardEntry[] }
   | { readonly do: 'look-at'; readonly facilityId: string }
   | { readonly do: 'lesson'; readonly lessonId: string }
+  | { readonly do: 'student'; readonly studentId: string }
   | { readonly do: 'library'; readonly library: Partial<LibraryState> }
   | { readonly do: 'notice'; readonly message: string }
   | { readonly do: 'put-away'; readonly index: number }
@@ -206,6 +211,8 @@ export function reduce(state: AppState, action: Action): AppState {
       return { ...state, facilityId: action.facilityId };
     case 'lesson':
       return { ...state, view: 'lesson', lessonId: action.lessonId };
+    case 'student':
+      return { ...state, view: 'student', studentId: action.studentId };
     case 'library':
       return { ...state, library: { ...state.library, ...action.library } };
     case 'notice':

@@ -3,7 +3,7 @@ import type { Stated } from '../../core/standard/stated.ts';
 import { LARGEST_KEPT_BYTES } from '../../electron/bridge/kept-limits.ts';
 import type { CallName, Input, Output } from '../../electron/bridge/calls.ts';
 import type { FlightFilter, Kept } from '../../electron/bridge/library-calls.ts';
-import type { AskedDebrief } from '../worker/protocol.ts';
+import type { ChosenDebrief } from '../worker/protocol.ts';
 import { lastRead, type AppState, type Bringing, type Flight, type KeptAs } from './app-state.ts';
 import { base64Of, bytesOf, call, HostProblem } from './host.ts';
 import { askedStandard } from './own-standards.ts';
@@ -20,7 +20,7 @@ interface Parts {
   readonly tell: (error: unknown) => void;
   /** What is read of an open log; null where it is closed. */
   readonly bytes: (flightId: string) => Promise<ArrayBuffer | null>;
-  readonly askedDebrief: (flightId: string) => AskedDebrief | null;
+  readonly askedDebrief: (flightId: string) => ChosenDebrief | null;
   readonly open: (name: string, bytes: ArrayBuffer, opening: Opening) => Promise<string | null>;
   /** The facility with this content, which is put beside the others if need be. */
   readonly facilityFor: (text: string) => Promise<string>;

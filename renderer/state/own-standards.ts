@@ -4,7 +4,7 @@ import { DEFAULT_STANDARD, standardById } from '../../core/standard/standards.ts
 import { whole } from '../../core/units/whole.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import { OWN_STANDARDS } from '../../electron/bridge/own-standards-bounds.ts';
-import type { StandardAsked, StandardReading } from '../worker/protocol.ts';
+import type { StandardChosen, StandardReading } from '../worker/protocol.ts';
 import type { AppState, Flight, StandardEntry } from './app-state.ts';
 import { withDraft } from './drafts.ts';
 import type { OwnParts } from './own-parts.ts';
@@ -151,7 +151,7 @@ export function standardNamed({ standards }: Known, id: string): Standard | null
 }
 
 /** How the worker is asked for it: one's own by the text that is kept. */
-export function askedStandard({ standards }: Known, id: string): StandardAsked {
+export function askedStandard({ standards }: Known, id: string): StandardChosen {
   const own = standards.find((entry) => entry.id === id);
   return own ? { kind: 'own', text: own.text } : { kind: 'shipped', id };
 }

@@ -5,13 +5,14 @@ import type { Stated } from '../../core/standard/stated.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import type { Recent } from '../../electron/bridge/recent.ts';
 import type { HandOver } from '../hand-over/hand-over.ts';
-import type { AskedDebrief, FacilityText, Saved } from '../worker/protocol.ts';
+import type { ChosenDebrief, FacilityText, Saved } from '../worker/protocol.ts';
 import { Analyst, type Running } from './analyst.ts';
 import { lastDebriefed, lastRead, type Flight, type Judged, type Sample } from './app-state.ts';
 import { download } from './download.ts';
 import { Drafts } from './drafts.ts';
 import { GivenLogs } from './given-logs.ts';
 import { bytesOf, call, HostProblem, onHostEvent } from './host.ts';
+import { KeptSheets } from './kept-sheets.ts';
 import { remembered, withRemembered, type Mapping } from './mapping.ts';
 import { NotesKeeper } from './notes-keeper.ts';
 import type { Opening } from './opening.ts';
@@ -74,6 +75,7 @@ export class Session {
     },
     askedDebrief: (id) => this.#askedDebrief(id),
   });
+  readonly keptSheets = new KeptSheets(this.#analyst);
   readonly #given = new GivenLogs({
     tell: (error) => this.#tell(error),
     open: (name, bytes) => void this.open(name, bytes),
@@ -295,7 +297,7 @@ export class Session {
     return null;
   }
 
-  #askedDebrief(id: string): AskedDebrief | null {
+  #askedDebrief(id: string): ChosenDebrief | null {
     const flight = this.#flight(id);
     const facility = this.#facility(flight?.facilityId ?? null);
     if (!flight || !facility) return null;

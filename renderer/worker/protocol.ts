@@ -20,9 +20,12 @@ export interface FacilityText {
 /** A standard of the user's own by an id of the app's, as its file has it. */
 export type StandardText = FacilityText;
 
-/** What approaches are held to: a shipped standard by its id, or one of the user's own by its text. */
-export type StandardAsked =
+/** What the user holds approaches to: a shipped standard by its id, or one of their own by its text. */
+export type StandardChosen =
   { readonly kind: 'shipped'; readonly id: string } | { readonly kind: 'own'; readonly text: string };
+
+/** The same, or what a debrief in the library was made by, as it is kept there. */
+export type StandardAsked = StandardChosen | { readonly kind: 'kept'; readonly text: string };
 
 /** What a standard's file says: the standard, or what is wrong with it. */
 export interface StandardReading {
@@ -47,6 +50,9 @@ export interface AskedDebrief {
   readonly facility: FacilityText;
   readonly asked: Asked;
 }
+
+/** The same as the user asks for it. */
+export type ChosenDebrief = AskedDebrief & { readonly asked: { readonly standard: StandardChosen } };
 
 /** What can be saved of a debrief: the page to hand over, the fixes of one approach, or all of it for a map. */
 export type Saved = 'page' | 'deviations' | 'map';

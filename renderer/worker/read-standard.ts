@@ -10,6 +10,8 @@ const NAME = 'The standard';
 /** The standard that a debrief is asked by, or the sentence why there is none. */
 export function standardOf(asked: StandardAsked): Outcome<Standard> {
   if (asked.kind === 'own') return parseStandard(asked.text, NAME);
+  // Written by this program, from a standard that it had checked.
+  if (asked.kind === 'kept') return usable(JSON.parse(asked.text) as Standard);
   const standard = standardById(asked.id);
   return standard ? usable(standard) : refused('standard-unknown', `There is no standard "${asked.id}".`);
 }

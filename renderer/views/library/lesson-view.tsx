@@ -9,7 +9,8 @@ import { LessonApproaches } from './lesson-approaches.tsx';
 import { LessonFacts } from './lesson-facts.tsx';
 import { LessonGoals } from './lesson-goals.tsx';
 import { LessonNotes } from './lesson-notes.tsx';
-import { useLesson } from './use-lesson.ts';
+import { ReadBefore, Unread } from '../unread.tsx';
+import { useAnswer } from '../use-answer.ts';
 
 interface Props {
   readonly id: string;
@@ -20,31 +21,15 @@ interface Props {
 /** One lesson: what was flown in it, and what was said and agreed about it. */
 export function LessonView({ id, state, session }: Props) {
   const { overview, changes } = state.library;
-  const { page, problem, again } = useLesson(id, changes);
+  const { answer: page, problem, again } = useAnswer('lesson', { id }, changes);
   const heading = useRef<HTMLHeadingElement>(null);
   const back = (
     <Button className="button" onPress={() => session.store.dispatch({ do: 'show', view: 'library' })}>
       All flights
     </Button>
   );
-  const tryAgain = (
-    <Button className="button" onPress={again}>
-      Try again
-    </Button>
-  );
   if (problem !== null && (page === null || problem.isGone))
-    return (
-      <section className="empty">
-        <Heading place={heading}>
-          {problem.isGone ? 'This lesson is not in the library any more' : 'The lesson could not be read'}
-        </Heading>
-        {problem.isGone ? null : <p role="alert">{problem.words}</p>}
-        <div className="row">
-          {problem.isGone ? null : tryAgain}
-          {back}
-        </div>
-      </section>
-    );
+    return <Unread what="lesson" problem={problem} again={again} back={back} />;
   if (page === null || overview === null) return null;
   const { lesson, logs } = page;
   return (
@@ -55,11 +40,7 @@ export function LessonView({ id, state, session }: Props) {
         </Heading>
         {back}
       </div>
-      {problem === null ? null : (
-        <p role="alert">
-          What is shown was read before, and could not be read anew. {problem.words} {tryAgain}
-        </p>
-      )}
+      {problem === null ? null : <ReadBefore problem={problem} again={again} />}
       <div className="lesson-parts">
         <div>
           <LessonApproaches page={page} overview={overview} state={state} session={session} />

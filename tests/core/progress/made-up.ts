@@ -11,6 +11,7 @@ export interface MadeUp {
   readonly minute?: number;
   readonly log?: string;
   readonly kind?: ApproachDebrief['kind'];
+  readonly facility?: string;
   readonly standard?: string;
   readonly standardKey?: string;
   readonly engine?: string;
@@ -53,6 +54,7 @@ function madeUp(what: MadeUp = {}): ApproachFacts[] {
   const clock = (m: number) =>
     `2026-05-01T${String(10 + Math.floor(m / 60)).padStart(2, '0')}:${String(m % 60).padStart(2, '0')}:00Z`;
   const approach = {
+    index: 1,
     kind: what.kind ?? 'approach',
     startUtc: clock(minute),
     endUtc: clock(minute + 9),
@@ -75,12 +77,21 @@ function madeUp(what: MadeUp = {}): ApproachFacts[] {
   const debrief = {
     engineVersion: what.engine ?? '0.1.0',
     log: { sha256: log },
-    facility: { derived: { localizerFullScaleDeg: 2.5, glidepathOrigin: { elevationFt: 0 } } },
+    facility: {
+      name: what.facility ?? 'Petrelholm ILS 07',
+      derived: { localizerFullScaleDeg: 2.5, glidepathOrigin: { elevationFt: 0 } },
+    },
     standard: { id: standard, title: `Title of ${standard}`, source: `Source of ${standard}` },
     approaches: [approach],
   } as unknown as Debrief;
   const standardKey = what.standardKey ?? `text of ${standard}`;
-  return factsOf({ lessonId: `lesson-${lesson}`, date: dateOf(lesson), standardKey, debrief });
+  return factsOf({
+    debriefId: `debrief of ${log}`,
+    lessonId: `lesson-${lesson}`,
+    date: dateOf(lesson),
+    standardKey,
+    debrief,
+  });
 }
 
 function dateOf(lesson: number): string {
@@ -111,7 +122,7 @@ function segmentOf({ glidepathRms = 0.2, airspeed }: MadeUp) {
 }
 
 function gradeOf(level: MadeUp['level']) {
-  return level ? { level: level[0], levelLow: level[1], levelHigh: level[2] } : null;
+  return level ? { level: level[0], levelLow: level[1], levelHigh: level[2], score: 20 * level[0] } : null;
 }
 
 /** The record of these approaches. */

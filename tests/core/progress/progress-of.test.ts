@@ -20,6 +20,22 @@ describe('a record over lessons', () => {
     ]);
   });
 
+  it('shows the last graded approach and the one with the most points at its facility, of several the last', () => {
+    const level = (at: number) => [at, at, at] as const;
+    const { shown } = recordOf([
+      { lesson: 1, level: level(4) },
+      { lesson: 2, level: level(4) },
+      { lesson: 3, level: level(5), facility: 'Choughfell ILS 32' },
+      { lesson: 4, level: level(2) },
+      { lesson: 5, level: null },
+    ]);
+    expect(shown).toMatchObject({
+      last: { debriefId: 'debrief of log of lesson 4', number: 1, date: '2026-05-04', level: 2, score: 40 },
+      best: { debriefId: 'debrief of log of lesson 2', date: '2026-05-02', score: 80 },
+    });
+    expect(recordOf([{ level: null }]).shown).toBeNull();
+  });
+
   it('takes the RMS of airspeed about its target, and not about its mean', () => {
     const record = recordOf([{ airspeed: { mean: 94, standardDeviation: 3 } }]);
     expect(lineOf(record, 'airspeed-final').lessons[0]!.rms).toBeCloseTo(5, 12);

@@ -7,8 +7,8 @@ const falling = (lesson: number) => ({ glidepathRms: 0.6 - 0.03 * lesson - (less
 
 describe('the page', () => {
   const goals = [
-    { text: 'Hold the glidepath to 200 ft', agreedOn: '2026-05-02', reachedOn: '2026-05-09' },
-    { text: 'Brief the missed approach', agreedOn: '2026-05-08', reachedOn: null },
+    { id: 'a', text: 'Hold the glidepath to 200 ft', agreedOn: '2026-05-02', reachedOn: '2026-05-09' },
+    { id: 'b', text: 'Brief the missed approach', agreedOn: '2026-05-08', reachedOn: null },
   ];
   const made = lessonsOf(12, 2, (lesson) => ({
     ...falling(lesson),

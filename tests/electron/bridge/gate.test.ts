@@ -5,7 +5,9 @@ import { LARGEST_KEPT_BYTES } from '../../../electron/bridge/kept-limits.ts';
 import { NO_NOTES } from '../../../electron/bridge/no-notes.ts';
 import { LibraryHost } from '../../../electron/services/library-host.ts';
 import { libraryServicesOf } from '../../../electron/services/library-services.ts';
+import { progressServicesOf } from '../../../electron/services/progress-services.ts';
 
+const LIBRARY = new LibraryHost('/no/such/folder');
 const HASH = 'a'.repeat(64);
 const services = (but: Partial<Services> = {}): Services => ({
   about: async () => ({ version: '1', host: 'browser' }),
@@ -19,7 +21,8 @@ const services = (but: Partial<Services> = {}): Services => ({
   keptLogs: async () => [HASH],
   removeCopies: async () => ({}),
   readKept: async () => ({ name: '', base64: '' }),
-  ...libraryServicesOf(new LibraryHost('/no/such/folder')),
+  ...libraryServicesOf(LIBRARY),
+  ...progressServicesOf(LIBRARY),
   ...but,
 });
 

@@ -87,8 +87,8 @@ describe('halfdot progress', () => {
     const { goals } = await recordOf('Rowan Teal');
     const today = expect.stringMatching(/^\d{4}-\d\d-\d\d$/);
     expect(goals).toEqual([
-      { text: 'Settle the needles', agreedOn: today, reachedOn: today },
-      { text: 'Hold 90 kt', agreedOn: today, reachedOn: null },
+      { id: expect.any(String), text: 'Settle the needles', agreedOn: today, reachedOn: today },
+      { id: expect.any(String), text: 'Hold 90 kt', agreedOn: today, reachedOn: null },
     ]);
   });
 

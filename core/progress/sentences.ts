@@ -1,0 +1,68 @@
+import { dayAndClock } from '../report/plain-words.ts';
+import { FLOWN_WORDS } from './flown-words.ts';
+import { inSentence, listed } from './in-sentence.ts';
+import type { Change, Progress, ProgressGoal } from './progress.ts';
+
+/** What there is and what changed, as one sentence. */
+export function progressSentence({ student, compared, lessons, lines }: Progress): string {
+  if (compared === null) return `No approach of ${student} has been judged yet.`;
+  const [from, to] = [dayOf(lessons[0]!.date), dayOf(lessons.at(-1)!.date)];
+  const when = from === to ? `on ${from}` : `from ${from} to ${to}`;
+  const over =
+    `Over ${counted(compared.approaches, 'approach', 'approaches')} in ` +
+    `${counted(lessons.length, 'lesson')}, ${when}`;
+  const named = (change: Change) =>
+    listed(lines.filter(({ trend }) => trend.change === change).map(({ title }) => inSentence(title)));
+  if (lines.every(({ trend }) => trend.change === 'too-few'))
+    return `${over}, ${student} flew too few to tell what changed.`;
+  const told = CHANGES.flatMap(([change, words]) =>
+    named(change) === '' ? [] : [`${words} ${named(change)}`],
+  );
+  if (told.length === 0) return `${over}, no change of ${student} is sure.`;
+  return `${over}, ${student} ${listed(told)}; nothing else changed for sure.`;
+}
+
+const CHANGES: readonly (readonly [Change, string])[] = [
+  ['better', 'improved in'],
+  ['worse', 'got worse in'],
+  ['perhaps-better', 'perhaps improved in'],
+  ['perhaps-worse', 'perhaps got worse in'],
+];
+
+/** What all of it was judged by; empty where nothing was. */
+export function comparedSentence({ compared }: Progress): string {
+  if (compared === null) return '';
+  const { standard, engineVersion, flown } = compared;
+  return `Judged by ${standard.source}; debriefed by version ${engineVersion}; ${FLOWN_WORDS[flown ?? 'not-stated']}.`;
+}
+
+/** A goal's state as a clause. */
+export function goalWords({ agreedOn, reachedOn }: ProgressGoal): string {
+  return reachedOn === null
+    ? `not reached yet, agreed on ${dayOf(agreedOn)}`
+    : `reached on ${dayOf(reachedOn)}, agreed on ${dayOf(agreedOn)}`;
+}
+
+/** What "between", better and worse mean, where any of them is said. */
+export function surenessSentences({ lines, confidence }: Progress): string[] {
+  if (!lines.some(({ trend }) => trend.slopePerLesson !== null)) return [];
+  const measured = lines.some(({ measure }) => measure === 'rms' || measure === 'inside-by-time');
+  const percent = (share: number) => `${Math.round(share * 100)} %`;
+  return [
+    `"Between" holds the true change with ${percent(confidence.interval)}, if chance alone makes lessons differ; ` +
+      'aircraft, wind and weather do so too. Better and worse are said where the change is as sure among ' +
+      `${confidence.lines === 1 ? 'the one line' : `all ${confidence.lines} lines together`}; perhaps, where the ` +
+      'line alone shows it, as one of many may by chance.',
+    ...(measured ? ['RMS and shares are by recorded time, not by distance.'] : []),
+  ];
+}
+
+/** "1 May 2026". */
+export function dayOf(date: string): string {
+  return dayAndClock(`${date}T00:00:00Z`).day;
+}
+
+/** "1 lesson", "2 lessons". */
+export function counted(count: number, one: string, more = `${one}s`): string {
+  return `${count} ${count === 1 ? one : more}`;
+}
