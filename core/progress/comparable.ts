@@ -1,6 +1,7 @@
 import { FLOWN_WORDS } from './flown-words.ts';
 import type { ApproachFacts } from './approach-facts.ts';
 import type { LeftOut } from './progress.ts';
+import { inOrder, Moments } from './same-approach.ts';
 
 export interface Comparable {
   /** In the order flown. */
@@ -41,40 +42,31 @@ function said(why: LeftOut['why'], count: number, what: string): LeftOut[] {
 
 interface Group {
   readonly approaches: readonly ApproachFacts[];
+  readonly moments: Moments;
   /** Debriefs more of the same flown approaches. */
   readonly repeated: number;
 }
 
 function groupsOf(judged: readonly ApproachFacts[]): Group[] {
-  const groups = new Map<string, { approaches: ApproachFacts[]; repeated: number }>();
+  const groups = new Map<string, { approaches: ApproachFacts[]; moments: Moments; repeated: number }>();
   for (const approach of judged) {
     const { standard, standardKey, engineVersion, flown } = approach;
     const key = JSON.stringify([standard.id, standardKey, engineVersion, flown]);
-    const group = groups.get(key) ?? { approaches: [], repeated: 0 };
+    const group = groups.get(key) ?? { approaches: [], moments: new Moments(), repeated: 0 };
     groups.set(key, group);
     // Of two the one that begins first.
-    if (group.approaches.some((other) => isSame(approach, other))) group.repeated++;
-    else group.approaches.push(approach);
+    if (group.moments.has(approach)) {
+      group.repeated++;
+      continue;
+    }
+    group.approaches.push(approach);
+    group.moments.add(approach);
   }
   return [...groups.values()];
 }
 
-/** Whether two debriefs tell of the same moments of one log, as at two versions of a facility. */
-function isSame(a: ApproachFacts, b: ApproachFacts): boolean {
-  return a.logSha256 === b.logSha256 && a.startUtc < b.endUtc && b.startUtc < a.endUtc;
-}
-
-function inOrder(a: ApproachFacts, b: ApproachFacts): number {
-  return compare(a.date, b.date) || compare(a.startUtc, b.startUtc);
-}
-
 function largestFirst(a: Group, b: Group): number {
   return b.approaches.length - a.approaches.length || inOrder(b.approaches.at(-1)!, a.approaches.at(-1)!);
-}
-
-function compare(a: string, b: string): number {
-  if (a === b) return 0;
-  return a < b ? -1 : 1;
 }
 
 /** What sets another group apart, and how much of it is told anyway. */
@@ -89,7 +81,7 @@ function otherGroup({ approaches }: Group, largest: Group): LeftOut {
     ...(isOtherEngine ? [`debriefed by version ${one.engineVersion} of the program`] : []),
     ...(one.flown === here.flown ? [] : [FLOWN_WORDS[one.flown ?? 'not-stated']]),
   ].join(', ');
-  const alsoHere = approaches.filter((a) => largest.approaches.some((b) => isSame(a, b))).length;
+  const alsoHere = approaches.filter((approach) => largest.moments.has(approach)).length;
   const also = alsoHere === 0 ? '' : ` ${alsoHere} of them counted above in another debrief.`;
   const tip = isOtherEngine ? ' `halfdot recompute` makes the debriefs of older versions anew.' : '';
   return {
