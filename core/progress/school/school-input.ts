@@ -1,6 +1,7 @@
 import type { Verdict } from '../../standard/judgement.ts';
 import type { Conditions } from '../../standard/stated.ts';
 import type { Flown, Measure, ProgressUnit } from '../progress.ts';
+import type { WentOn } from '../went-on.ts';
 
 /** What is read of one judged approach, for one measure. */
 export interface SchoolApproach {
@@ -43,9 +44,6 @@ export interface ApproachMix {
   readonly localizerFullScaleDeg: number;
   readonly logKind: string;
 }
-
-/** What came of an approach at its gates. `unclear` and `not-assessed` say nothing of it either way. */
-export type WentOn = 'stable' | 'unstable-went-around' | 'unstable-continued' | 'unclear' | 'not-assessed';
 
 /** What an approach's case mix is made of; the ids of {@link SchoolFilter} and of the groups. */
 export type MixFactor = 'flown' | 'aircraft' | 'conditions' | 'turbulence' | 'course-width' | 'log-kind';

@@ -1,5 +1,6 @@
 import type { VerdictCounts } from '../progress.ts';
-import type { GroupBy, JudgedBy, MixFactor, SchoolMeasure, WentOn } from './school-input.ts';
+import type { WentOn } from '../went-on.ts';
+import type { GroupBy, JudgedBy, MixFactor, SchoolMeasure } from './school-input.ts';
 
 /**
  * What the students of a school need, and groups of them side by side: `halfdot-school/1`, plain JSON. One measure of
