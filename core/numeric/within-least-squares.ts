@@ -3,12 +3,18 @@ import type { VariancePart } from './estimate.ts';
 export interface WithinFit {
   /** One a column, each with all others held; 0 for one that was dropped. */
   readonly coefficients: readonly number[];
-  /** Why a column was dropped; null where it was not. */
-  readonly dropped: readonly (null | 'varies-in-no-cluster' | 'told-by-others')[];
+  /** Of each column why it was dropped; null where it was not. */
+  readonly dropped: readonly (Dropped | null)[];
   /** Degrees of freedom of the residuals: rows less clusters less the columns kept. */
   readonly df: number;
   /** Of a sum of coefficients, each times its weight; weights of dropped columns are passed over. */
   varianceOf(weights: readonly number[]): VariancePart;
+}
+
+export interface Dropped {
+  readonly why: 'varies-in-no-cluster' | 'told-by-others';
+  /** How much of each column within clusters adds up to this one; all 0 where it varies in none. */
+  readonly told: readonly number[];
 }
 
 /** Below this share of its own length a column is what those before it already tell. */
@@ -33,7 +39,7 @@ export function withinLeastSquares(
   const along = basis.vectors.map((vector) => takeAway(residuals, vector));
   const df = values.length - count - basis.vectors.length;
   return {
-    coefficients: coefficientsOf(basis, along),
+    coefficients: coefficientsOf(basis, along, columns.length),
     dropped: basis.dropped,
     df,
     varianceOf: (weights) => varianceOf(rowWeights(basis, weights, values.length), residuals, clusters, df),
@@ -60,6 +66,8 @@ interface Basis {
   readonly dropped: WithinFit['dropped'];
 }
 
+type Kept = Pick<Basis, 'triangle' | 'kept'>;
+
 function orthonormal(
   columns: readonly ArrayLike<number>[],
   withoutMeans: (column: ArrayLike<number>) => Float64Array,
@@ -67,13 +75,17 @@ function orthonormal(
   const vectors: Float64Array[] = [];
   const triangle: number[][] = [];
   const kept: number[] = [];
+  const drop = (why: Dropped['why'], along: readonly number[]): Dropped => ({
+    why,
+    told: coefficientsOf({ triangle, kept }, along, columns.length),
+  });
   const dropped = columns.map((column, i) => {
     const rest = withoutMeans(column);
     const within = lengthOf(rest);
-    if (within <= LEAST_OWN * lengthOf(column)) return 'varies-in-no-cluster' as const;
+    if (within <= LEAST_OWN * lengthOf(column)) return drop('varies-in-no-cluster', []);
     const along = vectors.map((vector) => takeAway(rest, vector));
     const own = lengthOf(rest);
-    if (own <= LEAST_OWN * within) return 'told-by-others' as const;
+    if (own <= LEAST_OWN * within) return drop('told-by-others', along);
     vectors.push(rest.map((value) => value / own));
     triangle.push([...along, own]);
     kept.push(i);
@@ -96,12 +108,12 @@ function takeAway(column: Float64Array, vector: Float64Array): number {
   return along;
 }
 
-/** From how far the values go along each vector to how much a unit of each column is worth, the last one first. */
-function coefficientsOf({ triangle, kept, dropped }: Basis, along: readonly number[]): number[] {
-  const coefficients = dropped.map(() => 0);
-  for (let j = kept.length - 1; j >= 0; j--) {
+/** From how far something goes along the first vectors to how much of each column adds up to it, the last one first. */
+function coefficientsOf({ triangle, kept }: Kept, along: readonly number[], columns: number): number[] {
+  const coefficients = Array.from({ length: columns }, () => 0);
+  for (let j = along.length - 1; j >= 0; j--) {
     let rest = along[j]!;
-    for (let k = j + 1; k < kept.length; k++) rest -= triangle[k]![j]! * coefficients[kept[k]!]!;
+    for (let k = j + 1; k < along.length; k++) rest -= triangle[k]![j]! * coefficients[kept[k]!]!;
     coefficients[kept[j]!] = rest / triangle[j]![j]!;
   }
   return coefficients;

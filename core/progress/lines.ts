@@ -113,7 +113,7 @@ function notMeasured(measure: Measure, facts: readonly CriterionFacts[]): Progre
 }
 
 /** How many there are of each verdict. */
-function countsOf(verdicts: readonly Verdict[]): VerdictCounts {
+export function countsOf(verdicts: readonly Verdict[]): VerdictCounts {
   const counts = { met: 0, 'not-met': 0, unclear: 0, 'not-assessed': 0 };
   for (const verdict of verdicts) counts[verdict]++;
   return counts;

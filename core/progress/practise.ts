@@ -54,7 +54,8 @@ function shareOf({ verdicts }: { readonly verdicts: VerdictCounts }): number {
   return verdicts['not-met'] / Math.max(1, verdicts.met + verdicts['not-met']);
 }
 
-function sumOf(cells: readonly LessonCell[]): VerdictCounts {
+/** All verdicts of some lessons. */
+export function sumOf(cells: readonly Pick<LessonCell, 'verdicts'>[]): VerdictCounts {
   const sum = { met: 0, 'not-met': 0, unclear: 0, 'not-assessed': 0 };
   for (const { verdicts } of cells)
     for (const verdict of ['met', 'not-met', 'unclear', 'not-assessed'] as const)

@@ -33,7 +33,15 @@ describe('least squares within clusters', () => {
       [[0.1, 0.1, 0.1, 0.3, 0.3, 0.3], one, one.map((x, i) => 2 * x - clusters[i]!), [0, 0, 0, 0, 0, 0]],
       [1, 2, 4, 0, 3, 3],
     );
-    expect(fit.dropped).toEqual(['varies-in-no-cluster', null, 'told-by-others', 'varies-in-no-cluster']);
+    expect(fit.dropped.map((dropped) => dropped?.why ?? null)).toEqual([
+      'varies-in-no-cluster',
+      null,
+      'told-by-others',
+      'varies-in-no-cluster',
+    ]);
+    // Within clusters the third is twice the second, and the first and last are nothing.
+    expect(fit.dropped[2]!.told[1]).toBeCloseTo(2, 12);
+    expect(fit.dropped[3]!.told).toEqual([0, 0, 0, 0]);
     expect(fit.coefficients.map((coefficient) => coefficient !== 0)).toEqual([false, true, false, false]);
     expect(fit.varianceOf([9, 0, 9, 9]).variance).toBe(0);
   });

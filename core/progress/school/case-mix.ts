@@ -1,0 +1,86 @@
+import { FLOWN_WORDS } from '../flown-words.ts';
+import { alphabetical } from './alphabetical.ts';
+import type { MixCount } from './school.ts';
+import type { ApproachMix, MixFactor, SchoolApproach, SchoolFilter } from './school-input.ts';
+
+/** The key of a value that nobody stated. */
+export const NOT_STATED = 'not-stated';
+
+interface FactorWords {
+  readonly title: string;
+  readonly key: (mix: ApproachMix) => string;
+  /** Of keys that are no words for a reader. */
+  readonly labels: Readonly<Record<string, string>>;
+}
+
+const FACTORS: Readonly<Record<MixFactor, FactorWords>> = {
+  flown: { title: 'By hand or coupled', key: ({ flown }) => flown ?? NOT_STATED, labels: FLOWN_WORDS },
+  aircraft: { title: 'Aircraft', key: ({ aircraft }) => aircraft ?? NOT_STATED, labels: {} },
+  conditions: {
+    title: 'Conditions',
+    key: ({ conditions }) => conditions,
+    labels: {
+      imc: 'instrument conditions',
+      simulated: 'simulated instrument conditions',
+      vmc: 'visual conditions',
+    },
+  },
+  turbulence: {
+    title: 'Turbulence',
+    key: ({ turbulence }) => turbulence?.trim().toLowerCase() || NOT_STATED,
+    labels: {},
+  },
+  'course-width': {
+    title: 'Course width',
+    key: ({ localizerFullScaleDeg }) => widthClass(2 * localizerFullScaleDeg),
+    labels: { 'under-4': 'under 4°', '4-to-5': '4° to under 5°', '5-and-more': '5° and more' },
+  },
+  'log-kind': { title: 'Kind of log', key: ({ logKind }) => logKind, labels: {} },
+};
+
+export const MIX_FACTORS = Object.keys(FACTORS) as MixFactor[];
+
+/** From full left to full right, as it is published; the classes are our own. A derived width is not exact. */
+function widthClass(widthDeg: number): string {
+  const rounded = Math.round(widthDeg * 1000) / 1000;
+  if (rounded < 4) return 'under-4';
+  return rounded < 5 ? '4-to-5' : '5-and-more';
+}
+
+export function mixKey(factor: MixFactor, { caseMix }: SchoolApproach): string {
+  return FACTORS[factor].key(caseMix);
+}
+
+export function mixTitle(factor: MixFactor): string {
+  return FACTORS[factor].title;
+}
+
+export function mixLabel(factor: MixFactor, key: string): string {
+  return FACTORS[factor].labels[key] ?? (key === NOT_STATED ? 'not stated' : key);
+}
+
+/** Each factor with all of its values, counted. */
+export function caseMixOf(approaches: readonly SchoolApproach[]): MixCount[] {
+  return MIX_FACTORS.map((factor) => {
+    const counts = new Map<string, { approaches: number; students: Set<string> }>();
+    for (const approach of approaches) {
+      const key = mixKey(factor, approach);
+      const count = counts.get(key) ?? { approaches: 0, students: new Set() };
+      counts.set(key, count);
+      count.approaches++;
+      count.students.add(approach.studentId);
+    }
+    const values = [...counts].map(([key, { approaches, students }]) => ({
+      key,
+      label: mixLabel(factor, key),
+      approaches,
+      students: students.size,
+    }));
+    return { factor, title: mixTitle(factor), values: alphabetical(values, ({ label }) => label) };
+  });
+}
+
+/** Whether a filter lets an approach in, whatever its day and standard. */
+export function isLetIn(approach: SchoolApproach, { mix }: SchoolFilter): boolean {
+  return MIX_FACTORS.every((factor) => mix[factor]?.includes(mixKey(factor, approach)) ?? true);
+}

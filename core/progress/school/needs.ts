@@ -1,0 +1,17 @@
+import { sumOf } from '../practise.ts';
+import type { SchoolStudent, StudentNeed } from './school.ts';
+
+/** Lessons that count for what a student needs now, and how many decided approaches it takes to say so. */
+const LATELY = 3;
+const FEWEST_DECIDED = 3;
+
+/** What each student met and did not meet lately, in the students' order. */
+export function needsOf(students: readonly SchoolStudent[]): StudentNeed[] {
+  return students.map(({ studentId, name, lessons }) => {
+    const latest = lessons.slice(-LATELY);
+    const verdicts = sumOf(latest);
+    const decided = verdicts.met + verdicts['not-met'];
+    const isFlagged = decided >= FEWEST_DECIDED && verdicts['not-met'] * 2 >= decided;
+    return { studentId, name, lessons: latest.length, verdicts, isFlagged };
+  });
+}
