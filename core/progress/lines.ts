@@ -2,7 +2,7 @@ import { median } from '../numeric/median.ts';
 import type { Verdict } from '../standard/judgement.ts';
 import { inSentence } from './in-sentence.ts';
 import { hasRms, type ApproachFacts, type CriterionFacts } from './approach-facts.ts';
-import type { LessonCell, Measure, ProgressLine, ProgressUnit, VerdictCounts } from './progress.ts';
+import type { LessonCell, Measure, ProgressLine, VerdictCounts } from './progress.ts';
 
 /** A line without its trend. */
 export type UntrendedLine = Omit<ProgressLine, 'trend'>;
@@ -30,13 +30,15 @@ function criterionLine(id: string, title: string, lessons: readonly LessonApproa
   const factsOf = (approaches: LessonApproaches) =>
     approaches.flatMap(({ criteria }) => criteria.filter((criterion) => criterion.id === id));
   const all = factsOf(lessons.flat());
-  const measure = measureOf(id, all);
+  const kind = measureOf(
+    id,
+    all.some(({ insideShare }) => insideShare !== null),
+  );
+  const { measure } = kind;
   return {
     id,
     title,
-    measure,
-    unit: unitOf(id, measure),
-    better: measure === 'rms' ? 'lower' : 'higher',
+    ...kind,
     lessons: lessons.map((approaches) => criterionCell(measure, factsOf(approaches))),
     verdicts: countsOf(all.map(({ verdict }) => verdict)),
     gates: id === 'stability' ? gatesOf(lessons.flat()) : [],
@@ -44,15 +46,11 @@ function criterionLine(id: string, title: string, lessons: readonly LessonApproa
   };
 }
 
-/** What is not told in time, as a gate, is followed by how often it was met. */
-function measureOf(id: string, facts: readonly CriterionFacts[]): Measure {
-  if (hasRms(id)) return 'rms';
-  return facts.some(({ insideShare }) => insideShare !== null) ? 'inside-by-time' : 'share-met';
-}
-
-function unitOf(id: string, measure: Measure): ProgressUnit {
-  if (measure !== 'rms') return 'share';
-  return id === 'airspeed-final' ? 'kt' : 'full scale';
+/** @param isTimed whether any approach has a share of it inside the limit: what is not told in time is followed by how often it was met */
+export function measureOf(id: string, isTimed: boolean): Pick<ProgressLine, 'measure' | 'unit' | 'better'> {
+  if (hasRms(id))
+    return { measure: 'rms', unit: id === 'airspeed-final' ? 'kt' : 'full scale', better: 'lower' };
+  return { measure: isTimed ? 'inside-by-time' : 'share-met', unit: 'share', better: 'higher' };
 }
 
 function criterionCell(measure: Measure, facts: readonly CriterionFacts[]): LessonCell {
@@ -66,13 +64,18 @@ function criterionCell(measure: Measure, facts: readonly CriterionFacts[]): Less
   return { ...told, value: decided === 0 ? null : verdicts.met / decided, approaches: decided };
 }
 
+/** Of all criteria together. */
+export const LEVEL = {
+  id: 'level',
+  title: 'Level',
+  measure: 'level',
+  unit: 'level',
+  better: 'higher',
+} as const;
+
 function levelLine(lessons: readonly LessonApproaches[]): UntrendedLine {
   return {
-    id: 'level',
-    title: 'Level',
-    measure: 'level',
-    unit: 'level',
-    better: 'higher',
+    ...LEVEL,
     lessons: lessons.map((approaches) => {
       const levels = approaches.flatMap(({ level }) => (level && !level.isOpen ? [level.level] : []));
       const verdicts = countsOf(approaches.map(levelVerdict));
@@ -87,7 +90,7 @@ function levelLine(lessons: readonly LessonApproaches[]): UntrendedLine {
 /** From level 3 on everything that was assessed was met (design, section 11), or it was a sound go-around. */
 const MET_FROM_LEVEL = 3;
 
-function levelVerdict({ level }: ApproachFacts): Verdict {
+export function levelVerdict({ level }: Pick<ApproachFacts, 'level'>): Verdict {
   if (level === null) return 'not-assessed';
   if (level.isOpen) return 'unclear';
   return level.level >= MET_FROM_LEVEL ? 'met' : 'not-met';

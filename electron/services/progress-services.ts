@@ -5,7 +5,7 @@ import type { UnreadDebrief } from '../library/missing-facts.ts';
 import type { LibraryHost } from './library-host.ts';
 
 /** How students go on, as the page shows it. */
-export function progressServicesOf(host: LibraryHost): Pick<Services, 'studentProgress'> {
+export function progressServicesOf(host: LibraryHost): Pick<Services, 'studentProgress' | 'schoolProgress'> {
   const facts = new Facts(host);
   return {
     studentProgress: async ({ studentId }) => {
@@ -16,6 +16,10 @@ export function progressServicesOf(host: LibraryHost): Pick<Services, 'studentPr
       });
       if (record === null) throw new Gone('This student is not in the library any more.');
       return record;
+    },
+    schoolProgress: async (asked) => {
+      await facts.complete();
+      return host.ask((library, room) => room.schoolPage(library, asked));
     },
   };
 }

@@ -1,4 +1,5 @@
 import { sumOf } from '../practise.ts';
+import type { VerdictCounts } from '../progress.ts';
 import type { SchoolStudent, StudentNeed } from './school.ts';
 
 /** Lessons that count for what a student needs now, and how many decided approaches it takes to say so. */
@@ -10,8 +11,12 @@ export function needsOf(students: readonly SchoolStudent[]): StudentNeed[] {
   return students.map(({ studentId, name, lessons }) => {
     const latest = lessons.slice(-LATELY);
     const verdicts = sumOf(latest);
-    const decided = verdicts.met + verdicts['not-met'];
-    const isFlagged = decided >= FEWEST_DECIDED && verdicts['not-met'] * 2 >= decided;
-    return { studentId, name, lessons: latest.length, verdicts, isFlagged };
+    return { studentId, name, lessons: latest.length, verdicts, isFlagged: isNeeded(verdicts) };
   });
+}
+
+/** Whether at least half of those decided were not met, of enough to say so. */
+export function isNeeded(verdicts: VerdictCounts): boolean {
+  const decided = verdicts.met + verdicts['not-met'];
+  return decided >= FEWEST_DECIDED && verdicts['not-met'] * 2 >= decided;
 }

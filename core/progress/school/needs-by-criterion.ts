@@ -1,0 +1,50 @@
+import type { Verdict } from '../../standard/judgement.ts';
+import type { VerdictCounts } from '../progress.ts';
+import { alphabetical } from './alphabetical.ts';
+import { isNeeded } from './needs.ts';
+import type { SchoolInput, SchoolMeasure } from './school-input.ts';
+
+/** A student's latest lessons, criterion by criterion; no order but the alphabet's. */
+export interface StudentNeeds {
+  readonly studentId: string;
+  readonly name: string;
+  readonly criteria: readonly {
+    readonly id: string;
+    readonly verdicts: VerdictCounts;
+    /** Not met in at least half of those decided, of at least three. */
+    readonly isFlagged: boolean;
+  }[];
+}
+
+/** How many approaches of a student's latest lessons have a verdict on a criterion. */
+export interface LatestVerdict {
+  readonly studentId: string;
+  readonly criterion: string;
+  readonly verdict: Verdict;
+  readonly count: number;
+}
+
+/** Who needs what, of the measures that are criteria, in their order. */
+export function needsByCriterion(
+  latest: readonly LatestVerdict[],
+  measures: readonly Pick<SchoolMeasure, 'id'>[],
+  names: SchoolInput['names'],
+): StudentNeeds[] {
+  const students = new Map<string, Map<string, Record<Verdict, number>>>();
+  for (const { studentId, criterion, verdict, count } of latest) {
+    const criteria = students.get(studentId) ?? new Map<string, Record<Verdict, number>>();
+    students.set(studentId, criteria);
+    const counts = criteria.get(criterion) ?? { met: 0, 'not-met': 0, unclear: 0, 'not-assessed': 0 };
+    criteria.set(criterion, counts);
+    counts[verdict] += count;
+  }
+  const needs = [...students].map(([studentId, criteria]) => ({
+    studentId,
+    name: names.get(studentId) ?? studentId,
+    criteria: measures.flatMap(({ id }) => {
+      const verdicts = criteria.get(id);
+      return verdicts ? [{ id, verdicts, isFlagged: isNeeded(verdicts) }] : [];
+    }),
+  }));
+  return alphabetical(needs, ({ name }) => name);
+}

@@ -1,0 +1,37 @@
+import { latestLessons } from '../../core/progress/school/latest-lessons.ts';
+import { needsByCriterion } from '../../core/progress/school/needs-by-criterion.ts';
+import { schoolOf } from '../../core/progress/school/school-of.ts';
+import type { SchoolAsked, SchoolPage } from '../../core/progress/school/school-page.ts';
+import { latestVerdicts } from './latest-verdicts.ts';
+import { from, type Library } from './library.ts';
+import { schoolApproaches } from './school-approaches.ts';
+import { schoolCoverage } from './school-coverage.ts';
+import { schoolMeasures } from './school-measures.ts';
+import type { Role } from './tables.ts';
+
+/** The whole school by one measure; null where nobody was held to it. */
+export function schoolPage(library: Library, asked: SchoolAsked): SchoolPage | null {
+  const measures = schoolMeasures(library);
+  const measure = measures.find(({ id }) => id === asked.measure);
+  if (!measure) return null;
+  const names = namesOf(library, asked.isNamed);
+  const { filter, groupBy } = asked;
+  const approaches = schoolApproaches(library, measure);
+  const coverage = schoolCoverage(library);
+  const school = schoolOf({ measure, approaches, filter, groupBy, names, coverage });
+  const { compared } = school;
+  const latest =
+    compared === null ? [] : latestVerdicts(library, latestLessons(approaches, compared), compared);
+  return { school, measures, needs: needsByCriterion(latest, measures, names) };
+}
+
+const STAND_INS: Readonly<Record<Role, string>> = { student: 'Student', instructor: 'Instructor' };
+
+/** By id; the numbers that stand for names go by the ids, which say nothing of who came first. */
+function namesOf(library: Library, isNamed: boolean): Map<string, string> {
+  const people = library.all(from.selectFrom('people').select(['id', 'role', 'name']).orderBy('id'));
+  const counts = { student: 0, instructor: 0 };
+  return new Map(
+    people.map(({ id, role, name }) => [id, isNamed ? name : `${STAND_INS[role]} ${++counts[role]}`]),
+  );
+}
