@@ -10,7 +10,7 @@ const SCHOOL_PAGE = z.custom<SchoolPage>(
 
 const ID = z.string().min(1).max(64);
 const DATE = z.iso.date();
-const VALUES = z.array(z.string().max(1000)).max(1000).nullable();
+const VALUES = z.array(z.string().max(1000)).max(1000).readonly().nullable();
 
 const FILTER = z.strictObject({
   standardKey: z.string().max(64).nullable(),

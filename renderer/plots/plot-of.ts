@@ -35,11 +35,10 @@ export function plotOf(line: ProgressLine, lessons: Progress['lessons']): Lesson
     value: cell.value,
     cell,
   }));
-  const domain = domainOf(line.unit, points);
+  const values = points.flatMap(({ value }) => (value === null ? [] : [value]));
   return {
     points,
-    domain,
-    ticks: ticksOf(line.unit, domain),
+    ...axisOf(line.unit, values),
     words: (value) => valueWords(value, line.unit),
     trend: trendOf(line, points),
   };
@@ -52,11 +51,29 @@ export function valueWords(value: number, unit: ProgressUnit): string {
   return unit === 'kt' ? `${value.toFixed(1)}\u00a0kt` : value.toFixed(2);
 }
 
+/** A difference of two values, with its sign. */
+export function differenceWords(difference: number, unit: ProgressUnit): string {
+  const sign = difference < 0 ? '−' : '+';
+  const size = Math.abs(difference);
+  if (unit === 'share') return `${sign}${Math.round(size * 100)}\u00a0points`;
+  if (unit === 'level') return `${sign}${size.toFixed(2)}`;
+  return `${sign}${valueWords(size, unit)}`;
+}
+
+/** An axis that holds these values: what it shows, and where it is marked. */
+export function axisOf(
+  unit: ProgressUnit,
+  values: readonly number[],
+): { readonly domain: readonly [number, number]; readonly ticks: readonly number[] } {
+  const domain = domainOf(unit, values);
+  return { domain, ticks: ticksOf(unit, domain) };
+}
+
 /** What the axis shows: all of a share or a level, and an RMS from none of it. */
-function domainOf(unit: ProgressUnit, points: readonly LessonPoint[]): readonly [number, number] {
+function domainOf(unit: ProgressUnit, values: readonly number[]): readonly [number, number] {
   if (unit === 'share') return [0, 1];
   if (unit === 'level') return [1, 5];
-  const most = Math.max(LEAST[unit], ...points.map(({ value }) => value ?? 0));
+  const most = Math.max(LEAST[unit], ...values);
   return scaleLinear([0, most], [0, 1]).nice(4).domain() as [number, number];
 }
 

@@ -2,7 +2,7 @@ import type { ProgressLine } from '../../core/progress/progress.ts';
 import type { LessonPoint } from './plot-of.ts';
 
 /** What the axis of a line shows, and which way is better where that is not plain. */
-export function unitWords({ measure, unit }: ProgressLine): string {
+export function unitWords({ measure, unit }: Pick<ProgressLine, 'measure' | 'unit'>): string {
   if (measure === 'rms')
     return unit === 'kt' ? 'RMS off the target, kt; lower is better' : 'RMS, of full scale; lower is better';
   if (measure === 'inside-by-time') return 'Inside the limit, of the time';

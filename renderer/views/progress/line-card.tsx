@@ -11,6 +11,7 @@ import {
 import type { Progress, ProgressLine } from '../../../core/progress/progress.ts';
 import { dayOf } from '../../../core/progress/sentences.ts';
 import { trendSentence } from '../../../core/progress/trend-words.ts';
+import { AXIS, DOT } from './chart-parts.ts';
 import { plotOf, type LessonPlot, type LessonPoint } from '../../plots/plot-of.ts';
 import { pointWords, unitWords } from '../../plots/words.ts';
 
@@ -34,12 +35,6 @@ export function LineCard({ line, lessons }: Props) {
 }
 
 const HEIGHT = 132;
-const AXIS = {
-  tickLine: false,
-  stroke: 'var(--line)',
-  tick: { fill: 'var(--quiet)', fontSize: 11 },
-} as const;
-const DOT = { r: 3.5, fill: 'var(--sheet)', stroke: 'var(--series)', strokeWidth: 1.75 } as const;
 
 /** The table on the same page has every figure: a screen reader is told of that, and not of the drawing. */
 function LessonChart({ plot, title }: { readonly plot: LessonPlot; readonly title: string }) {

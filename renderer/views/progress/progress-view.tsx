@@ -1,34 +1,78 @@
-import { useRef } from 'react';
-import { Button } from 'react-aria-components';
+import { useRef, useState } from 'react';
+import type { SchoolAsked } from '../../../core/progress/school/school-page.ts';
 import type { AppState } from '../../state/app-state.ts';
 import type { Session } from '../../state/session.ts';
+import { Choice, Tick } from '../fields.tsx';
 import { Heading } from '../library/heading.tsx';
 import { UnopenedLibrary } from '../library/unopened-library.tsx';
+import { ReadBefore, Unread } from '../unread.tsx';
+import { useAnswer } from '../use-answer.ts';
+import { SchoolControls } from './school-controls.tsx';
+import { SchoolPageView } from './school-page-view.tsx';
 
 interface Props {
   readonly state: AppState;
   readonly session: Session;
 }
 
-/** All students of the library, and the way to the record of each. */
+const AT_FIRST: SchoolAsked = {
+  measure: 'level',
+  filter: { standardKey: null, engineVersion: null, from: null, to: null, mix: {} },
+  groupBy: null,
+  isNamed: false,
+};
+
+/** All students together, and the way to the record of each. */
 export function ProgressView({ state, session }: Props) {
-  const heading = useRef<HTMLHeadingElement>(null);
   const { overview } = state.library;
   if (overview === null) return <UnopenedLibrary notices={state.notices} session={session} />;
+  return <Opened state={state} session={session} />;
+}
+
+function Opened({ state, session }: Props) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  const [asked, ask] = useState(AT_FIRST);
+  const { overview, changes } = state.library;
+  const { students } = overview!;
+  const { answer: page, problem, again } = useAnswer('schoolProgress', asked, changes);
+  const change = (part: Partial<SchoolAsked>) => ask({ ...asked, ...part });
   const open = (studentId: string) => session.store.dispatch({ do: 'student', studentId });
+  if (problem !== null && page === null)
+    return <Unread what="library" problem={problem} again={again} back={null} />;
   return (
-    <div className="progress">
-      <Heading place={heading}>Progress</Heading>
-      <ul className="plain">
-        {overview.students.map(({ id, name, approaches }) => (
-          <li key={id}>
-            <Button className="link" onPress={() => open(id)}>
-              {name}
-            </Button>{' '}
-            <span className="aside">{approaches} approaches</span>
-          </li>
-        ))}
-      </ul>
+    <div className="school">
+      <div className="row school-head">
+        <Heading place={heading}>Progress</Heading>
+        {students.length === 0 ? null : (
+          <Choice words="Open a student" value="" choose={(id) => id !== '' && open(id)}>
+            <option value="">choose …</option>
+            {students.map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+          </Choice>
+        )}
+        <Tick words="Show names" value={asked.isNamed} say={(isNamed) => change({ isNamed })} />
+      </div>
+      {problem === null ? null : <ReadBefore problem={problem} again={again} />}
+      {page === null ? (
+        <NothingYet isBegun={overview!.approaches > 0} />
+      ) : (
+        <>
+          <SchoolControls page={page} asked={asked} change={change} />
+          <SchoolPageView page={page} open={open} />
+        </>
+      )}
     </div>
+  );
+}
+
+/** Until the first answer, and where nothing was ever judged. */
+function NothingYet({ isBegun }: { readonly isBegun: boolean }) {
+  return isBegun ? (
+    <p className="working">The approaches are being read …</p>
+  ) : (
+    <p>No approach is kept yet. Bring logs in under Flights, and give them to students.</p>
   );
 }

@@ -1,0 +1,48 @@
+import type { Outcomes, OutcomeShare } from '../../../core/progress/school/school.ts';
+
+const WORDS: Readonly<Record<OutcomeShare['outcome'], string>> = {
+  stable: 'Stable',
+  'unstable-went-around': 'Unstable, and went around',
+  'unstable-continued': 'Unstable, and continued',
+};
+
+/** What came of the approaches at their gates: three shares, each with how sure it is. */
+export function OutcomesTable({ outcomes }: { readonly outcomes: Outcomes }) {
+  const { decided, shares, unclear, notAssessed } = outcomes;
+  return (
+    <section className="outcomes">
+      <h2>Stable, and what came of it</h2>
+      <p className="aside">
+        Of {decided} decided; besides {unclear} unclear and {notAssessed} not assessed.
+      </p>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Approaches</th>
+            <th scope="col">Count</th>
+            <th scope="col">Share</th>
+            <th scope="col">Between, 95 %</th>
+          </tr>
+        </thead>
+        <tbody>
+          {shares.map(({ outcome, count, share, interval }) => (
+            <tr key={outcome}>
+              <th scope="row">{WORDS[outcome]}</th>
+              <td>{count}</td>
+              <td>{percent(share)}</td>
+              <td>
+                {interval === null
+                  ? 'one student only'
+                  : `${percent(interval.low)} and ${percent(interval.high)}`}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function percent(share: number): string {
+  return `${Math.round(share * 100)}\u00a0%`;
+}
