@@ -1,4 +1,5 @@
 import { withinLeastSquares, type WithinFit } from '../../numeric/within-least-squares.ts';
+import type { Slot } from '../../numeric/within-products.ts';
 import { mixColumns, type GroupedApproach, type MixColumn } from './mix-columns.ts';
 import type { GroupBy } from './school-input.ts';
 
@@ -27,50 +28,68 @@ export interface Adjusting {
  * @param rows approaches with a value
  */
 export function adjusting(rows: readonly GroupedApproach[], groupBy: GroupBy): Adjusting {
-  const columns = mixColumns(rows, groupBy);
+  const { columns, slots } = mixColumns(rows, groupBy);
   const students = new Map<string, number>();
-  for (const { approach } of rows)
-    if (!students.has(approach.studentId)) students.set(approach.studentId, students.size);
-  const fit = withinLeastSquares(
-    rows.map(({ approach }) => students.get(approach.studentId)!),
-    columns.map(({ values }) => values),
-    rows.map(({ approach }) => approach.value!),
-  );
+  const clusters = Int32Array.from(rows, ({ approach }) => {
+    const { size } = students;
+    if (!students.has(approach.studentId)) students.set(approach.studentId, size);
+    return students.get(approach.studentId)!;
+  });
+  const values = Float64Array.from(rows, ({ approach }) => approach.value!);
+  const fit = withinLeastSquares({ clusters, slots, columns: columns.length, values });
   const effects = columns.map(({ factor }, k) => (factor === 'group' ? 0 : fit.coefficients[k]!));
-  return { columns, fit, means: meansOf(rows, columns, effects) };
+  return { columns, fit, means: meansOf(rows, slots, effects) };
+}
+
+/** Sums over some approaches of one student. */
+interface Sums {
+  readonly studentId: string;
+  approaches: number;
+  value: number;
+  readonly mix: Float64Array;
 }
 
 function meansOf(
   rows: readonly GroupedApproach[],
-  columns: readonly MixColumn[],
+  slots: readonly Slot[],
   effects: readonly number[],
 ): Adjusting['means'] {
-  const overall = columns.map(({ values }) => values.reduce((sum, value) => sum + value, 0) / rows.length);
-  const groups = new Map<string, StudentMean[]>();
-  for (const { group, places } of cellsOf(rows)) {
-    const meanOver = (value: (place: number) => number) =>
-      places.reduce((sum, place) => sum + value(place), 0) / places.length;
-    const plain = meanOver((place) => rows[place]!.approach.value!);
-    const mix = columns.map(({ values }) => meanOver((place) => values[place]!));
-    const adjusted = effects.reduce((left, effect, k) => left - effect * (mix[k]! - overall[k]!), plain);
-    const { studentId } = rows[places[0]!]!.approach;
-    const students = groups.get(group) ?? [];
-    groups.set(group, students);
-    students.push({ studentId, approaches: places.length, plain, adjusted, mix });
-  }
-  return groups;
+  const groups = sumsOf(rows, slots, effects.length);
+  const all = [...groups.values()].flatMap((students) => [...students.values()]);
+  const overall = effects.map((_, k) => all.reduce((sum, { mix }) => sum + mix[k]!, 0) / rows.length);
+  const meanOf = ({ studentId, approaches, value, mix }: Sums): StudentMean => {
+    const means = Array.from(mix, (sum) => sum / approaches);
+    const plain = value / approaches;
+    const adjusted = effects.reduce((left, effect, k) => left - effect * (means[k]! - overall[k]!), plain);
+    return { studentId, approaches, plain, adjusted, mix: means };
+  };
+  return new Map([...groups].map(([group, students]) => [group, [...students.values()].map(meanOf)]));
 }
 
-/** The places in the rows of each student and group. */
-function cellsOf(rows: readonly GroupedApproach[]): Iterable<{ group: string; places: number[] }> {
-  const cells = new Map<string, { group: string; places: number[] }>();
-  for (const [place, { approach, group }] of rows.entries()) {
-    const key = `${approach.studentId}\n${group}`;
-    const cell = cells.get(key);
-    if (cell) cell.places.push(place);
-    else cells.set(key, { group, places: [place] });
+/** Of each group, by student. */
+function sumsOf(
+  rows: readonly GroupedApproach[],
+  slots: readonly Slot[],
+  columns: number,
+): Map<string, Map<string, Sums>> {
+  const groups = new Map<string, Map<string, Sums>>();
+  for (const [i, { approach, group }] of rows.entries()) {
+    const students = groups.get(group) ?? new Map<string, Sums>();
+    groups.set(group, students);
+    const { studentId, value } = approach;
+    const sums = students.get(studentId) ?? {
+      studentId,
+      approaches: 0,
+      value: 0,
+      mix: new Float64Array(columns),
+    };
+    students.set(studentId, sums);
+    sums.approaches++;
+    sums.value += value!;
+    for (const slot of slots)
+      if (slot.columns[i]! >= 0) sums.mix[slot.columns[i]!]! += slot.amounts?.[i] ?? 1;
   }
-  return cells.values();
+  return groups;
 }
 
 /** What each student flew in any of some groups. */

@@ -17,12 +17,11 @@ export function adjustmentsOf(
     const own = columns.flatMap((column, k) =>
       column.factor === factor ? [{ ...column, dropped: dropped[k] ?? null }] : [],
     );
-    const isAlike = own.every(({ values }) => values.every((value) => value === values[0]));
-    if (isAlike) return { factor, title, adjusted: 'alike', why: null };
+    if (own.length === 0) return { factor, title, adjusted: 'alike', why: null };
     const left = own.filter((column) => column.dropped !== null);
     if (left.length === 0) return { factor, title, adjusted: 'yes', why: null };
     const adjusted = left.length < own.length ? 'partly' : 'no';
-    const whys = (['varies-in-no-cluster', 'told-by-others'] as const).flatMap((why) =>
+    const whys = (['nothing', 'told-by-others'] as const).flatMap((why) =>
       whyNot(
         factor,
         why,
@@ -39,7 +38,7 @@ export function factorTitle(factor: Adjustment['factor']): string {
 
 function whyNot(
   factor: Adjustment['factor'],
-  why: 'varies-in-no-cluster' | 'told-by-others',
+  why: 'nothing' | 'told-by-others',
   labels: readonly string[],
 ): string[] {
   if (labels.length === 0) return [];

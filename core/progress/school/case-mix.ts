@@ -1,5 +1,6 @@
 import { FLOWN_WORDS } from '../flown-words.ts';
 import { alphabetical } from './alphabetical.ts';
+import { grouped } from './grouped.ts';
 import type { MixCount } from './school.ts';
 import type { ApproachMix, MixFactor, SchoolApproach, SchoolFilter } from './school-input.ts';
 
@@ -61,23 +62,34 @@ export function mixLabel(factor: MixFactor, key: string): string {
 
 /** Each factor with all of its values, counted. */
 export function caseMixOf(approaches: readonly SchoolApproach[]): MixCount[] {
-  return MIX_FACTORS.map((factor) => {
-    const counts = new Map<string, { approaches: number; students: Set<string> }>();
-    for (const approach of approaches) {
+  const students = [...grouped(approaches, ({ studentId }) => studentId).values()];
+  return MIX_FACTORS.map((factor) => ({
+    factor,
+    title: mixTitle(factor),
+    values: alphabetical(countsOf(factor, students), ({ label }) => label),
+  }));
+}
+
+function countsOf(
+  factor: MixFactor,
+  students: readonly (readonly SchoolApproach[])[],
+): MixCount['values'][number][] {
+  const counts = new Map<string, { approaches: number; students: number; last: unknown }>();
+  for (const flown of students)
+    for (const approach of flown) {
       const key = mixKey(factor, approach);
-      const count = counts.get(key) ?? { approaches: 0, students: new Set() };
-      counts.set(key, count);
+      let count = counts.get(key);
+      if (!count) counts.set(key, (count = { approaches: 0, students: 0, last: null }));
       count.approaches++;
-      count.students.add(approach.studentId);
+      if (count.last !== flown) count.students++;
+      count.last = flown;
     }
-    const values = [...counts].map(([key, { approaches, students }]) => ({
-      key,
-      label: mixLabel(factor, key),
-      approaches,
-      students: students.size,
-    }));
-    return { factor, title: mixTitle(factor), values: alphabetical(values, ({ label }) => label) };
-  });
+  return [...counts].map(([key, { approaches, students }]) => ({
+    key,
+    label: mixLabel(factor, key),
+    approaches,
+    students,
+  }));
 }
 
 /** Whether a filter lets an approach in, whatever its day and standard. */

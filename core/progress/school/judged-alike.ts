@@ -51,17 +51,12 @@ interface Group {
 
 function groupsOf(inOrderFlown: readonly SchoolApproach[], { from, to }: SchoolFilter): Group[] {
   const groups = new Map<string, Group>();
+  // Most share the object, of which no key has to be made.
+  const byObject = new Map<JudgedBy, Group>();
   for (const approach of inOrderFlown) {
     const { judgedBy, date } = approach;
-    const key = `${judgedBy.standardKey}\n${judgedBy.engineVersion}`;
-    const group = groups.get(key) ?? {
-      judgedBy,
-      approaches: [],
-      moments: new Moments(),
-      otherDays: 0,
-      repeated: 0,
-    };
-    groups.set(key, group);
+    const group = byObject.get(judgedBy) ?? groupOf(judgedBy, groups);
+    byObject.set(judgedBy, group);
     if ((from !== null && date < from) || (to !== null && date > to)) group.otherDays++;
     else if (group.moments.has(approach)) group.repeated++;
     else {
@@ -70,6 +65,19 @@ function groupsOf(inOrderFlown: readonly SchoolApproach[], { from, to }: SchoolF
     }
   }
   return [...groups.values()];
+}
+
+function groupOf(judgedBy: JudgedBy, groups: Map<string, Group>): Group {
+  const key = `${judgedBy.standardKey}\n${judgedBy.engineVersion}`;
+  const group = groups.get(key) ?? {
+    judgedBy,
+    approaches: [],
+    moments: new Moments(),
+    otherDays: 0,
+    repeated: 0,
+  };
+  groups.set(key, group);
+  return group;
 }
 
 function isAsked(judgedBy: JudgedBy, { standardKey, engineVersion }: SchoolFilter): boolean {

@@ -4,6 +4,7 @@ import { countsOf } from '../lines.ts';
 import type { Measure } from '../progress.ts';
 import { plainMean } from '../../numeric/estimate.ts';
 import { alphabetical } from './alphabetical.ts';
+import { grouped } from './grouped.ts';
 import type { LessonSpread, SchoolCell, SchoolStudent } from './school.ts';
 import type { SchoolApproach, SchoolInput } from './school-input.ts';
 
@@ -71,15 +72,4 @@ export function distributionOf(students: readonly SchoolStudent[]): LessonSpread
         largest: sorted.at(-1)!,
       };
     });
-}
-
-/** Things by their key, both in the order in which they come. */
-export function grouped<T, K>(things: readonly T[], key: (thing: T) => K): Map<K, T[]> {
-  const groups = new Map<K, T[]>();
-  for (const thing of things) {
-    const group = groups.get(key(thing));
-    if (group) group.push(thing);
-    else groups.set(key(thing), [thing]);
-  }
-  return groups;
 }

@@ -1,5 +1,5 @@
 import { clusteredShare } from '../../numeric/clustered-share.ts';
-import { grouped } from './lesson-cells.ts';
+import { grouped } from './grouped.ts';
 import type { OutcomeShare, Outcomes } from './school.ts';
 import type { SchoolApproach } from './school-input.ts';
 
