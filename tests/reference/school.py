@@ -5,6 +5,7 @@ Run by hand with Debian's python3-scipy, not by the tests: /usr/bin/python3 test
 """
 
 import datetime
+import itertools
 import json
 import math
 import pathlib
@@ -12,6 +13,7 @@ import random
 
 import numpy
 import scipy
+from scipy.optimize import brentq
 from scipy.special import betaincinv
 from scipy.stats import binomtest, mannwhitneyu, norm, t, ttest_ind
 
@@ -57,6 +59,24 @@ def wilson():
                 interval = binomtest(hits, trials).proportion_ci(confidence, method="wilson")
                 reach = float(norm.ppf((1 + confidence) / 2))
                 yield {"hits": hits, "trials": trials, "reach": reach, "low": float(interval.low), "high": float(interval.high)}
+
+
+def shares(chance):
+    """A share over clusters, by leaving each of them out, with the interval of Wilson solved for its ends."""
+    while True:
+        sizes = [chance.randint(1, 20) for _ in range(chance.randint(2, 15))]
+        hits = [sum(chance.random() < rate for _ in range(size)) for size, rate in zip(sizes, iter(chance.random, 2))]
+        total, trials, count = sum(hits), sum(sizes), len(sizes)
+        if total in (0, trials):
+            continue
+        share = total / trials
+        without = [(total - h) / (trials - n) for h, n in zip(hits, sizes)]
+        variance = (count - 1) / count * sum((one - share) ** 2 for one in without)
+        effective = trials / max(1, variance * trials / (share * (1 - share)))
+        reach = t_quantile(0.975, max(1, trials**2 / sum(n * n for n in sizes) - 1))
+        off = lambda p: (share - p) ** 2 - reach**2 * p * (1 - p) / effective
+        ends = {"low": brentq(off, 0, share, xtol=1e-14), "high": brentq(off, share, 1, xtol=1e-14)}
+        yield {"clusters": [{"hits": h, "trials": n} for h, n in zip(hits, sizes)], "effectiveTrials": effective, **ends}
 
 
 def superiority(chance):
@@ -118,13 +138,14 @@ def main():
         "tQuantiles": list(t_quantiles()),
         "welch": list(welch(chance)),
         "wilson": list(wilson()),
+        "shares": list(itertools.islice(shares(chance), 30)),
         "superiority": list(superiority(chance)),
         "quantiles": list(quantiles(chance)),
         "within": list(within(chance)),
     }
     head = {
         "about": "Quantiles of Student's t (scipy.special.betaincinv), differences of means (ttest_ind with unequal variances), "
-        "intervals of shares (binomtest, wilson), the probability of superiority (mannwhitneyu, U over all pairs), "
+        "intervals of shares (binomtest, wilson), shares over clusters by leaving each out (with brentq), the probability of superiority (mannwhitneyu, U over all pairs), "
         "quantiles of lists (numpy.quantile) and least squares with a column for each cluster (numpy.linalg.lstsq); "
         "variances of sums of coefficients and equal clusters written out in this script.",
         "source": f"scipy {scipy.__version__}, numpy {numpy.__version__}, by tests/reference/school.py",

@@ -61,15 +61,25 @@ describe('the interval of a share', () => {
     }
   });
 
+  it('over clusters is that of the reference, which leaves each out', () => {
+    expect(reference.shares.length).toBeGreaterThan(20);
+    for (const { clusters, effectiveTrials, low, high } of reference.shares) {
+      const found = clusteredShare(clusters, 0.95);
+      expect(apart(found.effectiveTrials, effectiveTrials)).toBeLessThan(NEAR);
+      expect(apart(found.interval!.low, low)).toBeLessThan(NEAR);
+      expect(apart(found.interval!.high, high)).toBeLessThan(NEAR);
+    }
+  });
+
   it('counts trials of clusters that do not differ one by one', () => {
     const clusters = [1, 1, 1, 1].map(() => ({ hits: 2, trials: 4 }));
     expect(clusteredShare(clusters, 0.95)).toMatchObject({ share: 0.5, effectiveTrials: 16 });
   });
 
-  it('counts clusters that are all hits or none as one trial each, as the ratio estimator has it', () => {
+  it('counts four clusters that are all hits or none as three trials', () => {
     const clusters = [4, 0, 4, 0].map((hits) => ({ hits, trials: 4 }));
     const { share, effectiveTrials, interval } = clusteredShare(clusters, 0.95);
-    // Variance 4/3 · (4 · 2²) / 16² = 1/12, and 1/64 of independent trials: an effect of 16/3.
+    // Without one of them 4/12 or 8/12: variance 3/4 · 4 · (1/6)² = 1/12, and 1/64 of independent trials.
     expect(share).toBe(0.5);
     expect(effectiveTrials).toBeCloseTo(3, 12);
     expect(interval!.low).toBeLessThan(0.1);

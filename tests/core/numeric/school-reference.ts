@@ -23,6 +23,10 @@ interface Reference {
     readonly trials: number;
     readonly reach: number;
   })[];
+  readonly shares: readonly (Ends & {
+    readonly clusters: readonly { readonly hits: number; readonly trials: number }[];
+    readonly effectiveTrials: number;
+  })[];
   readonly superiority: readonly {
     readonly first: readonly number[];
     readonly second: readonly number[];
