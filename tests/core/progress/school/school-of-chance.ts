@@ -1,6 +1,5 @@
-import type { School } from '../../../../core/progress/school/school.ts';
 import type { Random } from '../../../support/flight/random.ts';
-import { madeUpSchool, type MadeUpApproach } from './made-up-school.ts';
+import type { MadeUpApproach } from './made-up-school.ts';
 
 /** RMS of the glidepath in full scales: how students, their days and the approaches of a day differ. */
 export const SPREAD = { students: 0.08, days: 0.04, approaches: 0.06 };
@@ -51,10 +50,6 @@ export function approachesOfChance(chance: Random, students: readonly StudentOfC
       });
     }).flat();
   });
-}
-
-export function schoolOfChance(chance: Random, students: readonly StudentOfChance[]): School {
-  return madeUpSchool(approachesOfChance(chance, students), { groupBy: 'instructor' });
 }
 
 /** So many of one kind. */
