@@ -1,6 +1,8 @@
 import type { Verdict } from '../../standard/judgement.ts';
 import type { VerdictCounts } from '../progress.ts';
+import { inSentence } from '../in-sentence.ts';
 import { alphabetical } from './alphabetical.ts';
+import { counted } from './counted.ts';
 import { isNeeded } from './needs.ts';
 import type { SchoolInput, SchoolMeasure } from './school-input.ts';
 
@@ -22,6 +24,26 @@ export interface LatestVerdict {
   readonly criterion: string;
   readonly verdict: Verdict;
   readonly count: number;
+}
+
+/** What most students need, as one sentence; an order of what is taught, and of nobody. */
+export function needsSentence(
+  needs: readonly StudentNeeds[],
+  measures: readonly Pick<SchoolMeasure, 'id' | 'title'>[],
+): string {
+  const students = counted(needs.length, 'student');
+  const counts = measures
+    .map(({ id, title }) => ({
+      title,
+      count: needs.filter(({ criteria }) => criteria.some((told) => told.id === id && told.isFlagged)).length,
+    }))
+    .filter(({ count }) => count > 0)
+    .sort((a, b) => b.count - a.count);
+  const [most, next] = counts;
+  if (!most)
+    return `Of ${students}, nobody has a criterion that was not met in half of the latest approaches.`;
+  const others = next ? `, ${inSentence(next.title)} by ${next.count}` : '';
+  return `${most.title} is to be practised by ${most.count} of ${students}${others}.`;
 }
 
 /** Who needs what, of the measures that are criteria, in their order. */

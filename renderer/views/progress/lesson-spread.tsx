@@ -50,6 +50,10 @@ export function LessonSpread({ measure, distribution }: Props) {
             <XAxis
               {...AXIS}
               dataKey="ordinal"
+              type="number"
+              domain={[0.5, distribution.at(-1)!.ordinal + 0.5]}
+              ticks={distribution.map(({ ordinal }) => ordinal)}
+              interval="equidistantPreserveStart"
               height={20}
               label={{ value: 'lesson', position: 'bottom', offset: -2, fill: 'var(--quiet)', fontSize: 11 }}
             />

@@ -1,4 +1,5 @@
 import { useRef, useState } from 'react';
+import { needsSentence } from '../../../core/progress/school/needs-by-criterion.ts';
 import type { SchoolAsked } from '../../../core/progress/school/school-page.ts';
 import type { AppState } from '../../state/app-state.ts';
 import type { Session } from '../../state/session.ts';
@@ -42,7 +43,9 @@ function Opened({ state, session }: Props) {
   return (
     <div className="school">
       <div className="row school-head">
-        <Heading place={heading}>Progress</Heading>
+        <Heading place={heading}>
+          {page === null ? 'Progress' : needsSentence(page.needs, page.measures)}
+        </Heading>
         {students.length === 0 ? null : (
           <Choice words="Open a student" value="" choose={(id) => id !== '' && open(id)}>
             <option value="">choose …</option>

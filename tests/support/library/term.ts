@@ -3,9 +3,9 @@ import { join } from 'node:path';
 import { csvText } from '../files/csv.ts';
 import { englishLayout } from '../files/csv-layouts.ts';
 import { recordFlight, type LoggedFix } from '../files/logged-fix.ts';
-import type { PilotSkill } from '../flight/cockpit.ts';
 import { PANEL } from '../flight/altimeter-error.ts';
 import { fly } from '../flight/fly.ts';
+import type { FlightTruth } from '../flight/flight-truth.ts';
 import { AUGMENTED } from '../flight/gnss-error.ts';
 import { randomPlan } from '../scenarios/random-plan.ts';
 
@@ -30,35 +30,35 @@ const DAY_S = 86_400;
 /** Each flight is flown once; every student flies it on a day of their own, and with a receiver of their own. */
 const FIRST_DAY_S = Date.UTC(2026, 2, 2) / 1000;
 
-/** How a student flies in a lesson, counted from 0; null: as the plan of the lesson has it. */
-export type SkillOf = (student: string, lesson: number) => PilotSkill | null;
-
 /**
  * Writes a term as a folder for each student, and in it a folder for each day with the log of that lesson. Gives how
  * many logs there are.
  */
-export function writeTerm(
-  folder: string,
-  students: readonly string[] = STUDENTS,
-  lessons = LESSONS,
-  skillOf: SkillOf = () => null,
-): number {
+export function writeTerm(folder: string, students: readonly string[] = STUDENTS, lessons = LESSONS): number {
   for (let lesson = 0; lesson < lessons; lesson++) {
-    const plan = randomPlan(lesson + 1);
-    const usual = fly(plan);
+    const truth = fly(randomPlan(lesson + 1));
     for (const [i, student] of students.entries()) {
-      const skill = skillOf(student, lesson);
-      const truth = skill === null ? usual : fly({ ...plan, skill });
-      const recorder = { rateHz: 1, gnss: AUGMENTED, altimeter: PANEL, seed: student };
-      const day = lesson * 7 + (i % 5);
-      const fixes = recordFlight(truth, recorder).map((fix) => onDay(fix, day));
-      const date = new Date((FIRST_DAY_S + day * DAY_S) * 1000).toISOString().slice(0, 10);
-      const place = join(folder, student, date);
-      mkdirSync(place, { recursive: true });
-      writeFileSync(join(place, `flight-${lesson + 1}.csv`), csvText(englishLayout(), fixes));
+      writeLesson(join(folder, student), lesson, i % 5, truth, student);
     }
   }
   return students.length * lessons;
+}
+
+/** Puts the log of a lesson, counted from 0, into a folder for its day: so many days into its week. */
+export function writeLesson(
+  folder: string,
+  lesson: number,
+  weekday: number,
+  truth: FlightTruth,
+  seed: string,
+): void {
+  const day = lesson * 7 + weekday;
+  const recorder = { rateHz: 1, gnss: AUGMENTED, altimeter: PANEL, seed };
+  const fixes = recordFlight(truth, recorder).map((fix) => onDay(fix, day));
+  const date = new Date((FIRST_DAY_S + day * DAY_S) * 1000).toISOString().slice(0, 10);
+  const place = join(folder, date);
+  mkdirSync(place, { recursive: true });
+  writeFileSync(join(place, `flight-${lesson + 1}.csv`), csvText(englishLayout(), fixes));
 }
 
 function onDay(fix: LoggedFix, day: number): LoggedFix {
