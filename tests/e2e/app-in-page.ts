@@ -81,11 +81,13 @@ export function complaintsOf(page: Page): string[] {
 
 /**
  * What axe finds wrong in a page as it stands, or in a part of it, each with the name of the view. In dark it is asked
- * for contrasts alone: every view is looked at in light as well, and nothing but colours is another there.
+ * for contrasts alone: every view is looked at in light as well, and nothing but colours is another there. It runs in
+ * the page itself (its "legacy mode"), since there is no frame in it: gathering the answers of frames would open a page
+ * more for each look, and take as long again.
  */
 export async function violationsIn(page: Page, view: string, part?: string): Promise<string[]> {
   const isDark = await page.evaluate(() => matchMedia('(prefers-color-scheme: dark)').matches);
-  const axe = new AxeBuilder({ page });
+  const axe = new AxeBuilder({ page }).setLegacyMode();
   if (isDark) axe.withRules(['color-contrast']);
   const { violations } = await (part ? axe.include(part) : axe).analyze();
   return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${view}: ${id} ${html}`));

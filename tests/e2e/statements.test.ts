@@ -315,6 +315,7 @@ describe('every view of it', () => {
       await page.locator('article.debrief[aria-busy=false]').waitFor();
       await look('statements');
       await button('Standards').click();
+      await page.getByRole('row', { name: /Bank at most 15° to either side/ }).waitFor();
       await look('a shipped standard');
       await button('Make your own from this').click();
       await page.getByLabel('Its file').waitFor();
