@@ -37,7 +37,7 @@ export const TRAINER: AircraftLimits = {
 export interface Controls {
   readonly headingTrueDeg: number;
   /** Which way to turn when the new heading is far off; the shorter way unless given. */
-  readonly turn?: 'left' | 'right';
+  readonly turn: 'left' | 'right' | undefined;
   readonly bankLimitDeg: number;
   readonly verticalSpeedFpm: number;
   readonly airspeedKt: number;
@@ -62,6 +62,9 @@ export interface AircraftState {
   readonly flapDeg: number;
 }
 
+/** What a step changes by itself; place, height and flap follow from it. */
+type Motion = Omit<AircraftState, 'latDeg' | 'lonDeg' | 'heightFt' | 'flapDeg'>;
+
 export const ANTENNA_HEIGHT_FT = 6;
 
 /** One step of a point mass: first-order responses within the limits, moved over the ellipsoid by its mean velocity. */
@@ -77,13 +80,27 @@ export function stepAircraft(
   const moved = before.onGround
     ? roll(limits, before, controls, wind, stepS)
     : fly(limits, air, before, controls, wind, stepS);
-  const place = move(before, moved, stepS);
+  const { latDeg, lonDeg } = move(before, moved, stepS);
+  const { headingTrueDeg, bankDeg, airspeedIndicatedKt, eastKt, northKt } = moved;
   const restFt = surfaceFt + ANTENNA_HEIGHT_FT;
-  const flapDeg = towards(before.flapDeg, controls.flapDeg, 3 * stepS);
-  if (before.onGround && moved.onGround) return { ...moved, ...place, heightFt: restFt, flapDeg };
-  const heightFt = before.heightFt + ((before.verticalSpeedFpm + moved.verticalSpeedFpm) / 120) * stepS;
-  if (heightFt > restFt || controls.verticalSpeedFpm > 0) return { ...moved, ...place, heightFt, flapDeg };
-  return { ...moved, ...place, heightFt: restFt, flapDeg, onGround: true, climbFpm: 0, verticalSpeedFpm: 0 };
+  const risenFt = before.heightFt + ((before.verticalSpeedFpm + moved.verticalSpeedFpm) / 120) * stepS;
+  const rolls = before.onGround && moved.onGround;
+  const touchesDown = !rolls && risenFt <= restFt && controls.verticalSpeedFpm <= 0;
+  // Key by key: a spread takes several times as long, and this is done for every tenth of a second of every flight.
+  return {
+    latDeg,
+    lonDeg,
+    heightFt: rolls || touchesDown ? restFt : risenFt,
+    headingTrueDeg,
+    bankDeg,
+    airspeedIndicatedKt,
+    climbFpm: touchesDown ? 0 : moved.climbFpm,
+    verticalSpeedFpm: touchesDown ? 0 : moved.verticalSpeedFpm,
+    eastKt,
+    northKt,
+    onGround: touchesDown || moved.onGround,
+    flapDeg: towards(before.flapDeg, controls.flapDeg, 3 * stepS),
+  };
 }
 
 function fly(
@@ -93,7 +110,7 @@ function fly(
   controls: Controls,
   wind: WindNow,
   stepS: number,
-): AircraftState {
+): Motion {
   const trueAirspeedKt = before.airspeedIndicatedKt * trueOverIndicated(air, before.heightFt);
   const bankLimitDeg = Math.min(limits.bankDeg, controls.bankLimitDeg);
   const wantedBankDeg = clamp(headingError(before.headingTrueDeg, controls), bankLimitDeg);
@@ -112,7 +129,6 @@ function fly(
   const airspeedIndicatedKt = before.airspeedIndicatedKt + speedRate * stepS;
   const levelKt = airspeedIndicatedKt * trueOverIndicated(air, before.heightFt);
   return {
-    ...before,
     headingTrueDeg,
     bankDeg,
     airspeedIndicatedKt,
@@ -120,6 +136,7 @@ function fly(
     verticalSpeedFpm: climbFpm + wind.upFpm,
     eastKt: levelKt * Math.sin(headingTrueDeg * RADIANS) + wind.eastKt,
     northKt: levelKt * Math.cos(headingTrueDeg * RADIANS) + wind.northKt,
+    onGround: false,
   };
 }
 
@@ -130,7 +147,7 @@ function roll(
   controls: Controls,
   wind: WindNow,
   stepS: number,
-): AircraftState {
+): Motion {
   const groundspeedKt = Math.hypot(before.eastKt, before.northKt);
   const track =
     groundspeedKt > 0.5 ? Math.atan2(before.eastKt, before.northKt) / RADIANS : before.headingTrueDeg;
@@ -149,7 +166,6 @@ function roll(
   const airspeedIndicatedKt = Math.max(0, speedKt + headwindKt);
   const swingDeg = clamp(wrap180(trackDeg - before.headingTrueDeg), 8 * stepS);
   return {
-    ...before,
     headingTrueDeg: wrap360(before.headingTrueDeg + swingDeg),
     bankDeg: towards(before.bankDeg, 0, limits.rollRateDegPerS * stepS),
     airspeedIndicatedKt,
@@ -171,7 +187,7 @@ function headingError(fromDeg: number, controls: Controls): number {
 
 function move(
   before: AircraftState,
-  after: AircraftState,
+  after: Motion,
   stepS: number,
 ): { latDeg: number; lonDeg: number } {
   const { meridianM, primeVerticalM } = radiiM(before.latDeg);

@@ -1,4 +1,4 @@
-import type { AircraftState } from './aircraft.ts';
+import type { AircraftState, Controls } from './aircraft.ts';
 import type { Atmosphere } from './atmosphere.ts';
 import type { BeamReading, BeamTruth } from './beam-truth.ts';
 import type { FacilityFile } from './facility-file.ts';
@@ -54,7 +54,7 @@ export interface Cockpit {
 export type Until = (cockpit: Cockpit) => boolean;
 
 /** A channel of the pilot's work; made anew for each leg of each flight, so that it may remember. */
-export type Lateral = () => (cockpit: Cockpit) => { headingTrueDeg: number; turn?: 'left' | 'right' };
+export type Lateral = () => (cockpit: Cockpit) => { headingTrueDeg: number; turn?: Controls['turn'] };
 export type Vertical = () => (cockpit: Cockpit) => number;
 
 /** One stretch of a plan: what is flown, how fast, and until when. */

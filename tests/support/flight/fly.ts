@@ -84,13 +84,17 @@ function pilotOf(
         skill,
       };
     },
-    decide: (cockpit) => ({
-      ...lateral(cockpit),
-      verticalSpeedFpm: vertical(cockpit),
-      airspeedKt: leg.airspeedKt,
-      flapDeg: leg.flapDeg ?? 0,
-      bankLimitDeg: leg.bankLimitDeg ?? 20,
-    }),
+    decide(cockpit) {
+      const { headingTrueDeg, turn } = lateral(cockpit);
+      return {
+        headingTrueDeg,
+        turn,
+        verticalSpeedFpm: vertical(cockpit),
+        airspeedKt: leg.airspeedKt,
+        flapDeg: leg.flapDeg ?? 0,
+        bankLimitDeg: leg.bankLimitDeg ?? 20,
+      };
+    },
   };
 }
 
@@ -107,11 +111,14 @@ function unsteadyHand(
     const [asideDeg, upFpm, fasterKt] = [aside.step(STEP_S), upward.step(STEP_S), faster.step(STEP_S)];
     if (state.onGround || controls.verticalSpeedFpm > 0) return controls;
     const steady = controls.verticalSpeedFpm < -200 || controls.verticalSpeedFpm === 0 ? 1 : 0.4;
+    const { headingTrueDeg, turn, verticalSpeedFpm, airspeedKt, flapDeg, bankLimitDeg } = controls;
     return {
-      ...controls,
-      headingTrueDeg: controls.headingTrueDeg + asideDeg,
-      verticalSpeedFpm: controls.verticalSpeedFpm + steady * upFpm,
-      airspeedKt: controls.airspeedKt + fasterKt,
+      headingTrueDeg: headingTrueDeg + asideDeg,
+      turn,
+      verticalSpeedFpm: verticalSpeedFpm + steady * upFpm,
+      airspeedKt: airspeedKt + fasterKt,
+      flapDeg,
+      bankLimitDeg,
     };
   };
 }

@@ -9,7 +9,7 @@ const RADIANS = Math.PI / 180;
 export function heading(rightOfCourseDeg: number, turn?: 'left' | 'right'): Lateral {
   return () => (cockpit) => ({
     headingTrueDeg: cockpit.beam.courseTrueDeg + rightOfCourseDeg,
-    ...(turn && { turn }),
+    turn,
   });
 }
 
@@ -17,7 +17,7 @@ export function heading(rightOfCourseDeg: number, turn?: 'left' | 'right'): Late
 export function track(rightOfCourseDeg: number, turn?: 'left' | 'right'): Lateral {
   return () => (cockpit) => ({
     headingTrueDeg: headingForTrack(cockpit, cockpit.beam.courseTrueDeg + rightOfCourseDeg),
-    ...(turn && { turn }),
+    turn,
   });
 }
 

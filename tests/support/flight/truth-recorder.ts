@@ -54,7 +54,7 @@ export function truthRecorder(
 }
 
 function columnsOf(plan: FlightPlan, moments: readonly Moment[]): TruthColumns {
-  const column = (value: (moment: Moment) => number): Float64Array => Float64Array.from(moments, value);
+  const column = (value: (moment: Moment) => number): Float64Array => columnOf(moments, value);
   const trueKt = ({ state }: Moment): number =>
     state.airspeedIndicatedKt * trueOverIndicated(plan.air, state.heightFt);
   return {
@@ -88,7 +88,7 @@ function pitchDeg(state: AircraftState, trueKt: number): number {
 
 function beamColumns(beam: BeamTruth, moments: readonly Moment[]): BeamColumns {
   const readings = moments.map(({ state }) => readBeam(beam, state.latDeg, state.lonDeg, state.heightFt));
-  const column = (key: keyof BeamReading): Float64Array => Float64Array.from(readings, (r) => r[key]);
+  const column = (key: keyof BeamReading): Float64Array => columnOf(readings, (r) => r[key]);
   return {
     localizerDeg: column('localizerDeg'),
     localizerFullScale: column('localizerFullScale'),
@@ -98,6 +98,13 @@ function beamColumns(beam: BeamTruth, moments: readonly Moment[]): BeamColumns {
     distanceToThresholdNm: column('distanceToThresholdNm'),
     centrelineOffsetFt: column('centrelineOffsetFt'),
   };
+}
+
+/** As Float64Array.from, in a fraction of its time. */
+function columnOf<Row>(rows: readonly Row[], value: (row: Row) => number): Float64Array {
+  const column = new Float64Array(rows.length);
+  for (let i = 0; i < rows.length; i++) column[i] = value(rows[i]!);
+  return column;
 }
 
 function factsOf(moments: readonly Moment[], legs: readonly LegSpan[]): FlightFacts {
