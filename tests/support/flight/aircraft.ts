@@ -185,11 +185,7 @@ function headingError(fromDeg: number, controls: Controls): number {
   return shorter;
 }
 
-function move(
-  before: AircraftState,
-  after: Motion,
-  stepS: number,
-): { latDeg: number; lonDeg: number } {
+function move(before: AircraftState, after: Motion, stepS: number): { latDeg: number; lonDeg: number } {
   const { meridianM, primeVerticalM } = radiiM(before.latDeg);
   const heightM = before.heightFt * METRES_PER_FOOT;
   const seconds = (stepS * METRES_PER_NM) / 3600;

@@ -1,7 +1,7 @@
 import { HOLD_HAIR_S, READINGS } from './hair.ts';
 import { aliveS } from './localizer-events.ts';
 import type { Pass } from './passes.ts';
-import { firstWhere, placeOf, range, timeOfZero, type Holds, type Reach } from './searching.ts';
+import { everywhere, firstWhere, meanOver, placeOf, range, timeOfZero, type Holds, type Reach } from './searching.ts';
 import type { TrueEvent } from './true-approach.ts';
 import { RATE, type ViewedFlight } from './viewed-flight.ts';
 
@@ -27,7 +27,7 @@ export function glidepathIntercept(
     last: Math.min(last, view.count - 1 - Math.ceil(10 + HOLD_HAIR_S + view.hair.intervalS) * RATE),
   };
   const caughtAt = (by: number, forS: number): number | null =>
-    firstWhere(reach, (k) => range(k, k + forS * RATE).every((m) => caught(view, m, by)));
+    firstWhere(reach, (k) => everywhere({ first: k, last: k + forS * RATE }, (m) => caught(view, m, by)));
   const wider = caughtAt(READINGS.wider, 0);
   if (wider === null) return null;
   const asItStands = caughtAt(READINGS.asItStands, 0);
@@ -65,10 +65,10 @@ function caught(view: ViewedFlight, i: number, by: number): boolean {
     Math.abs(view.localizer[k]!) <= 1 + (by * view.hair.sideFt) / view.localizerScaleFt[k]! &&
     Math.abs(view.glidepath[k]!) <= 0.5 + (by * view.hair.heightFt) / view.glidepathScaleFt[k]!;
   if (view.inbound[i] === 0 || !on(i)) return false;
-  if (!range(i, i + Math.round((10 - by * HOLD_HAIR_S) * RATE)).every(on)) return false;
-  const span = range(i, i + 10 * RATE);
-  const sinkFpm = ((view.heightFt[i]! - view.heightFt[span.at(-1)!]!) * 60 * RATE) / (span.length - 1);
-  const meanKt = span.reduce((sum, k) => sum + view.groundspeedKt[k]!, 0) / span.length;
+  if (!everywhere({ first: i, last: i + Math.round((10 - by * HOLD_HAIR_S) * RATE) }, on)) return false;
+  const last = i + 10 * RATE;
+  const sinkFpm = ((view.heightFt[i]! - view.heightFt[last]!) * 60 * RATE) / (last - i);
+  const meanKt = meanOver({ first: i, last }, view.groundspeedKt);
   const neededFpm = meanKt * 101.27 * Math.tan((view.facility.glidepath.angleDeg * Math.PI) / 180);
   const hairFpm = by * (SPEED_SHARE * neededFpm + view.hair.stepFt * 6);
   return sinkFpm >= 0.5 * neededFpm - hairFpm && sinkFpm <= 1.5 * neededFpm + hairFpm;

@@ -15,6 +15,18 @@ export function firstWhere({ first, last }: Reach, is: (i: number) => boolean): 
   return null;
 }
 
+/** Whether something is so at every place; also where there is none. */
+export function everywhere(reach: Reach, is: (i: number) => boolean): boolean {
+  return firstWhere(reach, (i) => !is(i)) === null;
+}
+
+/** The mean of a column over some moments. */
+export function meanOver({ first, last }: Reach, column: Float64Array): number {
+  let sum = 0;
+  for (let i = first; i <= last; i++) sum += column[i]!;
+  return sum / (last - first + 1);
+}
+
 /** The first time from which all conditions hold together for so many seconds. */
 export function firstHeld(
   view: ViewedFlight,
