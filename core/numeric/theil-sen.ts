@@ -21,6 +21,19 @@ export function theilSen(x: readonly number[], y: readonly number[], confidence:
   return { slope: median(slopes), interval: isInside ? { low: slopes[low]!, high: slopes[high]! } : null };
 }
 
+/**
+ * On which side of 0 the slope is, by Kendall's S of the points in the order of x with its continuity correction: 1, −1,
+ * or 0 where that is not as sure as the confidence says. It is asked where many values are equal, of which the interval's
+ * ends may then be 0 though no later value is on the other side of an earlier one (M. G. Kendall 1970, Rank correlation
+ * methods, 4th edition, sections 3.5 and 4.8, from memory).
+ */
+export function kendallSide(y: readonly number[], confidence: number): number {
+  let s = 0;
+  for (let i = 0; i < y.length; i++) for (let j = i + 1; j < y.length; j++) s += Math.sign(y[j]! - y[i]!);
+  const z = (Math.abs(s) - 1) / Math.sqrt(varianceOfS(y));
+  return z > normalQuantile((1 + confidence) / 2) ? Math.sign(s) : 0;
+}
+
 /** How many points an interval of that confidence takes at least, with no two values equal. */
 export function fewestForInterval(confidence: number): number {
   for (let count = 3; ; count++) {

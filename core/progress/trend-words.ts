@@ -28,10 +28,13 @@ export function trendWords({ unit, better, trend }: ProgressLine): string {
   const { change, slopePerLesson, interval } = trend;
   if (change === 'too-few') return 'too few to tell';
   const gain = better === 'higher' ? slopePerLesson! : -slopePerLesson!;
+  const isSaid = change !== 'not-sure';
+  if (interval === null && isSaid) return `${CHANGES[change]} later than earlier`;
   if (interval === null) return gain === 0 ? 'no sure change' : `no sure change: ${soFar(gain, unit)}`;
   if (interval.low === 0 && interval.high === 0) return 'the same in every lesson';
   const ends = better === 'higher' ? [interval.low, interval.high] : [-interval.high, -interval.low];
-  if (change === 'not-sure') return `no sure change: ${between(ends, unit)}`;
+  if (!isSaid) return `no sure change: ${between(ends, unit)}`;
+  if (ends.includes(0)) return `${CHANGES[change]} later than earlier: ${between(ends, unit)}`;
   const [least, most] = ends.map(Math.abs).sort((a, b) => a - b) as [number, number];
   return `${CHANGES[change]} by ${amount(gain, unit)} a lesson (between ${figure(least, unit)} and ${figure(most, unit)})`;
 }

@@ -1,4 +1,4 @@
-import { fewestForInterval, theilSen, type RobustSlope } from '../numeric/theil-sen.ts';
+import { fewestForInterval, kendallSide, theilSen, type RobustSlope } from '../numeric/theil-sen.ts';
 import type { Change, LessonCell, ProgressLine, Trend } from './progress.ts';
 
 /** Of an interval, and of all that is called a sure change in a record. */
@@ -35,14 +35,21 @@ export function trendOf(cells: Cells, better: ProgressLine['better'], lines: num
     );
   const { slope, interval: found } = slopeAt(CONFIDENCE);
   const interval = isBlind(found, points) ? null : found;
-  const side = sideOf(interval);
-  const isSure = side !== 0 && sideOf(slopeAt(1 - (1 - CONFIDENCE) / lines).interval) === side;
+  const values = points.map(({ value }) => value);
+  const sideAt = (confidence: number) => {
+    const there = slopeAt(confidence).interval;
+    const side = sideOf(there);
+    return side === 0 && isTouching(there) ? kendallSide(values, confidence) : side;
+  };
+  const side = sideAt(CONFIDENCE);
+  const isSure = side !== 0 && sideAt(1 - (1 - CONFIDENCE) / lines) === side;
+  const isUntold = interval === null && side === 0;
   return {
     change: changeTo(better === 'higher' ? side : -side, isSure),
     ...counts,
     slopePerLesson: slope,
     interval,
-    why: interval === null ? noInterval(counts.lessons) : null,
+    why: isUntold ? noInterval(counts.lessons) : null,
   };
 }
 
@@ -57,6 +64,11 @@ function sideOf(interval: RobustSlope['interval']): number {
   if (interval === null) return 0;
   if (interval.low > 0) return 1;
   return interval.high < 0 ? -1 : 0;
+}
+
+/** Whether an end of it is 0, as where most of the pairs of lessons are equal: it then says less than the lessons do. */
+function isTouching(interval: RobustSlope['interval']): boolean {
+  return interval !== null && (interval.low === 0 || interval.high === 0);
 }
 
 function changeTo(gain: number, isSure: boolean): Change {

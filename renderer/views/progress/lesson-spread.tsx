@@ -24,6 +24,20 @@ const HEIGHT = 220;
 /** How the students' 1st, 2nd, … lessons spread: the middle one, the middle half, and all of them. */
 export function LessonSpread({ measure, distribution }: Props) {
   if (distribution.length === 0) return null;
+  return (
+    <section className="lesson-spread">
+      <h2>{measure.title} over the lessons</h2>
+      <p className="aside">
+        {unitWords(measure)}. Line: the middle student; dark: the middle half; light: all of them.
+      </p>
+      <div role="img" aria-label={`${measure.title} over the lessons, as the table of students has it`}>
+        <SpreadChart measure={measure} distribution={distribution} />
+      </div>
+    </section>
+  );
+}
+
+function SpreadChart({ measure, distribution }: Props) {
   const { domain, ticks } = axisOf(
     measure.unit,
     distribution.map(({ largest }) => largest),
@@ -34,53 +48,39 @@ export function LessonSpread({ measure, distribution }: Props) {
     half: [spread.lowerQuartile, spread.upperQuartile],
   }));
   return (
-    <section className="lesson-spread">
-      <h2>{measure.title} over the lessons</h2>
-      <p className="aside">
-        {unitWords(measure)}. Line: the middle student; dark: the middle half; light: all of them.
-      </p>
-      <div role="img" aria-label={`${measure.title} over the lessons, as the table of students has it`}>
-        <ResponsiveContainer width="100%" height={HEIGHT}>
-          <ComposedChart
-            data={data}
-            margin={{ top: 6, right: 10, bottom: 16, left: 0 }}
-            accessibilityLayer={false}
-          >
-            <CartesianGrid vertical={false} stroke="var(--line)" strokeWidth={0.5} />
-            <XAxis
-              {...AXIS}
-              dataKey="ordinal"
-              type="number"
-              domain={[0.5, distribution.at(-1)!.ordinal + 0.5]}
-              ticks={distribution.map(({ ordinal }) => ordinal)}
-              interval="equidistantPreserveStart"
-              height={20}
-              label={{ value: 'lesson', position: 'bottom', offset: -2, fill: 'var(--quiet)', fontSize: 11 }}
-            />
-            <YAxis
-              {...AXIS}
-              axisLine={false}
-              domain={[...domain]}
-              ticks={[...ticks]}
-              interval={0}
-              tickFormatter={(value: number) => valueWords(value, measure.unit)}
-              width={50}
-              padding={{ top: 6, bottom: 4 }}
-            />
-            <Tooltip content={<SpreadTip measure={measure} />} isAnimationActive={false} />
-            <Area dataKey="all" {...TINT} fillOpacity={0.1} />
-            <Area dataKey="half" {...TINT} fillOpacity={0.2} />
-            <Line
-              dataKey="median"
-              stroke="var(--ink)"
-              strokeWidth={1.75}
-              dot={DOT}
-              isAnimationActive={false}
-            />
-          </ComposedChart>
-        </ResponsiveContainer>
-      </div>
-    </section>
+    <ResponsiveContainer width="100%" height={HEIGHT}>
+      <ComposedChart
+        data={data}
+        margin={{ top: 6, right: 10, bottom: 16, left: 0 }}
+        accessibilityLayer={false}
+      >
+        <CartesianGrid vertical={false} stroke="var(--line)" strokeWidth={0.5} />
+        <XAxis
+          {...AXIS}
+          dataKey="ordinal"
+          type="number"
+          domain={[0.5, distribution.at(-1)!.ordinal + 0.5]}
+          ticks={distribution.map(({ ordinal }) => ordinal)}
+          interval="equidistantPreserveStart"
+          height={20}
+          label={{ value: 'lesson', position: 'bottom', offset: -2, fill: 'var(--quiet)', fontSize: 11 }}
+        />
+        <YAxis
+          {...AXIS}
+          axisLine={false}
+          domain={[...domain]}
+          ticks={[...ticks]}
+          interval={0}
+          tickFormatter={(value: number) => valueWords(value, measure.unit)}
+          width={50}
+          padding={{ top: 6, bottom: 4 }}
+        />
+        <Tooltip content={<SpreadTip measure={measure} />} isAnimationActive={false} />
+        <Area dataKey="all" {...TINT} fillOpacity={0.1} />
+        <Area dataKey="half" {...TINT} fillOpacity={0.2} />
+        <Line dataKey="median" stroke="var(--ink)" strokeWidth={1.75} dot={DOT} isAnimationActive={false} />
+      </ComposedChart>
+    </ResponsiveContainer>
   );
 }
 

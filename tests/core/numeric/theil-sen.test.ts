@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { normalQuantile } from '../../../core/numeric/normal-quantile.ts';
-import { fewestForInterval, theilSen } from '../../../core/numeric/theil-sen.ts';
+import { fewestForInterval, kendallSide, theilSen } from '../../../core/numeric/theil-sen.ts';
 
 interface Reference {
   readonly slopes: readonly {
@@ -57,5 +57,41 @@ describe('the quantile of a normal variable', () => {
   it('is within 1e-9 of the reference', () => {
     for (const { probability, quantile } of reference.quantiles)
       expect(Math.abs(normalQuantile(probability) - quantile), String(probability)).toBeLessThan(1e-9);
+  });
+});
+
+describe('the side of a slope with many equal values', () => {
+  const sOf = (y: readonly number[]) =>
+    y.reduce((sum, a, i) => sum + y.slice(i + 1).reduce((part, b) => part + Math.sign(b - a), 0), 0);
+
+  /** Every order of the values, each as often as it can come about. */
+  function ordersOf(values: readonly number[]): number[][] {
+    if (values.length === 0) return [[]];
+    return values.flatMap((value, i) =>
+      ordersOf(values.filter((_, j) => j !== i)).map((others) => [value, ...others]),
+    );
+  }
+
+  it('is said by no series of up to 7 that 5 % of the orders of its values would make look so', () => {
+    let said = 0;
+    for (let count = 3; count <= 7; count++)
+      // Each multiset of three values once; all of its orders are looked at.
+      for (let ones = 0; ones <= count; ones++)
+        for (let twos = 0; ones + twos <= count; twos++) {
+          const values = Array.from({ length: count }, (_, i) => (i < ones ? 1 : i < ones + twos ? 2 : 0));
+          const orders = ordersOf(values);
+          const called = orders.filter((order) => kendallSide(order, 0.95) !== 0);
+          said += called.length;
+          const least = Math.min(...called.map((order) => Math.abs(sOf(order))));
+          const asFar = orders.filter((order) => Math.abs(sOf(order)) >= least);
+          expect(asFar.length / orders.length).toBeLessThanOrEqual(0.05);
+        }
+    expect(said).toBeGreaterThan(100);
+  }, 60_000);
+
+  it('is up where everything later is higher, down where it is lower, and 0 where all are equal', () => {
+    expect(kendallSide([0, 0, 0, 1, 1, 1, 1, 1, 1, 1], 0.95)).toBe(1);
+    expect(kendallSide([1, 1, 1, 0, 0, 0, 0, 0, 0, 0], 0.95)).toBe(-1);
+    expect(kendallSide([1, 1, 1, 1, 1, 1], 0.95)).toBe(0);
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { trendWords } from '../../../core/progress/trend-words.ts';
 import { lessonsOf, lineOf, recordOf } from './made-up.ts';
 
 describe('a record over lessons', () => {
@@ -34,6 +35,23 @@ describe('a record over lessons', () => {
       best: { debriefId: 'debrief of log of lesson 2', date: '2026-05-02', score: 80 },
     });
     expect(recordOf([{ level: null }]).shown).toBeNull();
+  });
+
+  it('sees that a gate that was failed in the first lessons is passed in all later ones', () => {
+    const from = (passedFrom: number) =>
+      lineOf(
+        recordOf(
+          lessonsOf(12, 2, (lesson) => ({
+            verdicts: { stability: lesson < passedFrom ? ('not-met' as const) : ('met' as const) },
+          })),
+        ),
+        'stability',
+      );
+    // Most pairs of lessons are alike, and the middle slope is none.
+    expect(from(4).trend).toMatchObject({ change: 'perhaps-better', slopePerLesson: 0 });
+    expect(trendWords(from(4))).toMatch(/^perhaps better later than earlier/);
+    expect(from(7).trend.change).toBe('better');
+    expect(from(2).trend.change).toBe('not-sure');
   });
 
   it('takes the RMS of airspeed about its target, and not about its mean', () => {

@@ -1,7 +1,16 @@
 import { HOLD_HAIR_S, READINGS } from './hair.ts';
 import { aliveS } from './localizer-events.ts';
 import type { Pass } from './passes.ts';
-import { everywhere, firstWhere, meanOver, placeOf, range, timeOfZero, type Holds, type Reach } from './searching.ts';
+import {
+  everywhere,
+  firstWhere,
+  meanOver,
+  placeOf,
+  range,
+  timeOfZero,
+  type Holds,
+  type Reach,
+} from './searching.ts';
 import type { TrueEvent } from './true-approach.ts';
 import { RATE, type ViewedFlight } from './viewed-flight.ts';
 
