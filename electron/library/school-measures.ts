@@ -3,7 +3,7 @@ import type { SchoolMeasure } from '../../core/progress/school/school-input.ts';
 import { from, type Library } from './library.ts';
 
 /** Titles of criteria that have several, by the conditions that were stated. */
-const TITLES: Readonly<Record<string, string>> = { stability: 'Stable from the gate' };
+const TITLES: Readonly<Record<string, string>> = { stability: 'Stability from the gate' };
 
 /** What the approaches of a library can be compared by: every criterion of any standard, and the level first. */
 export function schoolMeasures(library: Library): SchoolMeasure[] {

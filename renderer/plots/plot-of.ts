@@ -53,8 +53,8 @@ export function valueWords(value: number, unit: ProgressUnit): string {
 
 /** A difference of two values, with its sign. */
 export function differenceWords(difference: number, unit: ProgressUnit): string {
-  const sign = difference < 0 ? '−' : '+';
   const size = Math.abs(difference);
+  const sign = size === 0 ? '' : difference < 0 ? '−' : '+';
   if (unit === 'share') return `${sign}${Math.round(size * 100)}\u00a0points`;
   if (unit === 'level') return `${sign}${size.toFixed(2)}`;
   return `${sign}${valueWords(size, unit)}`;

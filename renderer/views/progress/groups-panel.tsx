@@ -8,6 +8,7 @@ import {
   XAxis,
   YAxis,
 } from 'recharts';
+import { scaleLinear } from 'd3-scale';
 import type { SchoolGroup, SchoolGroups } from '../../../core/progress/school/school.ts';
 import type { SchoolMeasure } from '../../../core/progress/school/school-input.ts';
 import { differenceWords, valueWords } from '../../plots/plot-of.ts';
@@ -116,6 +117,7 @@ function GroupsChart({ groups: { groups }, measure }: Props) {
         ],
   );
   if (data.length === 0) return null;
+  const reach = reachOf(data);
   return (
     <div role="img" aria-label="Differences between the groups, as the table below has them">
       <ResponsiveContainer width="100%" height={data.length * ROW_HEIGHT + AXIS_HEIGHT}>
@@ -125,13 +127,16 @@ function GroupsChart({ groups: { groups }, measure }: Props) {
             {...AXIS}
             type="number"
             dataKey="difference"
-            domain={reachOf(data)}
+            domain={[-reach, reach]}
+            ticks={scaleLinear([-reach, reach], [0, 1]).ticks(5)}
+            interval={0}
             tickFormatter={(value: number) => differenceWords(value, measure.unit)}
             height={AXIS_HEIGHT - 6}
           />
           <YAxis
             {...AXIS}
             type="category"
+            reversed
             dataKey="label"
             allowDuplicatedCategory={false}
             width={170}
@@ -157,12 +162,7 @@ function GroupsChart({ groups: { groups }, measure }: Props) {
 /** As far to one side as to the other, with some room. */
 function reachOf(
   data: readonly { readonly difference: number; readonly reach: readonly number[] }[],
-): [number, number] {
-  const farthest = Math.max(
-    ...data.flatMap(({ difference, reach: [down, up] }) => [
-      Math.abs(difference - down!),
-      Math.abs(difference + up!),
-    ]),
-  );
-  return [-farthest * 1.1, farthest * 1.1];
+): number {
+  const ends = data.flatMap(({ difference, reach: [down, up] }) => [difference - down!, difference + up!]);
+  return Math.max(...ends.map(Math.abs)) * 1.1;
 }
