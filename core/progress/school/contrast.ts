@@ -27,8 +27,8 @@ export function contrastOf(
   const few = tooFew({ here, others, how }, groupBy);
   if (few !== null) return few;
   const { columns, fit } = adjusting;
-  if (fit.df < 1 && fit.dropped.includes(null))
-    return 'Not compared: too few approaches to tell what else made them differ.';
+  const isAdjusted = columns.some(({ factor }, k) => factor !== 'group' && fit.dropped[k] === null);
+  if (isAdjusted && fit.df < 1) return 'Not compared: too few approaches to tell what else made them differ.';
   const apart = columns.map((_, k) => meanMix(here, k) - meanMix(others, k));
   const factors = unadjustedFactors(adjusting, apart);
   if (factors.length > 0) return confounded(factors);
