@@ -1,20 +1,5 @@
+import { amount, figure, sideOf, unitName } from './amount-words.ts';
 import type { ProgressLine, ProgressUnit } from './progress.ts';
-
-interface Amount {
-  readonly scale: number;
-  readonly digits: number;
-  /** Behind a figure, and apart from one. */
-  readonly words: string;
-  readonly name: string;
-}
-
-/** How a trend is printed, by unit; percentage points for shares. */
-const AMOUNTS: Readonly<Record<ProgressUnit, Amount>> = {
-  'full scale': { scale: 1, digits: 3, words: ' of full scale', name: 'full scale' },
-  kt: { scale: 1, digits: 2, words: ' kt', name: 'kt' },
-  share: { scale: 100, digits: 1, words: ' percentage points', name: 'percentage points' },
-  level: { scale: 1, digits: 2, words: ' of a level', name: 'levels' },
-};
 
 const CHANGES = {
   better: 'better',
@@ -54,20 +39,5 @@ function soFar(gain: number, unit: ProgressUnit): string {
 function between(ends: readonly number[], unit: ProgressUnit): string {
   const [least, most] = ends as [number, number];
   const end = (gain: number) => (gain === 0 ? 'none' : `${figure(gain, unit)} ${sideOf(gain)}`);
-  return `between ${end(least)} and ${end(most)} a lesson, in ${AMOUNTS[unit].name}`;
-}
-
-function sideOf(gain: number): 'better' | 'worse' {
-  return gain > 0 ? 'better' : 'worse';
-}
-
-function amount(value: number, unit: ProgressUnit): string {
-  return figure(value, unit) + AMOUNTS[unit].words;
-}
-
-function figure(value: number, unit: ProgressUnit): string {
-  const { scale, digits } = AMOUNTS[unit];
-  const size = Math.abs(value) * scale;
-  const least = 10 ** -digits;
-  return size > 0 && size < least / 2 ? `less than ${least.toFixed(digits)}` : size.toFixed(digits);
+  return `between ${end(least)} and ${end(most)} a lesson, in ${unitName(unit)}`;
 }

@@ -1,5 +1,12 @@
-/** A cell as RFC 4180 (section 2) quotes it; empty for what there is none of. */
+/** What a spreadsheet takes for a formula (common practice, no source). */
+const FORMULA = /^[=+\-@\t\r]/;
+
+/**
+ * A cell as RFC 4180 (section 2) quotes it; empty for what there is none of. A text that a spreadsheet would run gets
+ * an apostrophe before it: names and titles are anybody's. Numbers stay as they are.
+ */
 export function csvCell(value: string | number | null): string {
   const text = value === null ? '' : String(value);
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+  const safe = typeof value === 'string' && FORMULA.test(text) ? `'${text}` : text;
+  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

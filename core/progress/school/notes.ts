@@ -1,5 +1,6 @@
 import { inSentence, listed } from '../in-sentence.ts';
-import { approachesOf, counted } from './counted.ts';
+import { counted } from '../sentences.ts';
+import { approachesOf } from './counted.ts';
 import type { SchoolCompared, SchoolGroups } from './school.ts';
 
 /** What belongs beside the figures of a school, in sentences. */
@@ -7,7 +8,7 @@ export function notesOf({ approaches, valued }: SchoolCompared, groups: SchoolGr
   const without = approaches - valued;
   return [
     ...(without === 0 ? [] : [`${approachesOf(without)} without a figure of this measure.`]),
-    'A share that is stable lies in its interval with 95 %, if students are taken as they come; that the approaches of one student are alike is in it.',
+    'The interval of a share holds the true one with about 95 %; that the approaches of one student are alike is in it.',
     ...(groups ? groupNotes(groups) : []),
   ];
 }
@@ -22,7 +23,7 @@ function groupNotes(groups: SchoolGroups): string[] {
 }
 
 const REGRESSION =
-  'Who had a bad stretch does better after it with any instructor, and who had a good one worse: whoever gets the weakest students looks best later, and whoever gets the strongest looks worst.';
+  'Nothing here tells who teaches well. Who gets the weakest students looks worst by what they fly, and later best by how much they improve: whoever had a bad stretch does better after it with anybody (regression to the mean).';
 
 function adjustmentNotes({ adjustment }: SchoolGroups): string[] {
   const titles = (which: readonly string[]) =>
@@ -34,7 +35,7 @@ function adjustmentNotes({ adjustment }: SchoolGroups): string[] {
   );
   return [
     done.length === 0
-      ? 'Nothing could be adjusted for.'
+      ? `${alike.length === adjustment.length ? 'There was nothing to adjust for' : 'Nothing could be adjusted for'}; each student counts once.`
       : `Adjusted for ${listed(done)}, by how the approaches of one and the same student differ; each student counts once.`,
     ...adjustment.flatMap(({ why }) => (why === null ? [] : [`Not adjusted for. ${why}`])),
     ...(alike.length === 0 ? [] : [`The same in all: ${listed(alike)}.`]),

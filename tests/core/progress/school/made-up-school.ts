@@ -68,7 +68,7 @@ const NAMES = new Map([
   ['ida', 'Ida Plover'],
 ]);
 
-export function inputOf(approaches: readonly MadeUpApproach[], more: Partial<SchoolInput> = {}): SchoolInput {
+function inputOf(approaches: readonly MadeUpApproach[], more: Partial<SchoolInput> = {}): SchoolInput {
   return {
     measure: {
       id: 'glidepath-final',

@@ -2,7 +2,7 @@ import type { Random } from '../../../support/flight/random.ts';
 import type { MadeUpApproach } from './made-up-school.ts';
 
 /** RMS of the glidepath in full scales: how students, their days and the approaches of a day differ. */
-export const SPREAD = { students: 0.08, days: 0.04, approaches: 0.06 };
+const SPREAD = { students: 0.08, days: 0.04, approaches: 0.06 };
 /** What makes an approach worse or better than it would have been. */
 const TURBULENCE = 0.1;
 const COUPLED = -0.1;
