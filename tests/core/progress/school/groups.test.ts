@@ -127,6 +127,26 @@ describe('students on both sides', () => {
   });
 });
 
+describe('students of whom a fifth flew on both sides', () => {
+  it.each([
+    [4, 'between-students'],
+    [5, 'within-students'],
+  ])('%i of 20 are compared %s', (both, how) => {
+    const made = several(20, (i): MadeUpApproach => ({
+      student: `s${i}`,
+      aircraft: i % 2 === 0 ? 'QQ-ABC' : 'QQ-ABD',
+      value: 0.1 + 0.01 * ((7 * i) % 20),
+    }));
+    const again = several(both, (i): MadeUpApproach => ({
+      student: `s${i}`,
+      aircraft: i % 2 === 0 ? 'QQ-ABD' : 'QQ-ABC',
+      minute: 10,
+      value: 0.2 + 0.01 * i,
+    }));
+    expect(groupOf(aircraft([...made, ...again]), 'QQ-ABC').comparison!.how).toBe(how);
+  });
+});
+
 describe('adjusting', () => {
   /** Each student in calm air and in turbulence, which is worth 0.1; one side flew more of it. */
   const students = (name: string, levels: readonly number[], calm: number, rough: number, more = {}) =>

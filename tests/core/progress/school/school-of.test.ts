@@ -94,6 +94,20 @@ describe('a school', () => {
   });
 });
 
+describe('the spread over students', () => {
+  it('is in the order of lessons, also where the first student has no figure of the first', () => {
+    const { distribution } = madeUpSchool([
+      { student: 'hazel', lesson: 1, value: null },
+      { student: 'hazel', lesson: 2, value: 0.4 },
+      { student: 'rowan', lesson: 1, value: 0.2 },
+    ]);
+    expect(distribution.map(({ ordinal, median }) => [ordinal, median])).toEqual([
+      [1, 0.2],
+      [2, 0.4],
+    ]);
+  });
+});
+
 describe('what is compared', () => {
   const other = { judgedBy: { standardKey: 'other', standardTitle: 'Skill test' } };
   const newer = { judgedBy: { engineVersion: '0.2.0' } };
@@ -171,6 +185,7 @@ describe('what is compared', () => {
       ['coupled', 'flown coupled', 2, 2],
       ['not-stated', 'not stated whether flown by hand or coupled', 1, 1],
     ]);
+    expect(valuesOf('aircraft')).toEqual([['QQ-ABC', 'QQ-ABC', 3, 2]]);
     expect(valuesOf('turbulence')).toEqual([
       ['light', 'light', 2, 2],
       ['not-stated', 'not stated', 1, 1],
