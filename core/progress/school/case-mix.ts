@@ -41,11 +41,13 @@ const FACTORS: Readonly<Record<MixFactor, FactorWords>> = {
 
 export const MIX_FACTORS = Object.keys(FACTORS) as MixFactor[];
 
-/** From full left to full right, as it is published; the classes are our own. A derived width is not exact. */
+/** A derived width is not exact. */
+const ROUNDING_DEG = 0.0005;
+
+/** From full left to full right, as it is published; the classes are our own. */
 function widthClass(widthDeg: number): string {
-  const rounded = Math.round(widthDeg * 1000) / 1000;
-  if (rounded < 4) return 'under-4';
-  return rounded < 5 ? '4-to-5' : '5-and-more';
+  if (widthDeg < 4 - ROUNDING_DEG) return 'under-4';
+  return widthDeg < 5 - ROUNDING_DEG ? '4-to-5' : '5-and-more';
 }
 
 export function mixKey(factor: MixFactor, { caseMix }: SchoolApproach): string {

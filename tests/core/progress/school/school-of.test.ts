@@ -171,7 +171,7 @@ describe('what is compared', () => {
   it('passes the filter of the case mix, which stays whole to be chosen from', () => {
     const made = [
       { flown: 'coupled', turbulence: ' Light ', localizerFullScaleDeg: 1.95 },
-      { flown: null, turbulence: 'light', localizerFullScaleDeg: 2, student: 'hazel', minute: 10 },
+      { flown: null, turbulence: 'light', localizerFullScaleDeg: 1.9999999, student: 'hazel', minute: 10 },
       { flown: 'coupled', turbulence: null, localizerFullScaleDeg: 2.5, student: 'hazel', minute: 20 },
     ] as const;
     const school = madeUpSchool(made, { filter: { ...ALL, mix: { flown: ['coupled'], aircraft: null } } });
