@@ -8,3 +8,10 @@ export function listed(words: readonly string[]): string {
   const last = words.at(-1) ?? '';
   return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
 }
+
+/** What somebody improves in, within a sentence: some titles say what was met, and name nothing. */
+export function topicOf({ id, title }: { readonly id: string; readonly title: string }): string {
+  if (id === 'stability') return `being ${inSentence(title)}`;
+  if (id === 'minimums') return 'minimums';
+  return id === 'level' ? 'the level' : inSentence(title);
+}

@@ -1,6 +1,6 @@
 import { dayAndClock } from '../report/plain-words.ts';
 import { FLOWN_WORDS } from './flown-words.ts';
-import { inSentence, listed } from './in-sentence.ts';
+import { listed, topicOf } from './in-sentence.ts';
 import type { Change, Progress, ProgressGoal } from './progress.ts';
 
 /** What there is and what changed, as one sentence. */
@@ -11,8 +11,7 @@ export function progressSentence({ student, compared, lessons, lines }: Progress
   const over =
     `Over ${counted(compared.approaches, 'approach', 'approaches')} in ` +
     `${counted(lessons.length, 'lesson')}, ${when}`;
-  const named = (change: Change) =>
-    listed(lines.filter(({ trend }) => trend.change === change).map(({ title }) => inSentence(title)));
+  const named = (change: Change) => listed(lines.filter(({ trend }) => trend.change === change).map(topicOf));
   if (lines.every(({ trend }) => trend.change === 'too-few'))
     return `${over}, ${student} flew too few to tell what changed.`;
   const told = CHANGES.flatMap(([change, words]) =>

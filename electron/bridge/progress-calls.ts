@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Progress } from '../../core/progress/progress.ts';
 import type { SchoolPage } from '../../core/progress/school/school-page.ts';
+import { GROUP_BY } from './progress-groups.ts';
 
 /** What the host's own code made of its own library: it is looked at what it is, and not at every figure of it. */
 const PROGRESS = z.custom<Progress>((value) => (value as Progress | null)?.format === 'halfdot-progress/1');
@@ -38,9 +39,7 @@ export const PROGRESS_CALLS = {
     input: z.strictObject({
       measure: z.string().min(1).max(100),
       filter: FILTER,
-      groupBy: z
-        .enum(['instructor', 'flown', 'aircraft', 'conditions', 'turbulence', 'course-width', 'log-kind'])
-        .nullable(),
+      groupBy: z.enum(GROUP_BY).nullable(),
       isNamed: z.boolean(),
     }),
     output: SCHOOL_PAGE.nullable(),

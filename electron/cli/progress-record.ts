@@ -1,20 +1,78 @@
+import { refused, usable, type Outcome } from '../../core/issue/issue.ts';
 import { progressCsv } from '../../core/progress/progress-csv.ts';
 import { progressOf } from '../../core/progress/progress-of.ts';
 import { progressText } from '../../core/progress/progress-text.ts';
+import type { GroupBy } from '../../core/progress/school/school-input.ts';
+import { needsText } from '../../core/progress/school/needs-text.ts';
+import { schoolCsv } from '../../core/progress/school/school-csv.ts';
+import type { SchoolAsked } from '../../core/progress/school/school-page.ts';
+import { schoolText } from '../../core/progress/school/school-text.ts';
+import { progressHtml } from '../../renderer/progress-page/progress-html.tsx';
+import { isDay } from '../library/day.ts';
 import type { Library } from '../library/library.ts';
 import type { Watch } from '../library/watch.ts';
+import type { Arguments } from './command.ts';
 import type { LibraryRoom } from './with-library.ts';
 
 /** A student's record as a text of that format. */
-export async function progressRecord(
+export async function studentRecord(
   library: Library,
   room: LibraryRoom,
-  student: { readonly id: string; readonly name: string },
+  name: string,
   format: string,
   watch: Watch,
-): Promise<string> {
+): Promise<Outcome<string>> {
+  const student = room.personNamed(library, 'student', name);
   const unread = await room.makeMissingFacts(library, watch);
   const record = progressOf(room.progressInput(library, student, unread));
-  if (format === 'json') return `${JSON.stringify(record, null, 2)}\n`;
-  return format === 'csv' ? progressCsv(record) : progressText(record);
+  if (format === 'json') return usable(`${JSON.stringify(record, null, 2)}\n`);
+  if (format === 'html') return usable(progressHtml(record));
+  return usable(format === 'csv' ? progressCsv(record) : progressText(record));
+}
+
+/** All students together as a text of that format. */
+export async function schoolRecord(
+  library: Library,
+  room: LibraryRoom,
+  options: Arguments['options'],
+  format: string,
+  watch: Watch,
+): Promise<Outcome<string>> {
+  const asked = askedOf(options);
+  if (!asked.ok) return asked;
+  await room.makeMissingFacts(library, watch);
+  const page = room.schoolPage(library, asked.value);
+  if (page === null)
+    return refused('arguments', `No approach in the library was held to "${asked.value.measure}".`, {
+      tip: `There is ${room
+        .schoolMeasures(library)
+        .map(({ id }) => id)
+        .join(', ')}.`,
+    });
+  const { school, measures, needs } = page;
+  if (format === 'json')
+    return usable(`${JSON.stringify({ ...school, needsByCriterion: needs }, null, 2)}\n`);
+  if (format === 'csv') return usable(schoolCsv(school));
+  return usable(`${needsText(needs, measures)}\n${schoolText(school)}`);
+}
+
+function askedOf(options: Arguments['options']): Outcome<SchoolAsked> {
+  const one = (name: string) => options[name]?.[0] ?? null;
+  for (const name of ['from', 'to']) {
+    const day = one(name);
+    if (day !== null && !isDay(day))
+      return refused('arguments', `--${name} ${day} is no day.`, { tip: 'Write it as 2026-05-01.' });
+  }
+  const mix = Object.fromEntries(
+    ['flown', 'aircraft', 'conditions'].flatMap((factor) =>
+      options[factor] === undefined ? [] : [[factor, options[factor]]],
+    ),
+  );
+  const filter = { standardKey: null, engineVersion: null, from: one('from'), to: one('to'), mix };
+  return usable({
+    measure: one('measure') ?? 'level',
+    filter,
+    groupBy: one('by') as GroupBy | null,
+    isNamed: one('names') !== null,
+  });
 }

@@ -29,5 +29,6 @@ export { restore } from './restore.ts';
 export { addRoster, namesOf, rosterOf } from './roster.ts';
 export { approachesWithoutFacts, makeMissingFacts } from './missing-facts.ts';
 export { progressInput } from './progress-input.ts';
+export { schoolMeasures } from './school-measures.ts';
 export { schoolPage } from './school-page.ts';
 export { watchBy } from './watch.ts';

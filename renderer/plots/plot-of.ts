@@ -87,7 +87,8 @@ function ticksOf(unit: ProgressUnit, domain: readonly [number, number]): number[
 
 function trendOf({ trend }: ProgressLine, points: readonly LessonPoint[]): LessonPlot['trend'] {
   const { change, slopePerLesson: slope } = trend;
-  if (slope === null || change === 'not-sure') return null;
+  // Where most lessons are alike the middle slope is none, though a change is told.
+  if (slope === null || slope === 0 || change === 'not-sure') return null;
   const known = points.flatMap(({ lesson, value }) => (value === null ? [] : [{ lesson, value }]));
   const middle = median(known.map(({ lesson, value }) => value - slope * lesson));
   const at = (lesson: number) => ({ lesson, value: middle + slope * lesson });

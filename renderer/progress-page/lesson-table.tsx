@@ -9,7 +9,13 @@ export function LessonTable({ progress: { lessons, lines } }: { readonly progres
   return (
     <div className="wide-table">
       <table className="lesson-table">
-        <caption>Lesson by lesson</caption>
+        <caption>
+          Lesson by lesson{' '}
+          <span className="aside">
+            {VERDICT_ORDER.map((verdict) => `${VERDICTS[verdict].sign} ${VERDICTS[verdict].word}`).join(', ')}
+            : how many approaches
+          </span>
+        </caption>
         <thead>
           <tr>
             <th scope="col">Lesson</th>

@@ -2,7 +2,7 @@ import type { Verdict } from '../../standard/judgement.ts';
 import type { VerdictCounts } from '../progress.ts';
 import { inSentence } from '../in-sentence.ts';
 import { alphabetical } from './alphabetical.ts';
-import { counted } from './counted.ts';
+import { counted } from '../sentences.ts';
 import { isNeeded } from './needs.ts';
 import type { SchoolInput, SchoolMeasure } from './school-input.ts';
 

@@ -9,7 +9,7 @@ import {
   YAxis,
 } from 'recharts';
 import { scaleLinear } from 'd3-scale';
-import type { SchoolGroup, SchoolGroups } from '../../../core/progress/school/school.ts';
+import type { GroupComparison, SchoolGroup, SchoolGroups } from '../../../core/progress/school/school.ts';
 import type { SchoolMeasure } from '../../../core/progress/school/school-input.ts';
 import { differenceWords, valueWords } from '../../plots/plot-of.ts';
 import { AXIS } from './chart-parts.ts';
@@ -36,7 +36,7 @@ export function GroupsPanel({ groups, measure }: Props) {
               <th scope="col">Adjusted</th>
               <th scope="col">Less the others, adjusted</th>
               <th scope="col">Between, 95 %</th>
-              <th scope="col">A student of it does better</th>
+              <th scope="col">Does better</th>
               <th scope="col">What can be said</th>
             </tr>
           </thead>
@@ -86,15 +86,17 @@ function GroupRow({
             {differenceWords(comparison.interval.low, unit)} and{' '}
             {differenceWords(comparison.interval.high, unit)}
           </td>
-          <td>
-            in {Math.round(comparison.superiority.chance * 100)} of 100 pairs
-            {comparison.how === 'within-students' ? ' (the same students, here and elsewhere)' : ''}
-          </td>
+          <td>{betterWords(comparison)}</td>
           <td>{STANDINGS[comparison.standing]}</td>
         </>
       )}
     </tr>
   );
+}
+
+function betterWords({ how, students, superiority: { chance, ahead } }: GroupComparison): string {
+  if (how === 'within-students') return `${ahead} of ${students} students, than they do elsewhere`;
+  return `a student of it than one of the others in ${Math.round(chance * 100)} of 100 pairs`;
 }
 
 const ROW_HEIGHT = 34;

@@ -1,10 +1,5 @@
-import type { Outcomes, OutcomeShare } from '../../../core/progress/school/school.ts';
-
-const WORDS: Readonly<Record<OutcomeShare['outcome'], string>> = {
-  stable: 'Stable',
-  'unstable-went-around': 'Unstable, and went around',
-  'unstable-continued': 'Unstable, and continued',
-};
+import { OUTCOME_WORDS } from '../../../core/progress/school/outcome-words.ts';
+import type { Outcomes } from '../../../core/progress/school/school.ts';
 
 /** What came of the approaches at their gates: three shares, each with how sure it is. */
 export function OutcomesTable({ outcomes }: { readonly outcomes: Outcomes }) {
@@ -27,7 +22,7 @@ export function OutcomesTable({ outcomes }: { readonly outcomes: Outcomes }) {
         <tbody>
           {shares.map(({ outcome, count, share, interval }) => (
             <tr key={outcome}>
-              <th scope="row">{WORDS[outcome]}</th>
+              <th scope="row">{OUTCOME_WORDS[outcome]}</th>
               <td>{count}</td>
               <td>{percent(share)}</td>
               <td>
