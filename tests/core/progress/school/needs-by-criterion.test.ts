@@ -1,0 +1,92 @@
+import { describe, expect, it } from 'vitest';
+import type { Verdict } from '../../../../core/standard/judgement.ts';
+import { latestLessons } from '../../../../core/progress/school/latest-lessons.ts';
+import {
+  needsByCriterion,
+  needsSentence,
+  type LatestVerdict,
+} from '../../../../core/progress/school/needs-by-criterion.ts';
+import { needsText } from '../../../../core/progress/school/needs-text.ts';
+import type { SchoolApproach, SchoolMeasure } from '../../../../core/progress/school/school-input.ts';
+
+const MEASURES = [
+  { id: 'level', title: 'Level' },
+  { id: 'localizer-final', title: 'Localizer on final' },
+  { id: 'glidepath-final', title: 'Glidepath on final' },
+] as unknown as readonly SchoolMeasure[];
+const NAMES = new Map([
+  ['r', 'Rowan Teal'],
+  ['h', 'Hazel Wren'],
+]);
+
+const told = (studentId: string, criterion: string, verdict: Verdict, count: number): LatestVerdict => ({
+  studentId,
+  criterion,
+  verdict,
+  count,
+});
+
+describe('who needs what', () => {
+  const latest = [
+    told('r', 'glidepath-final', 'not-met', 2),
+    told('r', 'glidepath-final', 'met', 2),
+    told('r', 'localizer-final', 'not-met', 2),
+    told('r', 'localizer-final', 'unclear', 4),
+    told('h', 'glidepath-final', 'not-met', 3),
+    told('h', 'localizer-final', 'not-met', 1),
+    told('h', 'localizer-final', 'met', 2),
+  ];
+  const needs = needsByCriterion(latest, MEASURES, NAMES);
+
+  it('stands by names and by criteria, and marks half or more of three or more decided', () => {
+    expect(needs.map(({ name }) => name)).toEqual(['Hazel Wren', 'Rowan Teal']);
+    expect(needs.map(({ criteria }) => criteria.map(({ id, isFlagged }) => [id, isFlagged]))).toEqual([
+      [
+        ['localizer-final', false],
+        ['glidepath-final', true],
+      ],
+      // Two of two decided are too few, though neither was met.
+      [
+        ['localizer-final', false],
+        ['glidepath-final', true],
+      ],
+    ]);
+    expect(needs[1]!.criteria[0]!.verdicts).toEqual({ met: 0, 'not-met': 2, unclear: 4, 'not-assessed': 0 });
+  });
+
+  it('is first one sentence, of what most need, and then whose it is', () => {
+    expect(needsSentence(needs, MEASURES)).toBe('Glidepath on final is to be practised by 2 of 2 students.');
+    expect(needsText(needs, MEASURES)).toBe(
+      'Glidepath on final is to be practised by 2 of 2 students.\n\n' +
+        'To practise, by the latest three lessons\n' +
+        '  Hazel Wren: glidepath on final (not met in 3 of 3).\n' +
+        '  Rowan Teal: glidepath on final (not met in 2 of 4).\n',
+    );
+  });
+
+  it('says that nobody needs anything where that is so', () => {
+    const fine = needsByCriterion([told('r', 'glidepath-final', 'met', 3)], MEASURES, NAMES);
+    expect(needsText(fine, MEASURES)).toBe(
+      'Of 1 student, nobody has a criterion that was not met in half of the latest approaches.\n',
+    );
+  });
+});
+
+describe('the latest lessons', () => {
+  it('are three of each student, by their days, of what was judged alike', () => {
+    const flown = (studentId: string, day: number, engineVersion = '0.1.0') =>
+      ({
+        studentId,
+        lessonId: `${studentId}${day}`,
+        date: `2026-05-0${day}`,
+        judgedBy: { standardKey: 'k', engineVersion },
+      }) as SchoolApproach;
+    const approaches = [
+      ...[4, 1, 3, 2, 4].map((day) => flown('r', day)),
+      flown('r', 5, '0.0.9'),
+      flown('h', 2),
+    ];
+    const lessons = latestLessons(approaches, { standardKey: 'k', engineVersion: '0.1.0' });
+    expect(lessons).toEqual(['r4', 'r3', 'r2', 'h2']);
+  });
+});
