@@ -6,7 +6,11 @@ const ALL: SchoolFilter = { standardKey: null, engineVersion: null, from: null, 
 
 describe('a school', () => {
   it('without approaches says nothing, and keeps what is known of those without', () => {
-    const coverage = { studentsWithoutLog: ['rowan', 'hazel'], lessonsWithoutLog: 3, logsWithoutApproach: 2 };
+    const coverage = {
+      studentsWithoutLog: ['rowan', 'hazel', 'nobody'],
+      lessonsWithoutLog: 3,
+      logsWithoutApproach: 2,
+    };
     const school = madeUpSchool([], { coverage, groupBy: 'instructor' });
     expect(school).toMatchObject({ compared: null, outcomes: null, groups: null });
     expect(school.students).toEqual([]);
@@ -14,7 +18,10 @@ describe('a school', () => {
     expect(school.distribution).toEqual([]);
     expect(school.leftOut).toEqual([]);
     expect(school.caseMix.flatMap(({ values }) => values)).toEqual([]);
-    expect(school.coverage).toEqual({ ...coverage, studentsWithoutLog: ['Hazel Wren', 'Rowan Teal'] });
+    expect(school.coverage).toEqual({
+      ...coverage,
+      studentsWithoutLog: ['Hazel Wren', 'nobody', 'Rowan Teal'],
+    });
   });
 
   it('is plain JSON', () => {

@@ -90,6 +90,49 @@ describe('the page of a school', () => {
     );
   });
 
+  it('counts what nobody can decide beside the rest, names the days, and groups by what was flown', () => {
+    const verdicts = ['not-met', 'not-met', 'met', 'unclear', 'not-assessed'] as const;
+    const made = verdicts.map((verdict, i): MadeUpApproach => ({
+      verdict,
+      lesson: 1 + (i % 2),
+      minute: 10 * i,
+      turbulence: i === 0 ? 'light' : null,
+      value: verdict === 'not-assessed' ? null : 0.2,
+      wentOn: verdict === 'unclear' ? 'unclear' : 'not-assessed',
+    }));
+    const told = joined(schoolText(madeUpSchool(made, { groupBy: 'turbulence' })));
+    expect(told).toMatch(
+      /^Over 5 approaches of 1 student, from 1 January 2026 to 2 January 2026, 1 student lately did not meet glidepath on final in at least half of the approaches\. /,
+    );
+    expect(told).toContain('lower is better. 4 of 5 approaches have a figure.');
+    expect(told).toContain(
+      '▲ Rowan Teal: not met in 2 of 3 approaches in the latest 2 lessons, besides 1 unclear and 1 not assessed.',
+    );
+    expect(told).toContain('What became of 0 approaches of 0 students, besides 1 unclear and 4 not assessed');
+    expect(told).toMatch(
+      /Groups, by turbulence light: 1 student, 1 approach; .* not stated: 1 student, 3 appr/,
+    );
+  });
+
+  it('has no interval of one student, and says of levels that they were low', () => {
+    const measure = {
+      id: 'level',
+      title: 'Level',
+      measure: 'level',
+      unit: 'level',
+      better: 'higher',
+    } as const;
+    const low = ['rowan', 'hazel'].flatMap((student) =>
+      several(3, (i): MadeUpApproach => ({ student, minute: 10 * i, value: 2, verdict: 'not-met' })),
+    );
+    const two = joined(schoolText(madeUpSchool(low, { measure })));
+    expect(two).toContain('2 students lately were below level 3 in at least half of the approaches');
+    const one = joined(schoolText(madeUpSchool(low.slice(0, 3), { measure })));
+    expect(one).toContain('1 student lately was below level 3');
+    expect(one).toContain('stable: 3, which is 100 % unstable, and went around: 0');
+    expect(schoolCsv(madeUpSchool([{ wentOn: 'stable' }]))).toMatch(/outcome,.*,stable,,,,1,1,,,,,,,,,,,\n/);
+  });
+
   it('tells students who are compared with themselves', () => {
     const both = several(16, (i) =>
       several(6, (k): MadeUpApproach => ({
