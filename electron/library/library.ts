@@ -120,6 +120,15 @@ export class Library {
     }
   }
 
+  /** The same for as long as nobody changes anything, here or in another process. */
+  state(): string {
+    const { data_version: theirs } = this.#sqlite.prepare('PRAGMA data_version').get() as {
+      data_version: number;
+    };
+    const { ours } = this.#sqlite.prepare('SELECT total_changes() AS ours').get() as { ours: number };
+    return `${theirs} ${ours}`;
+  }
+
   version(): number {
     return versionOf(this.#sqlite);
   }

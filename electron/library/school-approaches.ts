@@ -11,16 +11,27 @@ import type { Verdict } from '../../core/standard/judgement.ts';
 import { from, type Library } from './library.ts';
 import { standardsByKey } from './standards-by-key.ts';
 
-/**
- * Every judged approach of a student with what it says of one measure; see `makeMissingFacts` for those without facts.
- * Those of nobody are left out: nothing can be told of whom they were.
- */
-export function schoolApproaches(library: Library, { id, measure }: SchoolMeasure): SchoolApproach[] {
+/** What is read of a school. */
+interface SchoolRows {
+  /**
+   * Every judged approach of a student with what it says of one measure; see `makeMissingFacts` for those without facts.
+   * Those of nobody are left out: nothing can be told of whom they were.
+   */
+  readonly approaches: readonly SchoolApproach[];
+  /** Logs with an approach or a pass, whoever flew it. */
+  readonly logsFlown: number;
+}
+
+export function schoolApproaches(library: Library, { id, measure }: SchoolMeasure): SchoolRows {
+  const rows = library.packed<Row>(approachesWith(id), Object.keys(COLUMNS));
   const lessons = lessonsOf(library);
-  const judgings = judgingsOf(library);
-  return library.packed<Row>(approachesWith(id), Object.keys(COLUMNS)).map((row) => {
-    const lesson = lessons.get(row[COLUMNS.lesson])!;
-    return {
+  const judgings = judgingsOf(library, new Set(rows.map((row) => row[COLUMNS.judging])));
+  const mixes = new Mixes();
+  const approaches: SchoolApproach[] = [];
+  for (const row of rows) {
+    const lesson = lessons.get(row[COLUMNS.lesson]);
+    if (!lesson || row[COLUMNS.isPass] === 1) continue;
+    approaches.push({
       studentId: lesson.studentId,
       instructorId: lesson.instructorId,
       lessonId: lesson.lessonId,
@@ -29,18 +40,12 @@ export function schoolApproaches(library: Library, { id, measure }: SchoolMeasur
       endUtc: row[COLUMNS.endUtc],
       logSha256: String(row[COLUMNS.log]),
       judgedBy: judgings.get(row[COLUMNS.judging])!,
-      caseMix: {
-        flown: row[COLUMNS.flown],
-        aircraft: lesson.aircraft,
-        conditions: row[COLUMNS.conditions],
-        turbulence: row[COLUMNS.turbulence],
-        localizerFullScaleDeg: row[COLUMNS.fullScaleDeg],
-        logKind: row[COLUMNS.logKind],
-      },
+      caseMix: mixes.of(row[COLUMNS.mix], lesson.aircraft),
       wentOn: row[COLUMNS.wentOn],
       ...(measure === 'level' ? levelOf(row) : toldOf(row, measure)),
-    };
-  });
+    });
+  }
+  return { approaches, logsFlown: new Set(rows.map((row) => row[COLUMNS.log])).size };
 }
 
 /** Places of the columns of a row. Lessons and logs are named by their rows, which is shorter than by their ids. */
@@ -50,17 +55,14 @@ const COLUMNS = {
   startUtc: 2,
   endUtc: 3,
   judging: 4,
-  flown: 5,
-  conditions: 6,
-  turbulence: 7,
-  fullScaleDeg: 8,
-  logKind: 9,
-  wentOn: 10,
-  level: 11,
-  isOpen: 12,
-  verdict: 13,
-  rms: 14,
-  insideShare: 15,
+  mix: 5,
+  wentOn: 6,
+  isPass: 7,
+  level: 8,
+  isOpen: 9,
+  verdict: 10,
+  rms: 11,
+  insideShare: 12,
 } as const;
 
 type Row = readonly [
@@ -69,12 +71,9 @@ type Row = readonly [
   startUtc: string,
   endUtc: string,
   judging: string,
-  flown: ApproachMix['flown'],
-  conditions: ApproachMix['conditions'],
-  turbulence: string | null,
-  fullScaleDeg: number,
-  logKind: string,
+  mix: string,
   wentOn: SchoolApproach['wentOn'],
+  isPass: 0 | 1,
   level: number | null,
   isOpen: 0 | 1 | null,
   verdict: Verdict | null,
@@ -99,6 +98,33 @@ function toldOf(row: Row, measure: Measure): Told {
   return { verdict, value: isDecided ? Number(verdict === 'met') : null };
 }
 
+/** What is stated and known of an approach, all in one: thousands of approaches have few different ones. */
+const MIX = sql<string>`json_array(facts.flown, facts.conditions, facts.turbulence, facts.localizer_full_scale_deg, logs.kind)`;
+
+type Mix = [
+  flown: ApproachMix['flown'],
+  conditions: ApproachMix['conditions'],
+  turbulence: string | null,
+  localizerFullScaleDeg: number,
+  logKind: string,
+];
+
+/** One object for all that are the same. */
+class Mixes {
+  readonly #known = new Map<string, Map<string | null, ApproachMix>>();
+
+  of(text: string, aircraft: string | null): ApproachMix {
+    const alike = this.#known.get(text) ?? new Map<string | null, ApproachMix>();
+    this.#known.set(text, alike);
+    const there = alike.get(aircraft);
+    if (there) return there;
+    const [flown, conditions, turbulence, localizerFullScaleDeg, logKind] = JSON.parse(text) as Mix;
+    const mix = { flown, aircraft, conditions, turbulence, localizerFullScaleDeg, logKind };
+    alike.set(aircraft, mix);
+    return mix;
+  }
+}
+
 /** What an approach was judged by, in short. */
 const JUDGING = sql<string>`substr(facts.standard_sha256, 1, 16) || ' ' || facts.engine_version`;
 
@@ -118,20 +144,16 @@ function approachesWith(criterion: string) {
         .onRef('measures.number', '=', 'approaches.number')
         .on('measures.criterion', '=', criterion),
     )
-    .where('lessons.student_id', 'is not', null)
-    .where('approaches.kind', '=', 'approach')
     .select([
       sql<number>`lessons.rowid`.as('lesson'),
       sql<number>`logs.rowid`.as('log'),
       'approaches.start_utc as startUtc',
       'facts.end_utc as endUtc',
       JUDGING.as('judging'),
-      'facts.flown',
-      'facts.conditions',
-      'facts.turbulence',
-      'facts.localizer_full_scale_deg as fullScaleDeg',
-      'logs.kind as logKind',
+      // As text: within another array it would be one itself.
+      sql<string>`${MIX} || ''`.as('mix'),
       'facts.went_on as wentOn',
+      sql<0 | 1>`approaches.kind != 'approach'`.as('isPass'),
       'approaches.level',
       sql<0 | 1>`approaches.level_low != approaches.level_high`.as('isOpen'),
       'measures.verdict',
@@ -140,22 +162,24 @@ function approachesWith(criterion: string) {
     ]);
 }
 
-/** By their rows. */
+type LessonRow = [
+  row: number,
+  id: string,
+  student: string,
+  instructor: string | null,
+  date: string,
+  aircraft: string | null,
+];
+
+/** Those of somebody, by their rows. */
 function lessonsOf(library: Library) {
-  const rows = library.tuples<
-    [
-      row: number,
-      id: string,
-      student: string,
-      instructor: string | null,
-      date: string,
-      aircraft: string | null,
-    ]
-  >(
+  const columns = ['row', 'id', 'student_id', 'instructor_id', 'date', 'aircraft'];
+  const rows = library.packed<LessonRow>(
     from
       .selectFrom('lessons')
       .where('student_id', 'is not', null)
       .select([sql<number>`rowid`.as('row'), 'id', 'student_id', 'instructor_id', 'date', 'aircraft']),
+    columns,
   );
   return new Map(
     rows.map(([row, lessonId, studentId, instructorId, date, aircraft]) => [
@@ -166,14 +190,8 @@ function lessonsOf(library: Library) {
 }
 
 /** One object for all that were judged by the same. */
-function judgingsOf(library: Library): Map<string, JudgedBy> {
-  const judged = library.all(
-    from
-      .selectFrom('approach_facts as facts')
-      .groupBy(['facts.standard_sha256', 'facts.engine_version'])
-      .select(['facts.standard_sha256', 'facts.engine_version', JUDGING.as('judging')])
-      .select(({ fn }) => fn.min('facts.debrief_id').as('debrief_id')),
-  );
+function judgingsOf(library: Library, judgings: Iterable<string>): Map<string, JudgedBy> {
+  const judged = [...judgings].map((judging) => ({ judging, ...oneJudgedBy(library, judging) }));
   const standards = standardsByKey(library, judged);
   return new Map(
     judged.map(({ judging, standard_sha256: standardKey, engine_version: engineVersion }) => {
@@ -181,4 +199,14 @@ function judgingsOf(library: Library): Map<string, JudgedBy> {
       return [judging, { standardKey, standardTitle: title, standardSource: source, engineVersion }];
     }),
   );
+}
+
+function oneJudgedBy(library: Library, judging: string) {
+  return library.first(
+    from
+      .selectFrom('approach_facts as facts')
+      .select(['facts.debrief_id', 'facts.standard_sha256', 'facts.engine_version'])
+      .where(JUDGING, '=', judging)
+      .limit(1),
+  )!;
 }

@@ -4,7 +4,8 @@ import { IS_LISTED } from './emptied-lessons.ts';
 import { from, type Library } from './library.ts';
 
 /** What there is nothing to tell of: students and lessons without a log, and logs without an approach. */
-export function schoolCoverage(library: Library): SchoolInput['coverage'] {
+export function schoolCoverage(library: Library, logsFlown: number): SchoolInput['coverage'] {
+  const lessonsWithLog = from.selectFrom('logs').select('lesson_id');
   const students = library.all(
     from
       .selectFrom('people')
@@ -13,32 +14,22 @@ export function schoolCoverage(library: Library): SchoolInput['coverage'] {
         not(
           exists(
             selectFrom('lessons')
-              .innerJoin('logs', 'logs.lesson_id', 'lessons.id')
-              .select('lessons.id')
-              .whereRef('lessons.student_id', '=', 'people.id'),
+              .select('id')
+              .whereRef('lessons.student_id', '=', 'people.id')
+              .where('lessons.id', 'in', lessonsWithLog),
           ),
         ),
       )
       .select('id'),
   );
-  const lessons = library.all(
-    from
-      .selectFrom('lessons')
-      .where(IS_LISTED)
-      .where(({ not, exists, selectFrom }) =>
-        not(exists(selectFrom('logs').select('sha256').whereRef('logs.lesson_id', '=', 'lessons.id'))),
-      )
-      .select('id'),
-  );
-  const logs = library.first(
-    from
-      .selectFrom('logs')
-      .select(sql<number>`count(*)`.as('count'))
-      .where('sha256', 'not in', from.selectFrom('approach_facts').select('log_sha256')),
+  const count = sql<number>`count(*)`.as('count');
+  const lessons = library.first(
+    from.selectFrom('lessons').where('id', 'not in', lessonsWithLog).where(IS_LISTED).select(count),
   )!;
+  const logs = library.first(from.selectFrom('logs').select(count))!;
   return {
     studentsWithoutLog: students.map(({ id }) => id),
-    lessonsWithoutLog: lessons.length,
-    logsWithoutApproach: logs.count,
+    lessonsWithoutLog: lessons.count,
+    logsWithoutApproach: logs.count - logsFlown,
   };
 }

@@ -1,6 +1,7 @@
 import { latestLessons } from '../../core/progress/school/latest-lessons.ts';
 import { needsByCriterion } from '../../core/progress/school/needs-by-criterion.ts';
 import { schoolOf } from '../../core/progress/school/school-of.ts';
+import type { SchoolApproach, SchoolInput, SchoolMeasure } from '../../core/progress/school/school-input.ts';
 import type { SchoolAsked, SchoolPage } from '../../core/progress/school/school-page.ts';
 import { latestVerdicts } from './latest-verdicts.ts';
 import { from, type Library } from './library.ts';
@@ -16,13 +17,32 @@ export function schoolPage(library: Library, asked: SchoolAsked): SchoolPage | n
   if (!measure) return null;
   const names = namesOf(library, asked.isNamed);
   const { filter, groupBy } = asked;
-  const approaches = schoolApproaches(library, measure);
-  const coverage = schoolCoverage(library);
+  const { approaches, coverage } = read(library, measure);
   const school = schoolOf({ measure, approaches, filter, groupBy, names, coverage });
   const { compared } = school;
   const latest =
     compared === null ? [] : latestVerdicts(library, latestLessons(approaches, compared), compared);
   return { school, measures, needs: needsByCriterion(latest, measures, names) };
+}
+
+interface Read {
+  readonly state: string;
+  readonly measure: SchoolMeasure;
+  readonly approaches: readonly SchoolApproach[];
+  readonly coverage: SchoolInput['coverage'];
+}
+
+const LAST_READ = new WeakMap<Library, Read>();
+
+/** What was read last is used again where it would be the same: other groups and filters are then there at once. */
+function read(library: Library, measure: SchoolMeasure): Read {
+  const state = library.state();
+  const last = LAST_READ.get(library);
+  if (last?.state === state && last.measure.id === measure.id) return last;
+  const { approaches, logsFlown } = schoolApproaches(library, measure);
+  const now = { state, measure, approaches, coverage: schoolCoverage(library, logsFlown) };
+  LAST_READ.set(library, now);
+  return now;
 }
 
 const STAND_INS: Readonly<Record<Role, string>> = { student: 'Student', instructor: 'Instructor' };

@@ -9,9 +9,13 @@ import type { FlightFilter, FlightOrder } from '../../electron/bridge/library-ca
 import { flightRows } from '../../electron/library/flight-rows.ts';
 import { lessonPage } from '../../electron/library/lesson-page.ts';
 import { listApproaches } from '../../electron/library/lists.ts';
+import { progressOf } from '../../core/progress/progress-of.ts';
+import type { SchoolPage } from '../../core/progress/school/school-page.ts';
 import { openLibrary } from '../../electron/library/open-library.ts';
 import { overviewOf } from '../../electron/library/overview.ts';
 import { personNamed } from '../../electron/library/people.ts';
+import { progressInput } from '../../electron/library/progress-input.ts';
+import { schoolPage } from '../../electron/library/school-page.ts';
 import { SAMPLE_FACILITIES, sampleFiles } from '../support/samples/sample-files.ts';
 import { timingOf } from './measure.ts';
 import { assert, type Row } from './rows.ts';
@@ -78,8 +82,35 @@ function asked(library: Library): [what: string, work: () => void][] {
         assert(total > APPROACHES / STUDENTS / 2 && total < (APPROACHES / STUDENTS) * 2, 'another list');
       },
     ],
+    [
+      'one student across lessons',
+      () => {
+        const record = progressOf(progressInput(library, { id, name: 'Student 7' }, []));
+        const left = record.leftOut.reduce((sum, { count }) => sum + count, 0);
+        assert(record.compared!.approaches + left === some(student), 'another record');
+      },
+    ],
+    ['whole school', () => assertWhole(schoolPage(library, { ...SCHOOL, measure: 'glidepath-final' }))],
+    // As when a group is chosen on the page: what was read is used again.
+    [
+      'the same in groups',
+      () => assertWhole(schoolPage(library, { ...SCHOOL, measure: 'glidepath-final', groupBy: 'log-kind' })),
+    ],
     ['one lesson', () => assert(lessonPage(library, lessonId)!.approaches.length > 0, 'an empty lesson')],
   ];
+}
+
+const SCHOOL = {
+  filter: { standardKey: null, engineVersion: null, from: null, to: null, mix: {} },
+  groupBy: null,
+  isNamed: false,
+} as const;
+
+function assertWhole(page: SchoolPage | null): void {
+  const { compared, leftOut } = page!.school;
+  const left = leftOut.reduce((sum, { count }) => sum + count, 0);
+  assert(compared!.students === STUDENTS, `${compared!.students} students`);
+  assert(compared!.approaches + left > APPROACHES / 2, 'a small school');
 }
 
 async function timed(work: () => unknown): Promise<number> {
@@ -92,10 +123,12 @@ async function fill(path: string): Promise<void> {
   const library = await openLibrary(path, 'create');
   try {
     const asked = askedOf();
-    for (const [name, text] of sampleFiles()) {
-      if (!/\.(csv|gpx)$/.test(name)) continue;
+    const logs = [...sampleFiles()].filter(([name]) => /\.(csv|gpx)$/.test(name));
+    for (const [i, [name, text]] of logs.entries()) {
       const bytes = Buffer.from(text);
-      const imported = await importLog(library, { name, bytes }, asked, JOB);
+      // Each in a lesson of its own.
+      const date = `2026-05-${String(i + 1).padStart(2, '0')}`;
+      const imported = await importLog(library, { name, bytes }, { ...asked, date }, JOB);
       assert(imported.ok, `${name} is refused`);
     }
     library.write(() => multiply(library, listApproaches(library, null).length));
@@ -115,7 +148,7 @@ function askedOf(): ImportAsked {
     settings: {},
     judging: { standard: DEFAULT_STANDARD, stated: NOTHING_STATED },
     student: null,
-    date: '2026-05-01',
+    date: null,
   };
 }
 

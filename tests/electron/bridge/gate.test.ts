@@ -26,6 +26,13 @@ const services = (but: Partial<Services> = {}): Services => ({
   ...but,
 });
 
+const SCHOOL = {
+  measure: 'level',
+  filter: { standardKey: null, engineVersion: null, from: null, to: null, mix: {} },
+  groupBy: null,
+  isNamed: false,
+};
+
 const withStandards = (standards: readonly unknown[]) => ({ ...NO_NOTES, standards });
 
 describe('the gate', () => {
@@ -59,6 +66,10 @@ describe('the gate', () => {
       { revision: 0, notes: withStandards(Array.from({ length: 1001 }, () => ({ id: 's', text: '' }))) },
     ],
     ['readKept', { sha256: '../notes.json' }],
+    ['studentProgress', { studentId: '' }],
+    ['schoolProgress', { ...SCHOOL, groupBy: 'name' }],
+    ['schoolProgress', { ...SCHOOL, filter: { ...SCHOOL.filter, mix: { student: ['s'] } } }],
+    ['schoolProgress', { ...SCHOOL, filter: { ...SCHOOL.filter, from: '1 May' } }],
     ['readKept', { sha256: `${'a'.repeat(61)}/..` }],
     ['readKept', { sha256: 'A'.repeat(64) }],
     ['readKept', { sha256: `${HASH}\n` }],

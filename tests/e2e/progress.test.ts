@@ -1,0 +1,161 @@
+import { mkdtempSync, readFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { writeCourse } from '../support/library/course.ts';
+import { violationsIn } from './app-in-page.ts';
+import { flightsOfOneApp, soon } from './flights-page.ts';
+import { bare, pdfPages } from './pdf-pages.ts';
+
+/** A course of four, each with something of their own, brought in once. */
+const STUDENTS = ['Rowan Teal', 'Hazel Wren', 'Juniper Crane', 'Willow Dunlin'];
+const LESSONS = 6;
+const folder = mkdtempSync(join(tmpdir(), 'halfdot-course-'));
+const course = join(folder, 'Course');
+const userFolder = join(folder, 'user');
+const library = join(userFolder, 'library');
+
+const FLOWN = ['--target-airspeed', '90', '--conditions', 'simulated', '--runway', 'seen'];
+const flights = flightsOfOneApp(folder, userFolder, () => {
+  writeCourse(course, STUDENTS, LESSONS);
+  const facility = ['--facility', 'samples/petrelholm-ils-07.json'];
+  const whose = ['--student-from', 'folder', '--add-students', 'yes'];
+  halfdot('import', course, ...facility, ...whose, ...FLOWN, '--library', library);
+});
+const { app, press } = flights;
+let page: Page;
+beforeAll(() => {
+  page = flights.page;
+});
+
+function halfdot(...words: string[]): string {
+  const { status, stdout, stderr } = spawnSync(process.execPath, ['dist/halfdot.js', ...words], {
+    encoding: 'utf8',
+  });
+  expect(status, stderr).toBe(0);
+  return stdout;
+}
+
+const heading = () => page.getByRole('heading', { level: 1 }).textContent();
+const needs = (text: string) => page.locator('table.needs tbody tr').filter({ hasText: text });
+const card = (title: string) => page.getByRole('region', { name: title, exact: true });
+
+describe('a school', () => {
+  it('says first what most need, and who, without a name', async () => {
+    await press('Progress');
+    await page.locator('table.needs').waitFor();
+    expect(await heading()).toMatch(/ is to be practised by \d of 4 students/);
+    for (const name of STUDENTS) expect(await page.locator('table').getByText(name).count()).toBe(0);
+    expect(await needs('Student ').count()).toBe(4);
+    expect(await violationsIn(page, 'a school')).toEqual([]);
+  });
+
+  it('shows names where they are asked for: who needs what', async () => {
+    await page.getByLabel('Show names').check();
+    await needs('Juniper Crane').waitFor();
+    const flagged = async (name: string) => needs(name).locator('td.flagged').count();
+    const column = async (title: string) =>
+      (await page.locator('table.needs thead th').allTextContents()).indexOf(title);
+    expect(await flagged('Willow Dunlin')).toBe(0);
+    const airspeed = (await column('Airspeed on final')) - 1;
+    expect(await needs('Juniper Crane').locator('td').nth(airspeed).textContent()).toMatch(/▲ \d of 6/);
+    const localizer = (await column('Localizer on final')) - 1;
+    expect(await needs('Hazel Wren').locator('td').nth(localizer).textContent()).toMatch(/▲ \d of 6/);
+  });
+
+  it('is looked at by another criterion, in part, and in groups', async () => {
+    await page.getByLabel('Looked at by').selectOption('glidepath-final');
+    await page.getByRole('heading', { name: 'Glidepath on final over the lessons' }).waitFor();
+    // Drawn, and not only promised.
+    await soon(() => page.locator('.lesson-spread .recharts-line-dot').count()).toBe(LESSONS);
+    const rowan = page.locator('table.school-matrix tbody tr').filter({ hasText: 'Rowan Teal' });
+    const values = (await rowan.locator('td').allTextContents()).map((text) =>
+      Number(text.match(/[\d.]+/)![0]),
+    );
+    expect(values).toHaveLength(LESSONS);
+    expect(values[0]!).toBeGreaterThan(2 * values.at(-1)!);
+    await page.getByLabel('Groups side by side').selectOption('conditions');
+    await page.locator('table.groups').getByText('there is no other group').waitFor();
+    await page.getByLabel('To', { exact: true }).fill('2026-03-20');
+    await soon(() => page.locator('.school > p.aside').textContent()).toMatch(/^24 approaches of 4 students/);
+    await page.getByText('flown on other days than asked for').waitFor();
+    await page.getByLabel('To', { exact: true }).fill('');
+    expect(await violationsIn(page, 'a school in groups')).toEqual([]);
+  });
+});
+
+describe('a student', () => {
+  it('is opened from the table: what changed, criterion by criterion', async () => {
+    await needs('Rowan Teal').getByRole('button', { name: 'Rowan Teal' }).click();
+    await card('Glidepath on final').waitFor();
+    expect(await heading()).toMatch(
+      /^Over 12 approaches in 6 lessons, .* Rowan Teal .*improved in .*glidepath on final/,
+    );
+    expect(await card('Glidepath on final').textContent()).toMatch(
+      /[Bb]etter by 0\.\d+ of full scale a lesson/,
+    );
+    await soon(() => card('Glidepath on final').locator('.recharts-line-dot').count()).toBe(LESSONS);
+    await page
+      .locator('table.lesson-table tbody tr')
+      .nth(LESSONS - 1)
+      .waitFor();
+  });
+
+  it('has the last and the best approach on one sheet, and opens either', async () => {
+    const sheet = page.locator('.one-sheet svg.sheet');
+    await sheet.waitFor({ timeout: 30_000 });
+    expect(await page.locator('.one-sheet h2').textContent()).toMatch(/^The last approach/);
+    expect(await violationsIn(page, 'a student')).toEqual([]);
+    await page.locator('.one-sheet').getByRole('button', { name: 'Open its debrief' }).first().click();
+    await page.locator('h1.summary').waitFor();
+    await press('Progress');
+    await page.getByLabel('Open a student').selectOption('Rowan Teal');
+    await card('Level').waitFor();
+  });
+
+  it('agrees on a goal, which is reached and stands in the report', async () => {
+    await page.getByLabel('Agree on a goal').fill('Hold the glidepath to 200 ft');
+    await press('Keep the goal');
+    // Ticked once the library has kept it.
+    await page.getByLabel('Hold the glidepath to 200 ft').click();
+    await page.getByText(/^reached on/).waitFor();
+  });
+
+  it('is saved as a page that the command writes too, word for word', async () => {
+    const [download] = await Promise.all([page.waitForEvent('download'), press('Save the report')]);
+    expect(download.suggestedFilename()).toBe('Rowan Teal.progress.html');
+    const text = readFileSync(await download.path(), 'utf8');
+    expect(text).toContain('Hold the glidepath to 200 ft: reached on');
+    const written = halfdot('progress', '--student', 'Rowan Teal', '--format', 'html', '--library', library);
+    expect(text).toBe(written);
+  });
+
+  it('is printed as that page', async () => {
+    await page.evaluate(() => {
+      window.print = () => {};
+    });
+    await press('Print');
+    await page.emulateMedia({ media: 'print' });
+    const pages = pdfPages(await page.pdf({ format: 'A4' }));
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    await page.emulateMedia({ media: 'screen' });
+    expect(pages.length).toBeGreaterThanOrEqual(2);
+    expect(pages.length).toBeLessThanOrEqual(4);
+    expect(pages[0]).toContain(bare('Rowan Teal'));
+    expect(pages[0]).toContain(bare('Glidepath on final'));
+    expect(pages.join('')).toContain(bare('For training debrief only, never for navigation.'));
+    expect(await page.locator('.printed').count()).toBe(0);
+  });
+
+  it('reads in dark as well, and nothing complained', async () => {
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect(await violationsIn(page, 'a student in dark')).toEqual([]);
+    await press('All students');
+    await page.locator('table.needs').waitFor();
+    expect(await violationsIn(page, 'a school in dark')).toEqual([]);
+    await page.emulateMedia({ colorScheme: 'light' });
+    expect(app.complaints).toEqual([]);
+  });
+});
