@@ -1,33 +1,46 @@
+import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach } from 'vitest';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach } from 'vitest';
+import { NO_NOTES } from '../../electron/bridge/no-notes.ts';
+import { writeAtomically } from '../../electron/files/write-atomically.ts';
 import { launch } from './browser.ts';
-import { serveApp, type ServedApp } from './served-app.ts';
+import { serveAppIn, type ServedApp } from './served-app.ts';
 
 /** The app in a real Chromium, at the size of a small laptop. */
 export class AppInPage {
+  readonly userFolder: string;
   browser!: Browser;
   served!: ServedApp;
   page!: Page;
   /** Everything that went wrong in the page, and everything that it asked for. */
   complaints: string[] = [];
   requests: string[] = [];
-  readonly #serve: () => Promise<ServedApp>;
+  /** One for all pages: it holds their files compiled, and they themselves keep nothing in it. */
+  #context!: BrowserContext;
 
-  constructor(serve: () => Promise<ServedApp>) {
-    this.#serve = serve;
+  constructor(userFolder: string) {
+    this.userFolder = userFolder;
   }
 
-  /** A process of the app, and a page that shows it. */
-  async start(options: BrowserContextOptions = {}): Promise<Page> {
-    this.served = await this.#serve();
-    return this.open(options);
+  /** The browser, and a process of the app. */
+  async launch(): Promise<void> {
+    this.browser = await launch();
+    this.#context = await this.browser.newContext({ viewport: { width: 1280, height: 800 } });
+    this.served = await serveAppIn(this.userFolder);
+  }
+
+  /** A process of the app, which knows nothing but what is in the user's folder, and a page that shows it. */
+  async start(): Promise<Page> {
+    this.served = await serveAppIn(this.userFolder);
+    return this.open();
   }
 
   /** A page of its own, its samples there to be pressed. */
-  async open(options: BrowserContextOptions = {}): Promise<Page> {
-    const context = await this.browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
-    this.page = await context.newPage();
+  async open(): Promise<Page> {
+    this.page = await this.#context.newPage();
     this.complaints = complaintsOf(this.page);
     this.requests = [];
     const { requests } = this;
@@ -36,30 +49,44 @@ export class AppInPage {
     return this.page;
   }
 
-  /** The same app in another page; what was open in the one before is gone. */
-  async reopen(options: BrowserContextOptions): Promise<Page> {
-    await this.page.context().close();
-    return this.open(options);
+  /** A page that finds nothing of what others have left: their statements, facilities, standards, copies of logs. */
+  async openAfresh(): Promise<Page> {
+    await this.#closePages();
+    forgetAll(this.userFolder);
+    return this.open();
   }
 
   async stop(): Promise<void> {
-    await this.page.context().close();
+    await this.#closePages();
     await this.served.stop();
+  }
+
+  async #closePages(): Promise<void> {
+    await Promise.all(this.#context.pages().map((page) => page.close()));
   }
 }
 
-/** One for each test of a file, started before it and stopped behind it; the browser is one for all. */
-export function appForEachTest(serve: () => Promise<ServedApp> = serveApp): AppInPage {
-  const app = new AppInPage(serve);
-  beforeAll(async () => {
-    app.browser = await launch();
-  }, 300_000);
-  afterAll(() => app.browser?.close());
+/** The app for all tests of a file, each with a page and a user of its own; browser and process are one for all. */
+export function appForEachTest(): AppInPage {
+  const app = new AppInPage(mkdtempSync(join(tmpdir(), 'halfdot-user-')));
+  beforeAll(() => app.launch(), 300_000);
   beforeEach(async () => {
-    await app.start();
+    await app.openAfresh();
   }, 120_000);
-  afterEach(() => app.stop(), 60_000);
+  afterAll(async () => {
+    await app.stop();
+    await app.browser.close();
+    rmSync(app.userFolder, { recursive: true, force: true });
+  }, 60_000);
   return app;
+}
+
+/** Empties a user's folder under a running app, which takes notes that another process wrote for the user's. */
+function forgetAll(userFolder: string): void {
+  const notes = writeAtomically(join(userFolder, 'notes.json'), JSON.stringify(NO_NOTES));
+  if (!notes.ok) throw new Error(notes.refusal.message);
+  for (const name of readdirSync(userFolder))
+    if (name !== 'notes.json') rmSync(join(userFolder, name), { recursive: true });
 }
 
 /** Shows an app in a page, its samples there to be pressed. */

@@ -36,7 +36,7 @@ const said = () => page.locator('.recognised pre.page');
 const rowOf = (header: string) =>
   page.locator('table.columns tr', { has: page.getByRole('rowheader', { name: header, exact: true }) });
 const notes = () =>
-  JSON.parse(readFileSync(join(app.served.userFolder, 'notes.json'), 'utf8')) as {
+  JSON.parse(readFileSync(join(app.userFolder, 'notes.json'), 'utf8')) as {
     mappings: object;
     units?: Record<string, Record<string, string>>;
   };

@@ -26,7 +26,7 @@ const said = (label: string) =>
   );
 const fact = (words: string) => page.locator('.facts div', { hasText: words }).locator('dd').textContent();
 const notes = () =>
-  JSON.parse(readFileSync(join(app.served.userFolder, 'notes.json'), 'utf8')) as {
+  JSON.parse(readFileSync(join(app.userFolder, 'notes.json'), 'utf8')) as {
     facilities: { id: string; text: string }[];
     drafts?: Record<string, string>;
   };

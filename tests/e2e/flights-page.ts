@@ -2,8 +2,6 @@ import { rmSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect } from 'vitest';
 import { AppInPage } from './app-in-page.ts';
-import { launch } from './browser.ts';
-import { serveAppIn } from './served-app.ts';
 
 /** The list of flights in the page that is shown, and what is done with it. */
 class FlightsPage {
@@ -32,11 +30,11 @@ export const soon = <T>(value: () => T) => expect.poll(value, { timeout: 20_000 
  * the folder, which goes when they have ended.
  */
 export function flightsOfOneApp(folder: string, userFolder: string, prepare: () => void): FlightsPage {
-  const app = new AppInPage(() => serveAppIn(userFolder));
+  const app = new AppInPage(userFolder);
   beforeAll(async () => {
     prepare();
-    app.browser = await launch();
-    await app.start();
+    await app.launch();
+    await app.open();
   }, 300_000);
   afterAll(async () => {
     await app.stop();

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { beforeEach, expect, it } from 'vitest';
 import { appForEachTest, showApp } from './app-in-page.ts';
+import { serveApp } from './served-app.ts';
 
 const app = appForEachTest();
 let page: Page;
@@ -38,16 +39,18 @@ it('a view that cannot be fetched says so, and what is open stays', async () => 
 });
 
 it('a debrief can be saved and printed when the host was ended, and nothing that is open is lost', async () => {
+  const served = await serveApp();
+  page = await app.browser.newPage();
   await page.addInitScript(
     "globalThis.print = () => { globalThis.printed = document.querySelector('.printed') }",
   );
   const finished: string[] = [];
   page.on('requestfinished', (request) => finished.push(request.url()));
-  await page.reload();
+  await showApp(page, served);
   await openSample();
   for (const part of ['hand-over-html', 'print-hand-over', 'standards-view'])
     await expect.poll(() => finished.some((url) => url.includes(part))).toBe(true);
-  await app.served.stop();
+  await served.stop();
   const coming = page.waitForEvent('download');
   await press('Save the page');
   expect((await coming).suggestedFilename()).toBe('first-approach.debrief.html');
@@ -57,4 +60,5 @@ it('a debrief can be saved and printed when the host was ended, and nothing that
   await page.getByRole('table').first().waitFor();
   await press('first-approach.csv');
   await page.locator('h1.summary').waitFor();
+  await page.close();
 });

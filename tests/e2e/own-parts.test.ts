@@ -16,7 +16,7 @@ const file = () => page.getByLabel('Its file, as the JSON text that it is');
 const choice = () => page.getByLabel('Facility', { exact: true });
 const chosen = () => choice().locator('option:checked').textContent();
 const told = () => page.locator('pre.page').first().textContent();
-const notes = () => JSON.parse(readFileSync(join(app.served.userFolder, 'notes.json'), 'utf8')) as Notes;
+const notes = () => JSON.parse(readFileSync(join(app.userFolder, 'notes.json'), 'utf8')) as Notes;
 
 async function bringInMine(): Promise<void> {
   await press('Facilities');

@@ -1,8 +1,7 @@
-import { readdirSync, readFileSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { BrowserContextOptions, Page } from 'playwright-core';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { beforeEach, describe, expect, it } from 'vitest';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import { appForEachTest, showApp, violationsIn } from './app-in-page.ts';
 import { serveAppIn } from './served-app.ts';
@@ -11,21 +10,17 @@ const LOG = 'samples/first-approach.csv';
 /** The machine that tests may be doing something else as well. */
 const soon = <T>(value: () => T) => expect.poll(value, { timeout: 20_000 });
 
-let userFolder: string;
-beforeEach(() => {
-  userFolder = mkdtempSync(join(tmpdir(), 'halfdot-user-'));
-});
-afterEach(() => rmSync(userFolder, { recursive: true, force: true }));
-const app = appForEachTest(() => serveAppIn(userFolder));
+const app = appForEachTest();
+const { userFolder } = app;
 let page: Page;
 beforeEach(() => {
   page = app.page;
 });
 
 /** A process of its own: nothing is remembered but what is on the disk. */
-async function again(options: BrowserContextOptions = {}): Promise<void> {
+async function again(): Promise<void> {
   await app.stop();
-  page = await app.start(options);
+  page = await app.start();
 }
 
 const open = (...files: (string | { name: string; mimeType: string; buffer: Buffer })[]) =>
@@ -266,7 +261,8 @@ describe('the list', () => {
       await opened();
       await say('Target airspeed on final, kt', '90');
       await soon(() => notes().recents[0]?.stated?.targetAirspeedKt).toBe(90);
-      await again({ colorScheme });
+      await again();
+      await page.emulateMedia({ colorScheme });
       const wrong: string[] = [];
       const look = async (view: string) => {
         wrong.push(...(await violationsIn(page, view)));

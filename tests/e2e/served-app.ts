@@ -6,7 +6,6 @@ import { join } from 'node:path';
 /** The app as `npm start` serves it, with a folder of its own for what is the user's. */
 export interface ServedApp {
   readonly address: string;
-  readonly userFolder: string;
   /** Resolves with the exit status when it ends by itself. */
   readonly ended: Promise<number | null>;
   stop(): Promise<void>;
@@ -33,7 +32,6 @@ export async function serveAppIn(userFolder: string, ...files: string[]): Promis
   const address = await firstLine(child);
   return {
     address,
-    userFolder,
     ended,
     stop: async () => {
       if (child.exitCode === null) process.kill(-child.pid!, 'SIGINT');

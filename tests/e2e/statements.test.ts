@@ -18,7 +18,7 @@ const openSample = async (name: string) => {
   await page.locator('h1.summary').waitFor();
 };
 const notes = () =>
-  JSON.parse(readFileSync(join(app.served.userFolder, 'notes.json'), 'utf8')) as {
+  JSON.parse(readFileSync(join(app.userFolder, 'notes.json'), 'utf8')) as {
     standards: { id: string; text: string }[];
     settings: { standard: string };
   };
@@ -293,7 +293,7 @@ describe('every view of it', () => {
   it.each(['light', 'dark'] as const)(
     'has nothing that axe finds wrong, in %s',
     async (colorScheme) => {
-      page = await app.reopen({ colorScheme });
+      await page.emulateMedia({ colorScheme });
       const wrong: string[] = [];
       const look = async (view: string) => {
         wrong.push(...(await violationsIn(page, view)));
