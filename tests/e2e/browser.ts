@@ -12,7 +12,7 @@ const PLACES = [
 ];
 
 /** An installed Chromium; where none is and the machine is Debian's and ours, its own is installed. */
-function chromiumPath(): string {
+export function chromiumPath(): string {
   const found = PLACES.find((path) => path !== '' && existsSync(path));
   if (found) return found;
   if (existsSync('/usr/bin/apt-get') && process.getuid?.() === 0) {
