@@ -2,8 +2,10 @@ import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { chromium, type Browser } from 'playwright-core';
 
+const SHELL = '/usr/bin/chromium-headless-shell';
 const PLACES = [
   process.env['HALFDOT_CHROMIUM'] ?? '',
+  SHELL,
   '/usr/bin/chromium',
   '/usr/bin/chromium-browser',
   '/usr/bin/google-chrome',
@@ -11,14 +13,17 @@ const PLACES = [
   'C:/Program Files/Google/Chrome/Application/chrome.exe',
 ];
 
-/** An installed Chromium; where none is and the machine is Debian's and ours, its own is installed. */
+/**
+ * An installed Chromium; where none is and the machine is Debian's and ours, its own is installed. Best is the one
+ * without windows: the same pages by the same engine, and a third less work than with an unseen window's own controls.
+ */
 export function chromiumPath(): string {
   const found = PLACES.find((path) => path !== '' && existsSync(path));
   if (found) return found;
   if (existsSync('/usr/bin/apt-get') && process.getuid?.() === 0) {
     execFileSync('apt-get', ['update', '-qq'], { stdio: 'ignore' });
-    execFileSync('apt-get', ['install', '-y', '-qq', 'chromium'], { stdio: 'ignore' });
-    if (existsSync('/usr/bin/chromium')) return '/usr/bin/chromium';
+    execFileSync('apt-get', ['install', '-y', '-qq', 'chromium-headless-shell'], { stdio: 'ignore' });
+    if (existsSync(SHELL)) return SHELL;
   }
   throw new Error('No Chromium was found: install one, or name it by HALFDOT_CHROMIUM.');
 }
