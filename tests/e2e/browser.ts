@@ -1,4 +1,4 @@
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { chromium, type Browser } from 'playwright-core';
 
@@ -22,10 +22,18 @@ export function chromiumPath(): string {
   if (found) return found;
   if (existsSync('/usr/bin/apt-get') && process.getuid?.() === 0) {
     execFileSync('apt-get', ['update', '-qq'], { stdio: 'ignore' });
-    execFileSync('apt-get', ['install', '-y', '-qq', 'chromium-headless-shell'], { stdio: 'ignore' });
-    if (existsSync(SHELL)) return SHELL;
+    for (const [name, path] of [
+      ['chromium-headless-shell', SHELL],
+      ['chromium', '/usr/bin/chromium'],
+    ] as const)
+      if (isInstalled(name) && existsSync(path)) return path;
   }
   throw new Error('No Chromium was found: install one, or name it by HALFDOT_CHROMIUM.');
+}
+
+/** False where this Debian has no such package. */
+function isInstalled(name: string): boolean {
+  return spawnSync('apt-get', ['install', '-y', '-qq', name], { stdio: 'ignore' }).status === 0;
 }
 
 export function launch(): Promise<Browser> {
