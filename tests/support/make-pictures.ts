@@ -3,7 +3,10 @@ import { execFileSync } from 'node:child_process';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import type { Locator, Page } from 'playwright-core';
 import { launch } from '../e2e/browser.ts';
+import { serveAppIn } from '../e2e/served-app.ts';
+import { writeCourse } from './library/course.ts';
 import { optionsOf } from './samples/sample-options.ts';
 
 /**
@@ -19,6 +22,7 @@ try {
   mkdirSync(PICTURES, { recursive: true });
   await picture('went-around.csv', 'sheet.png', { width: 1040, height: 900, only: 'svg.sheet' });
   await picture('first-approach.csv', 'hand-over.png', { width: 860, height: 1060, only: null });
+  await progressPicture('progress.png', { width: 1180, height: 640 });
 } finally {
   await browser.close();
   rmSync(folder, { recursive: true });
@@ -29,6 +33,27 @@ interface Size {
   readonly height: number;
   /** What of the page is shown; null is what a screen of that size shows of it. */
   readonly only: string | null;
+}
+
+/** A student's page in the app, of a course that is flown for it. */
+async function progressPicture(name: string, viewport: { width: number; height: number }): Promise<void> {
+  const course = join(folder, 'course');
+  writeCourse(course, ['Rowan Teal'], 10);
+  const library = join(folder, 'user', 'library');
+  const flown = ['--target-airspeed', '90', '--conditions', 'simulated', '--runway', 'seen'];
+  const whose = ['--student', 'Rowan Teal', '--facility', 'samples/petrelholm-ils-07.json'];
+  const words = ['dist/halfdot.js', 'import', course, ...whose, ...flown, '--library', library];
+  execFileSync(process.execPath, words, { stdio: 'ignore' });
+  const app = await serveAppIn(join(folder, 'user'));
+  const context = await browser.newContext({ viewport, deviceScaleFactor: 1, colorScheme: 'light' });
+  const page = await context.newPage();
+  await page.goto(app.address);
+  await page.getByRole('button', { name: 'Progress', exact: true }).click();
+  await page.getByLabel('Open a student').selectOption('Rowan Teal');
+  await page.locator('.one-sheet svg.sheet').waitFor();
+  await shot(page, name);
+  await context.close();
+  await app.stop();
 }
 
 async function picture(sample: string, name: string, { width, height, only }: Size): Promise<void> {
@@ -46,9 +71,13 @@ async function picture(sample: string, name: string, { width, height, only }: Si
   });
   const page = await context.newPage();
   await page.goto(pathToFileURL(file).href);
-  const path = join(PICTURES, name);
-  await (only === null ? page.screenshot({ path }) : page.locator(only).screenshot({ path }));
+  await shot(only === null ? page : page.locator(only), name);
   await context.close();
+}
+
+async function shot(what: Page | Locator, name: string): Promise<void> {
+  const path = join(PICTURES, name);
+  await what.screenshot({ path });
   const { size } = statSync(path);
   if (size > MOST_BYTES) throw new Error(`${path} has ${size} bytes, and may have ${MOST_BYTES}`);
 }

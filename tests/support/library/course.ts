@@ -37,7 +37,7 @@ const DRIFTS: PilotSkill = {
 };
 
 /** A course of invented students, of whom each has something of their own. */
-export const COURSE: Readonly<Record<string, Course>> = {
+const COURSE: Readonly<Record<string, Course>> = {
   'Rowan Teal': { from: CHASES, to: TIDY },
   'Hazel Wren': { from: DRIFTS, to: DRIFTS },
   'Juniper Crane': { from: FAST, to: FAST },
