@@ -15,15 +15,18 @@ export function lineBlock(line: ProgressLine): string[] {
     ...indentedLines('', head),
     ...seriesOf(line).flatMap((series) => indentedLines('    ', series)),
     ...indentedLines('    ', `${countWords(line)}.`),
-    ...line.gates
-      .filter(({ verdicts }) => totalOf(verdicts) > 0)
-      .flatMap(({ gate, verdicts }) =>
-        indentedLines('    ', `At ${GATES[gate]}: ${verdictWords(verdicts, ['stable', 'not stable'])}.`),
-      ),
+    ...gateSentences(line).flatMap((sentence) => indentedLines('    ', sentence)),
     ...line.notMeasured.flatMap(({ why, approaches }) =>
       indentedLines('    ', `${approaches} without RMS: ${why}.`),
     ),
   ];
+}
+
+/** What was said at each gate, where anything was. */
+export function gateSentences({ gates }: Pick<ProgressLine, 'gates'>): string[] {
+  return gates
+    .filter(({ verdicts }) => totalOf(verdicts) > 0)
+    .map(({ gate, verdicts }) => `At ${GATES[gate]}: ${verdictWords(verdicts, ['stable', 'not stable'])}.`);
 }
 
 const GATES = { 'gate-1000': '1,000 ft', 'gate-500': '500 ft' } as const;

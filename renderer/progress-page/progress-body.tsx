@@ -1,4 +1,5 @@
 import type { Progress, ProgressLine } from '../../core/progress/progress.ts';
+import { gateSentences } from '../../core/progress/line-block.ts';
 import { comparedSentence, goalWords, progressSentence } from '../../core/progress/sentences.ts';
 import { trendSentence } from '../../core/progress/trend-words.ts';
 import { plotOf } from '../plots/plot-of.ts';
@@ -62,6 +63,9 @@ function LineFigure({
       </figcaption>
       <LessonPlotFigure plot={plot} title={line.title} />
       <p>{trendSentence(line)}</p>
+      {gateSentences(line).map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
     </figure>
   );
 }

@@ -3,6 +3,7 @@ import type { AppState } from '../state/app-state.ts';
 import { logsAmong } from '../state/logs-among.ts';
 import type { Session } from '../state/session.ts';
 import { Tick } from './fields.tsx';
+import { OpenStudent } from './open-student.tsx';
 import { RecentList } from './recent-list.tsx';
 
 /** What can be done first: open a log, go on with one opened lately, or try a sample. */
@@ -30,6 +31,7 @@ export function StartView({ state, session }: { readonly state: AppState; readon
         />
       </section>
       <div>
+        <Students state={state} session={session} />
         <RecentList state={state} session={session} />
         <section aria-labelledby="samples-heading">
           <h2 id="samples-heading">Or try a sample</h2>
@@ -49,5 +51,17 @@ export function StartView({ state, session }: { readonly state: AppState; readon
         </section>
       </div>
     </div>
+  );
+}
+
+/** A student of the library, where there is one. */
+function Students({ state, session }: { readonly state: AppState; readonly session: Session }) {
+  const students = state.library.overview?.students ?? [];
+  if (students.length === 0) return null;
+  return (
+    <section aria-labelledby="student-heading">
+      <h2 id="student-heading">Or go on with a student</h2>
+      <OpenStudent students={students} session={session} />
+    </section>
   );
 }

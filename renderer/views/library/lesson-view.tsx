@@ -38,7 +38,17 @@ export function LessonView({ id, state, session }: Props) {
         <Heading place={heading}>
           {lesson.student ?? 'Nobody yet'}, {lesson.date}
         </Heading>
-        {back}
+        <div className="row">
+          {lesson.student_id === null ? null : (
+            <Button
+              className="button"
+              onPress={() => session.store.dispatch({ do: 'student', studentId: lesson.student_id! })}
+            >
+              All lessons together
+            </Button>
+          )}
+          {back}
+        </div>
       </div>
       {problem === null ? null : <ReadBefore problem={problem} again={again} />}
       <div className="lesson-parts">

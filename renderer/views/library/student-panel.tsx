@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { Button } from 'react-aria-components';
 import type { Overview } from '../../../electron/bridge/library-calls.ts';
 import type { Output } from '../../../electron/bridge/calls.ts';
 import type { Session } from '../../state/session.ts';
@@ -40,6 +41,9 @@ export function StudentPanel({ id, overview, session, deleted }: Props) {
         {name}: {what}
         {last === null ? '' : `, last on ${last}`}.
       </span>
+      <Button className="button" onPress={() => session.store.dispatch({ do: 'student', studentId: id })}>
+        Lessons of {name} together
+      </Button>
       <Asked
         words={`Delete ${name}…`}
         question={`Delete ${name} with ${what}, for good?${copies} Backups and exports keep what they hold, also those made here.`}

@@ -10,6 +10,7 @@ import {
 } from 'recharts';
 import type { Progress, ProgressLine } from '../../../core/progress/progress.ts';
 import { dayOf } from '../../../core/progress/sentences.ts';
+import { gateSentences } from '../../../core/progress/line-block.ts';
 import { trendSentence } from '../../../core/progress/trend-words.ts';
 import { AXIS, DOT } from './chart-parts.ts';
 import { plotOf, type LessonPlot, type LessonPoint } from '../../plots/plot-of.ts';
@@ -29,7 +30,12 @@ export function LineCard({ line, lessons }: Props) {
       <h2>{line.title}</h2>
       <p className="aside">{unitWords(line)}</p>
       {isAny ? <LessonChart plot={plot} title={line.title} /> : <p className="aside">No lesson tells it.</p>}
-      <p className="trend">{trendSentence(line)}</p>
+      <p>{trendSentence(line)}</p>
+      {gateSentences(line).map((sentence) => (
+        <p key={sentence} className="aside">
+          {sentence}
+        </p>
+      ))}
     </section>
   );
 }

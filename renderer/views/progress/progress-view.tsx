@@ -1,13 +1,18 @@
 import { useRef, useState } from 'react';
+import { Button } from 'react-aria-components';
 import { needsSentence } from '../../../core/progress/school/needs-by-criterion.ts';
 import type { SchoolAsked } from '../../../core/progress/school/school-page.ts';
+import { schoolCsv } from '../../../core/progress/school/school-csv.ts';
+import type { School } from '../../../core/progress/school/school.ts';
 import type { AppState } from '../../state/app-state.ts';
 import type { Session } from '../../state/session.ts';
-import { Choice, Tick } from '../fields.tsx';
+import { download } from '../../state/download.ts';
+import { Tick } from '../fields.tsx';
 import { Heading } from '../library/heading.tsx';
 import { UnopenedLibrary } from '../library/unopened-library.tsx';
 import { ReadBefore, Unread } from '../unread.tsx';
 import { useAnswer } from '../use-answer.ts';
+import { OpenStudent } from '../open-student.tsx';
 import { SchoolControls } from './school-controls.tsx';
 import { SchoolPageView } from './school-page-view.tsx';
 
@@ -46,17 +51,13 @@ function Opened({ state, session }: Props) {
         <Heading place={heading}>
           {page === null ? 'Progress' : needsSentence(page.needs, page.measures)}
         </Heading>
-        {students.length === 0 ? null : (
-          <Choice words="Open a student" value="" choose={(id) => id !== '' && open(id)}>
-            <option value="">choose …</option>
-            {students.map(({ id, name }) => (
-              <option key={id} value={id}>
-                {name}
-              </option>
-            ))}
-          </Choice>
-        )}
+        <OpenStudent students={students} session={session} />
         <Tick words="Show names" value={asked.isNamed} say={(isNamed) => change({ isNamed })} />
+        {page?.school.compared ? (
+          <Button className="button" onPress={() => saveTable(page.school)}>
+            Save as CSV
+          </Button>
+        ) : null}
       </div>
       {problem === null ? null : <ReadBefore problem={problem} again={again} />}
       {page === null ? (
@@ -69,6 +70,12 @@ function Opened({ state, session }: Props) {
       )}
     </div>
   );
+}
+
+/** With the names that are shown, or without. */
+function saveTable(school: School): void {
+  const name = `School by ${school.measure.id}`;
+  download(name, { ending: 'csv', type: 'text/csv', text: schoolCsv(school) });
 }
 
 /** Until the first answer, and where nothing was ever judged. */
