@@ -9,6 +9,7 @@ import { airOf } from './air.ts';
 import { criterionDebrief, spanDebrief } from './criterion-debrief.ts';
 import type { ApproachDebrief, DebriefStated } from './debrief.ts';
 import { eventDebriefs } from './event-debrief.ts';
+import { findFindings } from './findings/find-findings.ts';
 import { measuresDebrief } from './measures-debrief.ts';
 import { segmentDebrief } from './segment-debrief.ts';
 import { stabilityDebrief } from './stability-debrief.ts';
@@ -19,6 +20,7 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
   const { flown, approach, stated } = sitting;
   const measures = wholeMeasures(flown, approach, variationDeg);
   const air = airOf(sitting, variationDeg);
+  const issues = facilityDoubts(flown, approach, measures.rollout);
   const told = {
     index,
     kind: approach.kind,
@@ -28,8 +30,7 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
     events: eventDebriefs(flown, approach),
     measures: measuresDebrief(measures, approach, air.noWind),
     stated: statedDebrief(stated),
-    issues: facilityDoubts(flown, approach, measures.rollout),
-    findings: [],
+    issues,
   };
   if (approach.kind !== 'approach')
     return {
@@ -40,6 +41,7 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
       summary: passSummary(approach),
       grade: null,
       notGradedBecause: `not graded: ${approach.why!}`,
+      findings: [],
     };
   const judgement = judgeApproach(sitting);
   const graded = gradeOf(judgement);
@@ -52,6 +54,7 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
     ),
     summary: summaryOf(sitting, judgement),
     ...gradeDebrief(graded),
+    findings: findFindings({ sitting, judgement, measures }, issues),
   };
 }
 

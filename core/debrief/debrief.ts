@@ -102,7 +102,24 @@ export interface ApproachDebrief {
   readonly notGradedBecause: string | null;
   /** What this landing says against the facility as it was entered: to be settled before a grade is believed. */
   readonly issues: readonly Issue[];
-  readonly findings: readonly never[];
+  /** Faults first, each kind by consequence. */
+  readonly findings: readonly DebriefFinding[];
+}
+
+/** What an instructor would say of one thing that was flown, where the log tells it for sure. */
+export interface DebriefFinding {
+  readonly id: string;
+  readonly kind: 'fault' | 'praise';
+  /** From 1 within its kind; what ranks beyond 3 is folded away where it is shown. */
+  readonly rank: number;
+  readonly title: string;
+  readonly text: string;
+  /** One exercise; null for praise. */
+  readonly practise: string | null;
+  /** The numbers that it stands on, each with its unit in its name. */
+  readonly evidence: Readonly<Record<string, number>>;
+  readonly fromUtc: string;
+  readonly toUtc: string;
 }
 
 export interface DebriefEvent {

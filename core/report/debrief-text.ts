@@ -1,6 +1,7 @@
 import type { ApproachDebrief, Debrief, DebriefEvent } from '../debrief/debrief.ts';
 import { criteriaLines, notAssessedLines, stabilityLines } from './criterion-lines.ts';
 import { eventLine } from './event-lines.ts';
+import { findingLines } from './finding-lines.ts';
 import { gradeLines } from './grade-lines.ts';
 import { measureLines } from './measure-lines.ts';
 import { dayAndClock } from './plain-words.ts';
@@ -49,6 +50,7 @@ function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: bo
   return [
     ...(several ? [[heading, '-'.repeat(heading.length)]] : []),
     pageLines(summary),
+    findingLines(approach),
     approach.issues.flatMap(({ message, tip }) => pageLines(`Check the facility first: ${message} ${tip}`)),
     criteriaLines(approach),
     stabilityLines(approach.stability),

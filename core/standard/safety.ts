@@ -7,7 +7,7 @@ import { finalOf, halfWidthsIn, moment, recordedIn, withoutInstructor, type Case
 import { glidepathOnFinal, localizerOnFinal } from './counting.ts';
 import { fallsToS } from './falling.ts';
 import { gateDatumFt } from './gate-datum.ts';
-import type { CriterionJudgement, GateJudgement } from './judgement.ts';
+import type { CriterionJudgement, GateJudgement, ItemFinding } from './judgement.ts';
 import { BLIND_DESCENT_S, decidingOff, descentBelowS } from './minimums.ts';
 import { seconds } from './words.ts';
 
@@ -57,8 +57,17 @@ function sure(halfWidths: readonly Polyline[]): string {
   return halfWidths.some(({ value }) => value.some((half) => half > 0)) ? 'at least ' : '';
 }
 
-/** A needle, sink or below-Vref item failed at 500 ft and the approach was continued through 300 ft. */
 function unstableAndContinued(sitting: Case, gates: readonly GateJudgement[]): string[] {
+  const failed = continuedWith(sitting, gates);
+  if (failed.length === 0) return [];
+  return [`${failed.map(({ item }) => item).join(' and ')} outside at 500 ft, and continued through 300 ft`];
+}
+
+/**
+ * The needle, sink and below-Vref items that failed at 500 ft where the approach was continued through 300 ft; none
+ * where it was not, for sure.
+ */
+export function continuedWith(sitting: Case, gates: readonly GateJudgement[]): readonly ItemFinding[] {
   const gate = gates.find((found) => found.gate === 'gate-500')!;
   const failed = gate.items.filter(({ item, verdict, measured, limit }) => {
     if (verdict !== 'not-met' || item === 'bank') return false;
@@ -68,8 +77,7 @@ function unstableAndContinued(sitting: Case, gates: readonly GateJudgement[]): s
   if (failed.length === 0) return [];
   // Only what holds with the aircraft all of the error higher is proven.
   const highestFt = decidingOff(sitting.flown, 1);
-  if (!continuedThrough(sitting, gate.timeS!, LOW_FT, highestFt)) return [];
-  return [`${failed.map(({ item }) => item).join(' and ')} outside at 500 ft, and continued through 300 ft`];
+  return continuedThrough(sitting, gate.timeS!, LOW_FT, highestFt) ? failed : [];
 }
 
 /** Whether the aircraft came down through a height above the datum before any missed approach was begun. */

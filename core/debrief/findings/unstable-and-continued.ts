@@ -1,0 +1,59 @@
+import { continuedWith } from '../../standard/safety.ts';
+import type { GateItem } from '../../standard/judgement.ts';
+import { whole } from '../../units/whole.ts';
+import { listed, scaleFraction, sideWords } from './say.ts';
+import { threshold, type Evidence, type FindingRule } from './rule.ts';
+
+const THRESHOLDS = {
+  gate: threshold(500, 'ft', "the standard's own gate and limits (its verdict, proven)"),
+  continuedThrough: threshold(300, 'ft', 'as for level 1: by then a go-around would have been begun (ours)'),
+};
+
+/** The names of what is told by which item of a gate. */
+const KEYS: Readonly<Record<GateItem, string>> = {
+  localizer: 'localizerFullScale',
+  glidepath: 'glidepathFullScale',
+  airspeed: 'airspeedOffKt',
+  sink: 'sinkFpm',
+  bank: 'bankDeg',
+};
+
+export const UNSTABLE_AND_CONTINUED: FindingRule = {
+  id: 'unstable-and-continued',
+  kind: 'fault',
+  title: 'Not stable at 500 ft, and continued',
+  thresholds: THRESHOLDS,
+  stoodOff: null,
+  byHand: false,
+  coveredBy: [],
+  find: ({ sitting, judgement }) => {
+    const failed = continuedWith(sitting, judgement.gates);
+    const gate = judgement.gates.find((found) => found.gate === 'gate-500')!;
+    if (failed.length === 0 || gate.timeS === null) return null;
+    const evidence = Object.fromEntries(failed.map(({ item, measured }) => [KEYS[item], measured!]));
+    return { startS: gate.timeS, endS: Math.min(gate.timeS + 20, sitting.approach.endS), evidence };
+  },
+  text: (evidence) =>
+    `You passed 500 ft ${listed(itemWords(evidence))}, and went on below 300 ft. Not stable at 500 ft means going around, ` +
+    'then and there.',
+  practise:
+    'Say "stable" or "going around" aloud at 500 ft on every approach, and fly three on which the instructor spoils one item ' +
+    'shortly before.',
+};
+
+function itemWords({ localizerFullScale, glidepathFullScale, airspeedOffKt, sinkFpm }: Evidence): string[] {
+  return [
+    ...(localizerFullScale === undefined
+      ? []
+      : [
+          `${scaleFraction(localizerFullScale)} ${sideWords(localizerFullScale, 'localizer')} of the localizer`,
+        ]),
+    ...(glidepathFullScale === undefined
+      ? []
+      : [
+          `${scaleFraction(glidepathFullScale)} ${sideWords(glidepathFullScale, 'glidepath')} on the glidepath`,
+        ]),
+    ...(sinkFpm === undefined ? [] : [`sinking ${whole(sinkFpm)} ft/min`]),
+    ...(airspeedOffKt === undefined ? [] : [`${whole(Math.abs(airspeedOffKt))} kt below Vref`]),
+  ];
+}
