@@ -10,6 +10,7 @@ import { criterionDebrief, spanDebrief } from './criterion-debrief.ts';
 import type { ApproachDebrief, DebriefStated } from './debrief.ts';
 import { eventDebriefs } from './event-debrief.ts';
 import { findFindings } from './findings/find-findings.ts';
+import { withRemarks } from './findings/remarks.ts';
 import { measuresDebrief } from './measures-debrief.ts';
 import { segmentDebrief } from './segment-debrief.ts';
 import { stabilityDebrief } from './stability-debrief.ts';
@@ -54,7 +55,11 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
     ),
     summary: summaryOf(sitting, judgement),
     ...gradeDebrief(graded),
-    findings: findFindings({ sitting, judgement, measures }, issues),
+    findings: withRemarks(
+      findFindings({ sitting, judgement, measures }, issues),
+      told.startUtc,
+      stated.remarks,
+    ),
   };
 }
 
@@ -64,6 +69,8 @@ function gradeDebrief(graded: Grade | NotGraded): Pick<ApproachDebrief, 'grade' 
   return { grade, notGradedBecause: null };
 }
 
-function statedDebrief({ instructorFlew, ...stated }: Stated): DebriefStated {
-  return { ...stated, instructorFlew: instructorFlew.map(spanDebrief) };
+/** Remarks stand with the findings that they are about. */
+function statedDebrief(stated: Stated): DebriefStated {
+  const { instructorFlew, remarks: _, ...others } = stated;
+  return { ...others, instructorFlew: instructorFlew.map(spanDebrief) };
 }

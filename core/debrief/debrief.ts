@@ -5,9 +5,12 @@ import type { Issue } from '../issue/issue.ts';
 import type { GateItem, Verdict } from '../standard/judgement.ts';
 import type { CoveredTask, SourceStatus } from '../standard/standard.ts';
 import type { Allowance, Stated } from '../standard/stated.ts';
+import type { DebriefFinding } from './debrief-finding.ts';
 import type { ErrorSource } from '../track/position-error.ts';
 import type { ReceiverKind } from '../track/receiver.ts';
 import type { AltitudeSource } from '../track/track.ts';
+
+export type { DebriefFinding } from './debrief-finding.ts';
 
 /** Sentences for what an object leaves null, by key. */
 export type Unknown = Readonly<Record<string, string>>;
@@ -104,22 +107,6 @@ export interface ApproachDebrief {
   readonly issues: readonly Issue[];
   /** Faults first, each kind by consequence. */
   readonly findings: readonly DebriefFinding[];
-}
-
-/** What an instructor would say of one thing that was flown, where the log tells it for sure. */
-export interface DebriefFinding {
-  readonly id: string;
-  readonly kind: 'fault' | 'praise';
-  /** From 1 within its kind; what ranks beyond 3 is folded away where it is shown. */
-  readonly rank: number;
-  readonly title: string;
-  readonly text: string;
-  /** One exercise; null for praise. */
-  readonly practise: string | null;
-  /** The numbers that it stands on, each with its unit in its name. */
-  readonly evidence: Readonly<Record<string, number>>;
-  readonly fromUtc: string;
-  readonly toUtc: string;
 }
 
 export interface DebriefEvent {
@@ -292,7 +279,7 @@ export interface DebriefStability {
 }
 
 /** What the people on board said of the approach, as it was judged. */
-export interface DebriefStated extends Omit<Stated, 'instructorFlew' | 'allowances'> {
+export interface DebriefStated extends Omit<Stated, 'instructorFlew' | 'allowances' | 'remarks'> {
   readonly instructorFlew: readonly { readonly startUtc: string; readonly endUtc: string }[];
   readonly allowances: readonly Allowance[];
 }

@@ -10,12 +10,33 @@ export function mainFindings(
   { findings }: Pick<ApproachDebrief, 'findings'>,
   kind: DebriefFinding['kind'],
 ): readonly DebriefFinding[] {
-  return findings.filter((finding) => finding.kind === kind && finding.rank <= SHOWN);
+  return findings.filter(
+    (finding) => finding.kind === kind && finding.rank <= SHOWN && !isDismissed(finding),
+  );
+}
+
+/** The instructor does not want it told. */
+export function isDismissed({ remark }: Pick<DebriefFinding, 'remark'>): boolean {
+  return remark?.verdict === 'dismissed';
+}
+
+/** What is said, in the instructor's words where there are any. */
+export function saidText({ text, remark }: Pick<DebriefFinding, 'text' | 'remark'>): string {
+  return remark?.words ?? text;
+}
+
+/** Whose words they are, and what the student answered; nothing where that needs no words. */
+export function remarkSentences({ remark }: Pick<DebriefFinding, 'remark'>): string[] {
+  if (remark === null) return [];
+  return [
+    ...(remark.words === null ? [] : ['In the instructor’s words.']),
+    ...(remark.answer === null ? [] : [`The student: ${remark.answer}`]),
+  ];
 }
 
 /** What is less than main, one sentence; null where there is nothing. */
 export function furtherSentence({ findings }: Pick<ApproachDebrief, 'findings'>): string | null {
-  const further = findings.filter(({ rank }) => rank > SHOWN);
+  const further = findings.filter((finding) => finding.rank > SHOWN && !isDismissed(finding));
   if (further.length === 0) return null;
   return `Further: ${further.map(({ title, fromUtc }) => `${clockOf(fromUtc)} ${title}`).join('; ')}.`;
 }
@@ -29,14 +50,16 @@ export function findingLines(approach: Pick<ApproachDebrief, 'findings'>): strin
     ...faults.flatMap((finding) => [
       ...indentedLines(
         `  ${finding.rank}. ${clockOf(finding.fromUtc)}  `,
-        `${finding.title}. ${finding.text}`,
+        `${finding.title}. ${saidText(finding)}`,
       ),
       ...indentedLines('               ', `Practise: ${finding.practise!}`),
+      ...remarkSentences(finding).flatMap((sentence) => indentedLines('               ', sentence)),
     ]),
     ...(praise.length > 0 ? ['Good'] : []),
-    ...praise.flatMap(({ fromUtc, title, text }) =>
-      indentedLines(`     ${clockOf(fromUtc)}  `, `${title}. ${text}`),
-    ),
+    ...praise.flatMap((finding) => [
+      ...indentedLines(`     ${clockOf(finding.fromUtc)}  `, `${finding.title}. ${saidText(finding)}`),
+      ...remarkSentences(finding).flatMap((sentence) => indentedLines('               ', sentence)),
+    ]),
     ...(further === null ? [] : indentedLines('  ', further)),
   ];
 }

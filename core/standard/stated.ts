@@ -12,6 +12,19 @@ export interface Allowance {
   readonly reason: string;
 }
 
+/** What the people of a flight say to a finding of its debrief. */
+export interface Remark {
+  /** When the approach begins, as its debrief has it; with the finding's id it tells which is meant. */
+  readonly approachUtc: string;
+  readonly finding: string;
+  /** The instructor's: it stands, or it is not told; null: neither was said. */
+  readonly verdict: 'accepted' | 'dismissed' | null;
+  /** The instructor's words in place of the program's; null: none. */
+  readonly words: string | null;
+  /** The student's answer; null: none. */
+  readonly answer: string | null;
+}
+
 /**
  * What only the people on board know of an approach. Null and `not-stated`: they did not say, and nothing is
  * guessed, neither from the log nor from one another.
@@ -36,6 +49,7 @@ export interface Stated {
   /** "My controls": left out of everything that is judged. Seconds since 1970-01-01T00:00:00Z. */
   readonly instructorFlew: readonly Span[];
   readonly allowances: readonly Allowance[];
+  readonly remarks: readonly Remark[];
 }
 
 export const NOTHING_STATED: Stated = {
@@ -53,4 +67,5 @@ export const NOTHING_STATED: Stated = {
   turbulence: null,
   instructorFlew: [],
   allowances: [],
+  remarks: [],
 };

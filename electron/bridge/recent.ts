@@ -24,6 +24,15 @@ export const LOG_SETTINGS = z.strictObject({
 const SPAN = z.strictObject({ startS: z.number(), endS: z.number() });
 const ALLOWANCE = z.strictObject({ criterion: z.string(), by: z.number(), reason: z.string() });
 
+const SAID = z.string().max(2000).nullable();
+const REMARK = z.strictObject({
+  approachUtc: z.string().max(64),
+  finding: z.string().max(100),
+  verdict: z.enum(['accepted', 'dismissed']).nullable(),
+  words: SAID,
+  answer: SAID,
+});
+
 /** Every key may be missing: what could not be stated yet when the notes were written was not stated. */
 export const STATED = z.strictObject({
   conditions: z.enum(['imc', 'simulated', 'vmc', 'not-stated']).exactOptional(),
@@ -40,6 +49,7 @@ export const STATED = z.strictObject({
   turbulence: z.string().nullable().exactOptional(),
   instructorFlew: z.array(SPAN).readonly().exactOptional(),
   allowances: z.array(ALLOWANCE).readonly().exactOptional(),
+  remarks: z.array(REMARK).max(1000).readonly().exactOptional(),
 } satisfies ShapeOf<Stated>);
 
 /**

@@ -4,7 +4,7 @@ import { usable, type Outcome } from '../../core/issue/issue.ts';
 import type { Job, LogSettings } from '../../core/log/log.ts';
 import type { Standard } from '../../core/standard/standard.ts';
 import { standardById } from '../../core/standard/standards.ts';
-import type { Stated } from '../../core/standard/stated.ts';
+import { NOTHING_STATED, type Stated } from '../../core/standard/stated.ts';
 import { debriefBytes, type DebriefLog } from './debrief-bytes.ts';
 import { keepDocument, readDocument } from './documents.ts';
 import { from, type Library } from './library.ts';
@@ -42,7 +42,8 @@ export async function recompute(
   const standard = standardById(other.standard_id) ?? (JSON.parse(other.standard) as Standard);
   const judging = {
     standard,
-    stated: JSON.parse(other.stated) as Stated,
+    // What could not be stated yet when it was kept was not stated.
+    stated: { ...NOTHING_STATED, ...(JSON.parse(other.stated) as Partial<Stated>) },
     ...(other.heights && { heights: other.heights }),
     ...(other.antenna_height_ft !== null && { antennaHeightFt: other.antenna_height_ft }),
   };

@@ -31,6 +31,7 @@ export function redactedDebrief(debrief: Debrief, { log, hasLogs, ...names }: Re
       ...criterion,
       allowed: criterion.allowed && { ...criterion.allowed, reason: LEFT_OUT },
     })),
+    findings: approach.findings.map((finding) => ({ ...finding, remark: null })),
   }));
   const renamed = {
     ...debrief,
@@ -43,7 +44,9 @@ export function redactedDebrief(debrief: Debrief, { log, hasLogs, ...names }: Re
 /** What was stated, in figures and choices alone. */
 export function redactedStated<S extends Pick<Stated, 'turbulence' | 'allowances'>>(stated: S): S {
   const allowances = stated.allowances.map((allowance) => ({ ...allowance, reason: LEFT_OUT }));
-  return { ...stated, turbulence: null, allowances };
+  // What was said to findings is somebody's own words; older ones hold none.
+  const remarks = 'remarks' in stated ? { remarks: [] } : {};
+  return { ...stated, turbulence: null, allowances, ...remarks };
 }
 
 /** Without the log's headers, by which columns and units are named. */

@@ -10,6 +10,7 @@ import { CriteriaTable } from '../tables/criteria-table.tsx';
 import { EventTable } from '../tables/event-table.tsx';
 import { StabilityTable } from '../tables/stability-table.tsx';
 import { BeyondTable } from './beyond-table.tsx';
+import { FindingsSection } from './findings-section.tsx';
 import { NeedleTable } from './needle-table.tsx';
 import { PathTable } from '../tables/path-table.tsx';
 import { SpreadTable } from './spread-table.tsx';
@@ -37,6 +38,7 @@ export function ApproachSection({ approach, sheet, log, id, dots }: Props) {
           <strong>Check the facility first.</strong> {message} {tip}
         </p>
       ))}
+      <FindingsSection approach={approach} />
       <PrintedSheet sheet={sheet} id={id} dots={dots} />
       <CriteriaTable approach={approach} dots={dots} />
       <StabilityTable gates={approach.stability} />

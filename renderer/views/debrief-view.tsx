@@ -10,6 +10,7 @@ import type { Session } from '../state/session.ts';
 import { CriteriaTable } from '../tables/criteria-table.tsx';
 import { EventTable } from '../tables/event-table.tsx';
 import { StabilityTable } from '../tables/stability-table.tsx';
+import { Findings } from './findings/findings.tsx';
 import { KeepPanel } from './keep-panel.tsx';
 import { HandOverButtons } from './hand-over-buttons.tsx';
 import { SheetPreview } from './sheet-preview.tsx';
@@ -33,7 +34,15 @@ export function DebriefView({ debrief, page, sheets, at, dots, isStale, jump, fl
   return (
     <article className="debrief" aria-busy={isStale}>
       {approach && sheet && jump ? (
-        <Approach approach={approach} sheet={sheet} debrief={debrief} dots={dots} jump={jump} />
+        <Approach
+          approach={approach}
+          sheet={sheet}
+          debrief={debrief}
+          dots={dots}
+          jump={jump}
+          flightId={flightId}
+          session={session}
+        />
       ) : (
         <NoApproach debrief={debrief} />
       )}
@@ -63,9 +72,11 @@ interface ApproachProps {
   readonly debrief: Debrief;
   readonly dots: Dots;
   readonly jump: (utc: string) => void;
+  readonly flightId: string;
+  readonly session: Session;
 }
 
-function Approach({ approach, sheet, debrief, dots, jump }: ApproachProps) {
+function Approach({ approach, sheet, debrief, dots, jump, flightId, session }: ApproachProps) {
   return (
     <>
       <h1 className="summary">{approach.summary}</h1>
@@ -75,6 +86,7 @@ function Approach({ approach, sheet, debrief, dots, jump }: ApproachProps) {
         </p>
       ))}
       <StatedLine approach={approach} />
+      <Findings approach={approach} flightId={flightId} session={session} jump={jump} />
       <CriteriaTable approach={approach} dots={dots} jump={jump} />
       <SheetPreview sheet={sheet} dots={dots} jump={jump} />
       <StabilityTable gates={approach.stability} />

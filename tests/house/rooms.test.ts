@@ -56,7 +56,13 @@ describe('the rooms of core', () => {
  * What of the face Node prints as well: the page to hand over is made by the command and by the app from the same
  * components. They take props and draw, and know neither a page nor a host.
  */
-const PRINTED = ['renderer/hand-over/', 'renderer/sheet/', 'renderer/tables/'];
+const PRINTED = [
+  'renderer/hand-over/',
+  'renderer/sheet/',
+  'renderer/tables/',
+  'renderer/progress-page/',
+  'renderer/plots/',
+];
 const isPrinted = (path: string) => PRINTED.some((room) => path.startsWith(room));
 
 function crossingImports(files: ReturnType<typeof sourceFiles>): string[] {

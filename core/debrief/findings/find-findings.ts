@@ -17,7 +17,10 @@ interface Told extends Found {
  * What an instructor would say of an approach: faults in order of consequence, then what was good, each kind ranked
  * from 1. Nothing is said of a log too slow to judge, nor where the landing contradicts the facility.
  */
-export function findFindings(asked: Asked, facilityDoubts: readonly Issue[]): DebriefFinding[] {
+export function findFindings(
+  asked: Asked,
+  facilityDoubts: readonly Issue[],
+): Omit<DebriefFinding, 'remark'>[] {
   if (asked.judgement.noLevelBecause !== null || facilityDoubts.length > 0) return [];
   const told: Told[] = [];
   for (const rule of FINDING_RULES) {
@@ -55,7 +58,10 @@ function overlap(a: Span, b: Span): boolean {
   return a.startS <= b.endS && b.startS <= a.endS;
 }
 
-function findingDebrief({ rule, evidence, startS, endS }: Told, rank: number): DebriefFinding {
+function findingDebrief(
+  { rule, evidence, startS, endS }: Told,
+  rank: number,
+): Omit<DebriefFinding, 'remark'> {
   return {
     id: rule.id,
     kind: rule.kind,

@@ -1,0 +1,78 @@
+import type { ReactNode } from 'react';
+import type { ApproachDebrief, DebriefFinding } from '../../../core/debrief/debrief.ts';
+import { isDismissed, mainFindings } from '../../../core/report/finding-lines.ts';
+import { PLACE_CAUTIONS } from '../../../core/report/place-cautions.ts';
+import { withRemark } from '../../state/remarks.ts';
+import type { Session } from '../../state/session.ts';
+import { FindingItem } from './finding-item.tsx';
+
+interface Props {
+  readonly approach: ApproachDebrief;
+  readonly flightId: string;
+  readonly session: Session;
+  /** Goes to a moment in the replay. */
+  readonly jump: (utc: string) => void;
+}
+
+/**
+ * What an instructor would say: the main faults, what was good, and the rest folded away. The instructor lets each
+ * stand, says it in other words or takes it off; the student may answer.
+ */
+export function Findings({ approach, flightId, session, jump }: Props) {
+  const { findings, startUtc } = approach;
+  if (findings.length === 0) return null;
+  const [faults, praise] = [mainFindings(approach, 'fault'), mainFindings(approach, 'praise')];
+  const shown = new Set([...faults, ...praise]);
+  const dismissed = findings.filter(isDismissed);
+  const further = findings.filter((finding) => !shown.has(finding) && !isDismissed(finding));
+  const item = (finding: DebriefFinding) => (
+    <FindingItem
+      key={finding.id}
+      finding={finding}
+      jump={jump}
+      say={(change) => {
+        const flight = session.store.state().flights.find(({ id }) => id === flightId);
+        const about = { approachUtc: startUtc, finding: finding.id };
+        if (flight)
+          void session.state(flightId, { remarks: withRemark(flight.stated.remarks, about, change) });
+      }}
+    />
+  );
+  return (
+    <section className="findings" aria-label="What to say">
+      {faults.length === 0 ? null : (
+        <>
+          <h2>To work on</h2>
+          <ol>{faults.map(item)}</ol>
+        </>
+      )}
+      {praise.length === 0 ? null : (
+        <>
+          <h2>Good</h2>
+          <ul className="plain">{praise.map(item)}</ul>
+        </>
+      )}
+      {approach.outcome === 'missed-approach' ? <p className="aside">{PLACE_CAUTIONS.goingAround}</p> : null}
+      <Folded words="More of it" findings={further} item={item} />
+      <Folded words="Taken off" findings={dismissed} item={item} />
+    </section>
+  );
+}
+
+interface FoldedProps {
+  readonly words: string;
+  readonly findings: readonly DebriefFinding[];
+  readonly item: (finding: DebriefFinding) => ReactNode;
+}
+
+function Folded({ words, findings, item }: FoldedProps) {
+  if (findings.length === 0) return null;
+  return (
+    <details>
+      <summary>
+        {words} ({findings.length})
+      </summary>
+      <ul className="plain">{findings.map(item)}</ul>
+    </details>
+  );
+}
