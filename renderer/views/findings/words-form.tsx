@@ -27,10 +27,10 @@ export function WordsForm({ words, value, keep, leave }: Props) {
       />
       <div className="row">
         <Button className="button" onPress={() => keep(text.trim())}>
-          Keep it
+          Keep these words
         </Button>
         <Button className="button" onPress={leave}>
-          Leave it
+          Leave them
         </Button>
       </div>
     </div>
