@@ -1,5 +1,5 @@
 import type { CriterionPoints } from '../grade/points.ts';
-import type { CriterionJudgement } from '../standard/judgement.ts';
+import type { CriterionJudgement, JudgedExcursion } from '../standard/judgement.ts';
 import { utcText } from '../units/utc.ts';
 import type { DebriefCriterion, ThreeFigures } from './debrief.ts';
 import { unknownOf } from './known.ts';
@@ -16,6 +16,8 @@ export function criterionDebrief(
     limit: upper !== null && lower === -upper ? upper : null,
     measured,
     timeOutsideS: outsideS === null ? null : threeFigures(outsideS, outsideRangeS!),
+    assessedNm: judged.assessedNm,
+    outsideNm: judged.outsideNm,
     halfWidth: judged.halfWidth,
     points: points?.given ?? null,
     pointsPossible: points?.possible ?? null,
@@ -37,13 +39,7 @@ export function criterionDebrief(
     counted: judged.counted.map(spanDebrief),
     assessedS: judged.assessedS,
     ...values,
-    excursions: judged.excursions.map(({ startS, endS, peakS, peak, outsideS: beyondS, prompt }) => ({
-      ...spanDebrief({ startS, endS }),
-      peakUtc: utcText(peakS)!,
-      peak,
-      outsideS: beyondS,
-      prompt,
-    })),
+    excursions: judged.excursions.map(excursionDebrief),
     verdict,
     why,
     allowed: judged.allowed,
@@ -58,10 +54,17 @@ export function criterionDebrief(
           ? notTold
           : 'No error is reckoned: the value is what the pilot flew by, or as logged.',
       timeOutsideS: notTold,
+      assessedNm: notTold,
+      outsideNm: notTold,
       points: noPoints,
       pointsPossible: noPoints,
     }),
   };
+}
+
+function excursionDebrief(excursion: JudgedExcursion): DebriefCriterion['excursions'][number] {
+  const { peakS, peak, outsideS, prompt } = excursion;
+  return { ...spanDebrief(excursion), peakUtc: utcText(peakS)!, peak, outsideS, prompt };
 }
 
 function threeFigures(best: number, { atLeast, atMost }: { atLeast: number; atMost: number }): ThreeFigures {

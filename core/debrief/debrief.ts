@@ -232,6 +232,12 @@ export interface DebriefCriterion {
   /** The most that the measured value may be off where it counted, 95 %, in its unit; null: it is what it says. */
   readonly halfWidth: number | null;
   readonly timeOutsideS: ThreeFigures | null;
+  /**
+   * Nautical miles over the ground, straight from fix to fix: flown in the assessed seconds, and of these in the best
+   * figure's beyond the limit. They decide nothing. Versions before 0.2.0 have neither.
+   */
+  readonly assessedNm: number | null;
+  readonly outsideNm: number | null;
   readonly excursions: readonly CriterionExcursion[];
   readonly verdict: Verdict;
   readonly why: string;

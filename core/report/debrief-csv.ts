@@ -21,6 +21,8 @@ const COLUMNS = [
   'pointsPossible',
   'level',
   'score',
+  'assessedNm',
+  'outsideNm',
 ] as const;
 
 type Row = Readonly<Record<(typeof COLUMNS)[number], string | number | null>>;
@@ -59,5 +61,7 @@ function rowOf({ log, standard }: Debrief, approach: ApproachDebrief, criterion:
     pointsPossible: criterion.pointsPossible,
     level: grade?.level ?? null,
     score: grade?.score ?? null,
+    assessedNm: criterion.assessedNm,
+    outsideNm: criterion.outsideNm,
   };
 }

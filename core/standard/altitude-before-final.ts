@@ -1,5 +1,6 @@
 import { at } from '../approach/flown.ts';
 import { relativeTo, type Span } from '../numeric/polyline.ts';
+import { flownDistanceNm } from '../track/flown-distance.ts';
 import { whole } from '../units/whole.ts';
 import { halfWidthsIn, recordedIn, withoutInstructor, type Case } from './case.ts';
 import { TIMED_TITLES } from './criterion-ids.ts';
@@ -34,7 +35,8 @@ export function altitudeBeforeFinal(sitting: Case): CriterionJudgement {
   const target = targetOf(sitting);
   if ('why' in target) return notAssessed(ID, TITLE, target.why, limit, 'ft');
   const counted = withoutInstructor(sitting, target.span);
-  const { decidingAltitudeFt, error } = sitting.flown;
+  const { track, decidingAltitudeFt, error } = sitting.flown;
+  const parts = relativeTo(recordedIn(sitting, decidingAltitudeFt, counted), target.altitudeFt);
   return withAllowance(sitting, {
     id: ID,
     title: TITLE,
@@ -42,7 +44,8 @@ export function altitudeBeforeFinal(sitting: Case): CriterionJudgement {
     limit,
     limitWords: `${bandWords(limit.lower, limit.upper, 'ft')} of ${whole(target.altitudeFt)} ft`,
     counted,
-    parts: relativeTo(recordedIn(sitting, decidingAltitudeFt, counted), target.altitudeFt),
+    parts,
+    flownNm: flownDistanceNm(track, parts),
     halfWidths: halfWidthsIn(sitting, decidingAltitudeFt, error.decidingFt, counted),
     madeUpToS: null,
     near: NEAR_FT,

@@ -1,6 +1,7 @@
 import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
 import { median } from '../numeric/median.ts';
 import { constant, relativeTo, type Polyline, type Span } from '../numeric/polyline.ts';
+import { flownDistanceNm } from '../track/flown-distance.ts';
 import { airspeedOf } from './airspeed.ts';
 import { altitudeBeforeFinal } from './altitude-before-final.ts';
 import {
@@ -84,6 +85,7 @@ function needle(sitting: Case, id: NeedleId, limit: Limit | null): CriterionJudg
     limitWords: scaleWords(limit.upper ?? -limit.lower!),
     counted,
     parts,
+    flownNm: flownDistanceNm(sitting.flown.track, parts),
     halfWidths,
     madeUpToS: id === 'localizer-final' ? joinedToS(sitting, counting.span) : null,
     near: NEAR_FULL_SCALE,
@@ -126,6 +128,7 @@ function airspeedOnFinal(sitting: Case): CriterionJudgement {
     limitWords: `${bandWords(limit.lower, limit.upper, 'kt')} of ${target.words}${airspeed.words}`,
     counted,
     parts,
+    flownNm: flownDistanceNm(sitting.flown.track, parts),
     halfWidths: halfWidthKt === 0 ? [] : constant(parts, halfWidthKt),
     madeUpToS: null,
     near: NEAR_KT,

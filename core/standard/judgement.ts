@@ -31,6 +31,9 @@ export interface CriterionJudgement {
   readonly outsideS: number | null;
   /** What that may be: with the position off all the one way and all the other, and the time unrecorded. */
   readonly outsideRangeS: { readonly atLeast: number; readonly atMost: number } | null;
+  /** Nautical miles flown over the ground in the assessed seconds, and in those beyond the limit; null likewise. */
+  readonly assessedNm: number | null;
+  readonly outsideNm: number | null;
   readonly excursions: readonly JudgedExcursion[];
   /** Share of the assessed time within half of each limit (never below 0.20 of full scale or 4 kt); null likewise. */
   readonly insideHalfShare: number | null;

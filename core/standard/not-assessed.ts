@@ -19,6 +19,8 @@ export function notAssessed(
     counted: [],
     assessedS: 0,
     outsideS: null,
+    assessedNm: null,
+    outsideNm: null,
     outsideRangeS: null,
     excursions: [],
     insideHalfShare: null,

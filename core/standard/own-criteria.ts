@@ -1,4 +1,5 @@
 import { followedSinkErrorFpm } from '../approach/sink-error.ts';
+import { flownDistanceNm } from '../track/flown-distance.ts';
 import { endedBy, flownToItsEnd, halfWidthsIn, recordedIn, withoutInstructor, type Case } from './case.ts';
 import { fromFixOrGate } from './counting.ts';
 import type { CriterionJudgement, CriterionUnit } from './judgement.ts';
@@ -32,6 +33,7 @@ function judgeOwn(sitting: Case, { id, title, quantity, limit }: OwnCriterion): 
   const counting = fromFixOrGate(sitting);
   if ('why' in counting) return notAssessed(id, title, counting.why, limit, unit);
   const counted = withoutInstructor(sitting, counting.span);
+  const parts = recordedIn(sitting, column, counted);
   return withAllowance(sitting, {
     id,
     title,
@@ -39,7 +41,8 @@ function judgeOwn(sitting: Case, { id, title, quantity, limit }: OwnCriterion): 
     limit,
     limitWords: bandWords(limit.lower, limit.upper, unit),
     counted,
-    parts: recordedIn(sitting, column, counted),
+    parts,
+    flownNm: flownDistanceNm(track, parts),
     halfWidths:
       quantity === 'verticalSpeedFpm'
         ? halfWidthsIn(sitting, column, (i) => followedSinkErrorFpm(sitting.flown, i), counted)

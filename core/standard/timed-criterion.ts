@@ -11,6 +11,7 @@ import { halved } from './halved.ts';
 import { judgeExcursions, type PromptRule } from './prompt.ts';
 import type { Limit } from './standard.ts';
 import { hiddenS } from './hidden.ts';
+import { lengthNm, outsideDistanceNm } from './outside-distance.ts';
 import { within } from './within.ts';
 import { seconds } from './words.ts';
 
@@ -25,6 +26,8 @@ export interface TimedQuestion {
   readonly counted: readonly Span[];
   /** The recorded value within `counted`, relative to its target. */
   readonly parts: readonly Polyline[];
+  /** Nautical miles flown since each part began, in lines of the same times. */
+  readonly flownNm: readonly Polyline[];
   /** How far off it may be, 95 % half-widths in lines of the same times; empty where it is what it says. */
   readonly halfWidths: readonly Polyline[];
   /** Until when one excursion that the rules make stands in place of whatever was flown; null for none. */
@@ -70,6 +73,8 @@ export function judgeTimed(question: TimedQuestion): CriterionJudgement {
     counted,
     assessedS,
     outsideS: assessedS === 0 ? null : best.outsideS,
+    assessedNm: assessedS === 0 ? null : lengthNm(question.flownNm),
+    outsideNm: assessedS === 0 ? null : outsideDistanceNm(question, best.excursions),
     outsideRangeS:
       assessedS === 0
         ? null

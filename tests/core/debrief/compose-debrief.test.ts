@@ -161,6 +161,23 @@ describe('a debrief', () => {
     expect(needles(approach)[0].verdict).toBe('met');
   });
 
+  it('has the miles of a criterion beside its seconds, and none where it is not told in time', () => {
+    const low = ({ timeS }: { timeS: number }) => (timeS >= 200 && timeS <= 215 ? -0.95 : -0.55);
+    const { criteria } = only(debriefOf({ glidepathFullScale: low }));
+    const glidepath = criteria.find(({ id }) => id === 'glidepath-final')!;
+    // At 90 kt 40 s are a mile, and 16 s were beyond.
+    expect(glidepath.assessedNm).toBeCloseTo(glidepath.assessedS / 40, 3);
+    expect(glidepath.outsideNm).toBeCloseTo(0.4, 3);
+    const stability = criteria.find(({ id }) => id === 'stability')!;
+    expect(stability).toMatchObject({ timeOutsideS: null, assessedNm: null, outsideNm: null });
+    const airspeed = criteria.find(({ id }) => id === 'airspeed-final')!;
+    for (const { unknown } of [stability, airspeed]) {
+      expect(unknown['assessedNm']).toBe(unknown['timeOutsideS']);
+      expect(unknown['outsideNm']).toBe(unknown['timeOutsideS']);
+    }
+    expect(airspeed.unknown['assessedNm']).toBe('Not assessed: no target airspeed was given.');
+  });
+
   it('takes a gap for unrecorded time, neither inside nor outside', () => {
     const approach = only(
       debriefOf({}, { keep: (tenth) => tenth % 10 === 0 && !(tenth > 2000 && tenth < 2200) }),

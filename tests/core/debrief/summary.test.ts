@@ -175,4 +175,20 @@ describe('a debrief as a table', () => {
     ]);
     expect(table).toContain('"a ""quoted"", odd\ntitle",-0.75,0.75,full scale,,');
   });
+
+  it('ends with the miles of each criterion, assessed and beyond its limit', () => {
+    const debrief = debriefOf({
+      glidepathFullScale: ({ timeS }) => (timeS > 200 && timeS < 215 ? -0.95 : 0),
+    });
+    const [head, ...rows] = debriefsCsv([debrief]).trimEnd().split('\n');
+    expect(head).toMatch(/,score,assessedNm,outsideNm$/);
+    const { criteria } = debrief.approaches[0]!;
+    const [glidepath, stability] = ['glidepath-final', 'stability'].map(
+      (id) => rows[criteria.findIndex((criterion) => criterion.id === id)]!,
+    );
+    const { assessedNm, outsideNm } = criteria.find(({ id }) => id === 'glidepath-final')!;
+    expect(outsideNm).toBeGreaterThan(0.3);
+    expect(glidepath).toMatch(new RegExp(`,${assessedNm},${outsideNm}$`));
+    expect(stability).toMatch(/,,$/);
+  });
 });

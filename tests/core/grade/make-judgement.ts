@@ -37,6 +37,8 @@ export function criterion(id: string, but: Partial<CriterionJudgement> = {}): Cr
     counted: [{ startS: 0, endS: 200 }],
     assessedS: 200,
     outsideS: inTime ? 0 : null,
+    assessedNm: inTime ? 5 : null,
+    outsideNm: inTime ? 0 : null,
     outsideRangeS: inTime ? exactly(but.outsideS ?? 0) : null,
     excursions: [],
     insideHalfShare: inTime ? 1 : null,
@@ -70,6 +72,8 @@ export const NOT_ASSESSED: Partial<CriterionJudgement> = {
   verdict: 'not-assessed',
   measured: null,
   outsideS: null,
+  assessedNm: null,
+  outsideNm: null,
   insideHalfShare: null,
   why: 'nothing was said of it',
 };

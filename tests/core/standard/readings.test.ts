@@ -20,6 +20,7 @@ function question(
     limitWords: '¾ scale',
     counted: [{ startS: timeS[0]!, endS: timeS.at(-1)! }],
     parts: [{ timeS, value }],
+    flownNm: [{ timeS, value: timeS.map((s) => s / 40) }],
     halfWidths: [{ timeS, value: value.map(() => off) }],
     madeUpToS: null,
     near: 0.05,

@@ -22,6 +22,12 @@ function question(values: number[], more: Partial<TimedQuestion> = {}): TimedQue
     limitWords: '±1 kt',
     counted: [{ startS: 0, endS: (values.length - 1) * 10 }],
     parts: [every(10, values)],
+    flownNm: [
+      every(
+        10,
+        values.map((_, i) => i / 4),
+      ),
+    ],
     halfWidths: [],
     madeUpToS: null,
     near: 0,
@@ -66,7 +72,9 @@ describe('a tolerance told in time', () => {
   });
 
   it('that nothing was recorded for is not assessed', () => {
-    expect(judgeTimed(question([], { parts: [], counted: [{ startS: 0, endS: 30 }] }))).toMatchObject({
+    expect(
+      judgeTimed(question([], { parts: [], flownNm: [], counted: [{ startS: 0, endS: 30 }] })),
+    ).toMatchObject({
       verdict: 'not-assessed',
       why: 'nothing of it was recorded',
       measured: null,

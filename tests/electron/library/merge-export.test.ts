@@ -215,7 +215,7 @@ describe('what one library exports and another takes in', () => {
     const spoils: [string, string, string][] = [
       ['halfdot-library/1', 'other/1', 'no exported library'],
       [`"version":${MIGRATIONS.length}`, `"version":${MIGRATIONS.length + 1}`, 'newer version'],
-      ['"engineVersion":"0.1.0"', '"engineVersion":"0.1.1"', 'is no row of a library'],
+      ['"engineVersion":"0.2.0"', '"engineVersion":"0.2.1"', 'is no row of a library'],
       ['"role":"student"', '"role":"cook"', 'do not fit together'],
       ['"table":"logs","row":{"sha256":"', '"table":"logs","row":{"sha256":"../', 'what is no hash'],
       ['"table":"people"', '"table":"sqlite_master"', 'is no row of a library'],

@@ -44,7 +44,7 @@ describe('what is kept of a flight', () => {
       expect(log.lesson_id).toBe(lesson.id);
       const facility = library.first(from.selectFrom('facilities').selectAll())!;
       expect(JSON.parse(facility.content)).toEqual(JSON.parse(readFileSync(FACILITY, 'utf8')));
-      expect(debrief).toMatchObject({ standard_id: 'instrument-rating', engine_version: '0.1.0' });
+      expect(debrief).toMatchObject({ standard_id: 'instrument-rating', engine_version: '0.2.0' });
       expect(JSON.parse(debrief.stated)).toMatchObject({ conditions: 'not-stated' });
       const document = readDocument(library, debrief.id);
       expect(document.format).toBe('halfdot-debrief/1');
@@ -187,7 +187,7 @@ describe('what people say', () => {
         from.selectFrom('documents').select('engine_version').orderBy('engine_version'),
       );
       // The one in between was signed by nobody.
-      expect(documents.map(({ engine_version }) => engine_version)).toEqual(['0.1.0', '9.1.0']);
+      expect(documents.map(({ engine_version }) => engine_version)).toEqual(['0.2.0', '9.1.0']);
     }));
 });
 
