@@ -51,8 +51,9 @@ export interface CriterionFacts {
   readonly id: string;
   readonly title: string;
   readonly verdict: Verdict;
-  /** Share of the recorded time inside the limit, where it counted, by the best figure; null where it has no time. */
+  /** Share of the distance flown inside the limit, where it counted, by the best figure; null with a reason, or where the criterion has none. */
   readonly insideShare: number | null;
+  readonly whyNoShare: string | null;
   /** Over final; null with a reason, or where the criterion has none. */
   readonly rms: number | null;
   readonly whyNoRms: string | null;
@@ -98,14 +99,22 @@ export function factsOf({
 
 function criterionFacts(criterion: DebriefCriterion, approach: ApproachDebrief): CriterionFacts {
   const { id, title, verdict } = criterion;
-  if (verdict === 'not-assessed') return { id, title, verdict, insideShare: null, rms: null, whyNoRms: null };
-  return { id, title, verdict, insideShare: insideShare(criterion), ...rmsFor(id, approach) };
+  if (verdict === 'not-assessed')
+    return { id, title, verdict, insideShare: null, whyNoShare: null, rms: null, whyNoRms: null };
+  return { id, title, verdict, ...insideShare(criterion), ...rmsFor(id, approach) };
 }
 
-function insideShare({ timeOutsideS, assessedS }: DebriefCriterion): number | null {
-  if (timeOutsideS === null || assessedS <= 0) return null;
-  // What is made up to the moment of joining may be more than was recorded.
-  return 1 - Math.min(timeOutsideS.best, assessedS) / assessedS;
+type InsideShare = Pick<CriterionFacts, 'insideShare' | 'whyNoShare'>;
+
+function insideShare({ timeOutsideS, assessedNm, outsideNm }: DebriefCriterion): InsideShare {
+  if (timeOutsideS === null) return { insideShare: null, whyNoShare: null };
+  const none = (whyNoShare: string) => ({ insideShare: null, whyNoShare });
+  // Nor null: a kept debrief has the keys of the version that made it.
+  if (typeof assessedNm !== 'number' || outsideNm === null)
+    return none('debriefed by a version that told no distance');
+  if (assessedNm === 0) return none('the recorded position stood still');
+  // Two sums of the same miles may differ in their last digits.
+  return { insideShare: 1 - Math.min(outsideNm, assessedNm) / assessedNm, whyNoShare: null };
 }
 
 type Rms = Pick<CriterionFacts, 'rms' | 'whyNoRms'>;

@@ -17,7 +17,7 @@ export function lineBlock(line: ProgressLine): string[] {
     ...indentedLines('    ', `${countWords(line)}.`),
     ...gateSentences(line).flatMap((sentence) => indentedLines('    ', sentence)),
     ...line.notMeasured.flatMap(({ why, approaches }) =>
-      indentedLines('    ', `${approaches} without RMS: ${why}.`),
+      indentedLines('    ', `${approaches} without ${line.measure === 'rms' ? 'RMS' : 'a share'}: ${why}.`),
     ),
   ];
 }
@@ -36,7 +36,7 @@ function seriesOf({ measure, unit, lessons }: ProgressLine): string[] {
   const percent = (value: number) => String(Math.round(value * 100));
   const inside = series(
     'Inside the limit',
-    '% of the time',
+    '% of the distance',
     lessons,
     ({ insideShare }) => insideShare,
     percent,
@@ -55,7 +55,7 @@ function seriesOf({ measure, unit, lessons }: ProgressLine): string[] {
       ...inside,
     ];
   }
-  if (measure === 'inside-by-time') return inside;
+  if (measure === 'inside-by-distance') return inside;
   const value = ({ value }: LessonCell) => value;
   if (measure === 'level') return series('Middle level', '', lessons, value, (level) => level.toFixed(1));
   return series('Met', '% of those decided', lessons, value, percent);

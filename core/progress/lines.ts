@@ -1,4 +1,5 @@
 import { median } from '../numeric/median.ts';
+import { isToldInTime } from '../standard/criterion-ids.ts';
 import type { Verdict } from '../standard/judgement.ts';
 import { inSentence } from './in-sentence.ts';
 import { hasRms, type ApproachFacts, type CriterionFacts } from './approach-facts.ts';
@@ -30,10 +31,7 @@ function criterionLine(id: string, title: string, lessons: readonly LessonApproa
   const factsOf = (approaches: LessonApproaches) =>
     approaches.flatMap(({ criteria }) => criteria.filter((criterion) => criterion.id === id));
   const all = factsOf(lessons.flat());
-  const kind = measureOf(
-    id,
-    all.some(({ insideShare }) => insideShare !== null),
-  );
+  const kind = measureOf(id);
   const { measure } = kind;
   return {
     id,
@@ -46,11 +44,11 @@ function criterionLine(id: string, title: string, lessons: readonly LessonApproa
   };
 }
 
-/** @param isTimed whether any approach has a share of it inside the limit: what is not told in time is followed by how often it was met */
-export function measureOf(id: string, isTimed: boolean): Pick<ProgressLine, 'measure' | 'unit' | 'better'> {
+/** What a criterion is followed by: what has no share inside its limit, by how often it was met. */
+export function measureOf(id: string): Pick<ProgressLine, 'measure' | 'unit' | 'better'> {
   if (hasRms(id))
     return { measure: 'rms', unit: id === 'airspeed-final' ? 'kt' : 'full scale', better: 'lower' };
-  return { measure: isTimed ? 'inside-by-time' : 'share-met', unit: 'share', better: 'higher' };
+  return { measure: isToldInTime(id) ? 'inside-by-distance' : 'share-met', unit: 'share', better: 'higher' };
 }
 
 function criterionCell(measure: Measure, facts: readonly CriterionFacts[]): LessonCell {
@@ -59,7 +57,8 @@ function criterionCell(measure: Measure, facts: readonly CriterionFacts[]): Less
   const all = present(facts.map(({ rms }) => rms));
   const told = { insideShare: middle(shares), rms: middle(all), verdicts };
   if (measure === 'rms') return { ...told, value: told.rms, approaches: all.length };
-  if (measure === 'inside-by-time') return { ...told, value: told.insideShare, approaches: shares.length };
+  if (measure === 'inside-by-distance')
+    return { ...told, value: told.insideShare, approaches: shares.length };
   const decided = verdicts.met + verdicts['not-met'];
   return { ...told, value: decided === 0 ? null : verdicts.met / decided, approaches: decided };
 }
@@ -108,10 +107,11 @@ function gatesOf(approaches: readonly ApproachFacts[]): ProgressLine['gates'] {
 }
 
 function notMeasured(measure: Measure, facts: readonly CriterionFacts[]): ProgressLine['notMeasured'] {
-  if (measure !== 'rms') return [];
   const counts = new Map<string, number>();
-  for (const { whyNoRms } of facts)
-    if (whyNoRms !== null) counts.set(whyNoRms, (counts.get(whyNoRms) ?? 0) + 1);
+  for (const { whyNoRms, whyNoShare } of facts) {
+    const why = measure === 'rms' ? whyNoRms : whyNoShare;
+    if (why !== null) counts.set(why, (counts.get(why) ?? 0) + 1);
+  }
   return [...counts].map(([why, approaches]) => ({ why, approaches }));
 }
 

@@ -57,9 +57,9 @@ export interface ProgressLesson {
 
 /**
  * What is followed from lesson to lesson: the RMS off the needle's centre or the target airspeed, the share of the
- * recorded time inside the limit, the share of approaches that met it among those that did or did not, or the level.
+ * distance flown inside the limit, the share of approaches that met it among those that did or did not, or the level.
  */
-export type Measure = 'rms' | 'inside-by-time' | 'share-met' | 'level';
+export type Measure = 'rms' | 'inside-by-distance' | 'share-met' | 'level';
 export type ProgressUnit = 'full scale' | 'kt' | 'share' | 'level';
 
 /** A criterion, or the level, over all lessons. */
@@ -88,7 +88,7 @@ export interface LessonCell {
   readonly value: number | null;
   /** How many approaches that value stands on. */
   readonly approaches: number;
-  /** The middle of the shares of the recorded time inside the limit, by best figures. */
+  /** The middle of the shares of the distance flown inside the limit, by best figures. */
   readonly insideShare: number | null;
   /** The middle of the RMS over final, in the line's unit. */
   readonly rms: number | null;

@@ -45,14 +45,14 @@ export function goalWords({ agreedOn, reachedOn }: ProgressGoal): string {
 /** What "between", better and worse mean, where any of them is said. */
 export function surenessSentences({ lines, confidence }: Progress): string[] {
   if (!lines.some(({ trend }) => trend.slopePerLesson !== null)) return [];
-  const measured = lines.some(({ measure }) => measure === 'rms' || measure === 'inside-by-time');
+  const measured = lines.some(({ measure }) => measure === 'rms' || measure === 'inside-by-distance');
   const percent = (share: number) => `${Math.round(share * 100)} %`;
   return [
     `"Between" holds the true change with ${percent(confidence.interval)}, if chance alone makes lessons differ; ` +
       'aircraft, wind and weather do so too. Better and worse are said where the change is as sure among ' +
       `${confidence.lines === 1 ? 'the one line' : `all ${confidence.lines} lines together`}; perhaps, where the ` +
       'line alone shows it, as one of many may by chance.',
-    ...(measured ? ['RMS and shares are by recorded time, not by distance.'] : []),
+    ...(measured ? ['Shares inside a limit are of the distance flown, RMS is over the recorded time.'] : []),
   ];
 }
 

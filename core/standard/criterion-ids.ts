@@ -19,3 +19,8 @@ export const TIMED_TITLES = {
   'glidepath-final': 'Glidepath on final',
   'airspeed-final': 'Airspeed on final',
 } as const satisfies Partial<Record<CriterionId, string>>;
+
+/** Whether a criterion is told in time and distance, as all of a user's own are. */
+export function isToldInTime(id: string): boolean {
+  return Object.hasOwn(TIMED_TITLES, id) || !CRITERION_IDS.some((known) => known === id);
+}

@@ -37,7 +37,7 @@ function factRow(facts: ApproachFacts): FactRows['facts'][number] {
 }
 
 function measureRows({ number, criteria }: ApproachFacts): FactRows['measures'] {
-  return criteria.map(({ id, title, verdict, insideShare, rms, whyNoRms }, place) => ({
+  return criteria.map(({ id, title, verdict, insideShare, whyNoShare, rms, whyNoRms }, place) => ({
     number,
     criterion: id,
     place,
@@ -46,6 +46,7 @@ function measureRows({ number, criteria }: ApproachFacts): FactRows['measures'] 
     inside_share: insideShare,
     rms,
     why_no_rms: whyNoRms,
+    why_no_share: whyNoShare,
   }));
 }
 

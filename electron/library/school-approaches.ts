@@ -93,7 +93,7 @@ function levelOf(row: Row): Told {
 function toldOf(row: Row, measure: Measure): Told {
   const verdict = row[COLUMNS.verdict] ?? 'not-assessed';
   if (measure === 'rms') return { verdict, value: row[COLUMNS.rms] };
-  if (measure === 'inside-by-time') return { verdict, value: row[COLUMNS.insideShare] };
+  if (measure === 'inside-by-distance') return { verdict, value: row[COLUMNS.insideShare] };
   const isDecided = verdict === 'met' || verdict === 'not-met';
   return { verdict, value: isDecided ? Number(verdict === 'met') : null };
 }

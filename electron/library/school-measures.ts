@@ -14,7 +14,7 @@ export function schoolMeasures(library: Library): SchoolMeasure[] {
     ...inOrder.map(({ id, title }) => ({
       id,
       title: TITLES[id] ?? title,
-      ...measureOf(id, isTimed(library, id)),
+      ...measureOf(id),
     })),
   ];
 }
@@ -40,16 +40,4 @@ function firstOf(library: Library, criterion: string): { title: string; place: n
   return library.first(
     from.selectFrom('measures').select(['title', 'place']).where('criterion', '=', criterion).limit(1),
   )!;
-}
-
-function isTimed(library: Library, criterion: string): boolean {
-  const timed = library.first(
-    from
-      .selectFrom('measures')
-      .select('number')
-      .where('criterion', '=', criterion)
-      .where('inside_share', 'is not', null)
-      .limit(1),
-  );
-  return timed !== null;
 }

@@ -85,6 +85,7 @@ function criteriaOf(library: Library, studentId: string): Map<string, CriterionF
       title: row.title,
       verdict: row.verdict as CriterionFacts['verdict'],
       insideShare: row.inside_share,
+      whyNoShare: row.why_no_share,
       rms: row.rms,
       whyNoRms: row.why_no_rms,
     });

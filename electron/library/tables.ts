@@ -160,6 +160,7 @@ export interface KeptMeasure {
   inside_share: number | null;
   rms: number | null;
   why_no_rms: string | null;
+  why_no_share: string | null;
 }
 
 export interface Note {

@@ -5,7 +5,7 @@ import type { LessonPoint } from './plot-of.ts';
 export function unitWords({ measure, unit }: Pick<ProgressLine, 'measure' | 'unit'>): string {
   if (measure === 'rms')
     return unit === 'kt' ? 'RMS off the target, kt; lower is better' : 'RMS, of full scale; lower is better';
-  if (measure === 'inside-by-time') return 'Inside the limit, of the time';
+  if (measure === 'inside-by-distance') return 'Inside the limit, of the distance';
   return measure === 'level' ? 'Middle of the lesson, 1 to 5' : 'Met, of those decided';
 }
 

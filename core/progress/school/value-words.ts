@@ -12,6 +12,6 @@ export function valueFigure(value: number | null, { measure, unit }: SchoolMeasu
 export function valueTitle({ measure, unit }: SchoolMeasure): string {
   if (measure === 'level') return 'Level';
   if (measure === 'share-met') return 'Met, % of those decided';
-  if (measure === 'inside-by-time') return 'Inside the limit, % of the time';
+  if (measure === 'inside-by-distance') return 'Inside the limit, % of the distance';
   return unit === 'kt' ? 'RMS off the target, kt' : 'RMS, of full scale';
 }

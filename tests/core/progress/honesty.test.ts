@@ -28,7 +28,7 @@ function student(chance: Random, lessons: number, rmsPerLesson: number): Progres
         (rmsPerLesson < 0 ? 0.6 : 0.3) + rmsPerLesson * lesson + off(BETWEEN_DAYS, WITHIN_A_DAY),
       ),
       airspeed: { mean: 90 + off(2, 3), standardDeviation: Math.abs(3 + off(0.5, 1)) },
-      outsideS: Math.min(100, Math.max(0, 10 + off(6, 8))),
+      outsideNm: Math.min(100, Math.max(0, 10 + off(6, 8))) / 20,
       verdicts: { stability: verdict(), minimums: verdict() },
       level: [level, level, level],
     };

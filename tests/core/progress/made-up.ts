@@ -25,7 +25,12 @@ export interface MadeUp {
     readonly standardDeviation: number;
     readonly estimated?: boolean;
   };
-  readonly outsideS?: number;
+  /** Of 5 NM that each timed criterion counted, 100 s; the seconds beyond were fewer. */
+  readonly outsideNm?: number;
+  /** The miles that they counted. */
+  readonly assessedNm?: number;
+  /** As versions before 0.2.0 left a debrief: without miles. */
+  readonly hasNoMiles?: boolean;
   readonly instructorFlewFinal?: boolean;
   readonly level?: readonly [level: number, low: number, high: number] | null;
 }
@@ -98,9 +103,14 @@ function dateOf(lesson: number): string {
   return `2026-05-${String(lesson).padStart(2, '0')}`;
 }
 
-function criterionOf(id: string, { verdicts, outsideS = 0, gate }: MadeUp): DebriefCriterion {
+function criterionOf(
+  id: string,
+  { verdicts, outsideNm = 0, assessedNm = 5, hasNoMiles, gate }: MadeUp,
+): DebriefCriterion {
   const isTimed = TIMED.has(id);
+  const outsideS = outsideNm * 10;
   const timeOutsideS = isTimed ? { atLeast: 0, best: outsideS, atMost: outsideS } : null;
+  const miles = isTimed ? { assessedNm, outsideNm } : { assessedNm: null, outsideNm: null };
   const assessedS = isTimed ? 100 : 0;
   return {
     id,
@@ -108,6 +118,7 @@ function criterionOf(id: string, { verdicts, outsideS = 0, gate }: MadeUp): Debr
     verdict: verdicts?.[id] ?? 'met',
     assessedS,
     timeOutsideS,
+    ...(!hasNoMiles && miles),
   } as DebriefCriterion;
 }
 

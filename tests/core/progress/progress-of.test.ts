@@ -7,7 +7,7 @@ describe('a record over lessons', () => {
     const rms = [0.5, 0.3, 0.9, 0.2, 0.1, 0.3];
     const made = lessonsOf(2, 3, (lesson, i) => ({
       glidepathRms: rms[(lesson - 1) * 3 + i]!,
-      outsideS: lesson * 10 + i,
+      outsideNm: lesson + i / 8,
     }));
     const { lessons, lines } = recordOf(made.toReversed());
     expect(lessons.map(({ date, approaches }) => [date, approaches])).toEqual([
@@ -15,9 +15,10 @@ describe('a record over lessons', () => {
       ['2026-05-02', 3],
     ]);
     const glidepath = lines.find(({ id }) => id === 'glidepath-final')!;
+    // The middle of each lesson: 1.125 and 2.125 of 5 NM beyond the limit.
     expect(glidepath.lessons.map((cell) => [cell.rms, cell.insideShare, cell.value])).toEqual([
-      [0.5, 0.89, 0.5],
-      [0.2, 0.79, 0.2],
+      [0.5, 0.775, 0.5],
+      [0.2, 0.575, 0.2],
     ]);
   });
 
@@ -60,9 +61,33 @@ describe('a record over lessons', () => {
   });
 
   it('follows a criterion before final by its share, and none by the RMS of the turn on', () => {
-    const line = lineOf(recordOf([{ outsideS: 25 }]), 'localizer-before-final');
-    expect(line).toMatchObject({ measure: 'inside-by-time', better: 'higher' });
+    const line = lineOf(recordOf([{ outsideNm: 1.25 }]), 'localizer-before-final');
+    expect(line).toMatchObject({ measure: 'inside-by-distance', better: 'higher' });
     expect(line.lessons[0]).toMatchObject({ insideShare: 0.75, rms: null, value: 0.75 });
+  });
+
+  it('says why an assessed approach has no share, and follows that criterion by it all the same', () => {
+    const why = 'debriefed by a version that told no distance';
+    const old = recordOf(lessonsOf(3, 2, () => ({ hasNoMiles: true })));
+    const line = lineOf(old, 'localizer-before-final');
+    expect(line).toMatchObject({
+      measure: 'inside-by-distance',
+      notMeasured: [{ why, approaches: 6 }],
+      trend: { change: 'too-few' },
+    });
+    expect(line.lessons[0]).toMatchObject({ insideShare: null, value: null, approaches: 0 });
+    expect(line.verdicts.met).toBe(6);
+    // What is followed by something else needs no share.
+    expect(lineOf(old, 'glidepath-final').notMeasured).toEqual([]);
+    expect(lineOf(old, 'stability').notMeasured).toEqual([]);
+    const still = lineOf(recordOf([{ assessedNm: 0 }, { minute: 10 }]), 'altitude-before-final');
+    expect(still.notMeasured).toEqual([{ why: 'the recorded position stood still', approaches: 1 }]);
+    expect(still.lessons[0]).toMatchObject({ insideShare: 1, approaches: 1 });
+  });
+
+  it('has no share below none, where two sums of the same miles differ in their last digits', () => {
+    const line = lineOf(recordOf([{ outsideNm: 5 + 1e-15 }]), 'localizer-before-final');
+    expect(line.lessons[0]!.insideShare).toBe(0);
   });
 
   it('tells unclear and not assessed apart, and counts both', () => {
@@ -173,7 +198,7 @@ describe('a trend', () => {
     const record = recordOf(
       lessonsOf(12, 1, (lesson) => {
         const level = 1 + Math.floor(lesson / 3);
-        return { outsideS: 60 - 4 * lesson, level: [level, level, level] };
+        return { outsideNm: 3 - 0.2 * lesson, level: [level, level, level] };
       }),
     );
     expect(lineOf(record, 'altitude-before-final').trend.change).toBe('better');

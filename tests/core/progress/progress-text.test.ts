@@ -25,10 +25,22 @@ describe('the page', () => {
 
   it('tells each criterion with its trend, its figures and how often it was met', () => {
     expect(joined).toMatch(
-      /Glidepath on final: better by 0\.03\d of full scale a lesson \(between 0\.02\d and 0\.03\d\)\. RMS, lesson by lesson: 0\.56 0\.54 .* 0\.24 of full scale Inside the limit, in every lesson: 100 % of the time 24 met, 0 not met, 0 unclear, 0 not assessed\./,
+      /Glidepath on final: better by 0\.03\d of full scale a lesson \(between 0\.02\d and 0\.03\d\)\. RMS, lesson by lesson: 0\.56 0\.54 .* 0\.24 of full scale Inside the limit, in every lesson: 100 % of the distance 24 met, 0 not met, 0 unclear, 0 not assessed\./,
     );
     expect(joined).toContain('Localizer on final: the same in every lesson.');
     expect(joined).toContain('Level: the same in every lesson. Middle level, in every lesson: 4.0');
+  });
+
+  it('says which figures are by distance and which by time', () => {
+    expect(joined).toContain(
+      'Shares inside a limit are of the distance flown, RMS is over the recorded time.',
+    );
+  });
+
+  it('says of debriefs of an earlier version that they tell no share', () => {
+    const old = progressText(recordOf(lessonsOf(6, 1, () => ({ hasNoMiles: true })))).replaceAll(/\s+/g, ' ');
+    expect(old).toContain('6 without a share: debriefed by a version that told no distance.');
+    expect(old).not.toContain('Inside the limit');
   });
 
   it('says what to practise, the goals, what was left out, and the cautions', () => {

@@ -1,13 +1,24 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
+import type { Debrief } from '../../../core/debrief/debrief.ts';
 import type { Progress } from '../../../core/progress/progress.ts';
-import { readDocument } from '../../../electron/library/documents.ts';
+import { keepDocument, readDocument } from '../../../electron/library/documents.ts';
 import { from } from '../../../electron/library/library.ts';
+import { LIBRARY_FILE } from '../../../electron/library/open-library.ts';
 import { personNamed } from '../../../electron/library/people.ts';
 import { agreeGoal, reachGoal } from '../../../electron/library/record.ts';
 import { run } from '../../../electron/cli/run.ts';
-import { ALL_FACILITIES, command, newFolder, opened, SAMPLE, SAMPLES } from './some-library.ts';
+import {
+  ALL_FACILITIES,
+  command,
+  libraryOf,
+  newFolder,
+  opened,
+  rawFile,
+  SAMPLE,
+  SAMPLES,
+} from './some-library.ts';
 
 let library = '';
 beforeAll(async () => {
@@ -18,6 +29,15 @@ beforeAll(async () => {
   writeFileSync(roster, 'name\nHazel Wren\n');
   await command(library, 'roster', roster);
 });
+
+/** As version 0.1.0 made it. */
+function withoutMiles(debrief: Debrief): Debrief {
+  const approaches = debrief.approaches.map((approach) => ({
+    ...approach,
+    criteria: approach.criteria.map(({ assessedNm: _assessedNm, outsideNm: _outsideNm, ...rest }) => rest),
+  }));
+  return { ...debrief, engineVersion: '0.1.0', approaches } as unknown as Debrief;
+}
 
 async function recordOf(student: string, folder = library): Promise<Progress> {
   const said = await command(folder, 'progress', '--student', student, '--format', 'json');
@@ -67,12 +87,15 @@ describe('halfdot progress', () => {
     }[];
     const record = await recordOf('Rowan Teal', own);
     expect(record.lessons).toMatchObject([{ date: debrief[0]!.date, approaches: 1 }]);
-    const { rmsFullScale } = await opened(own, (open) => {
+    const approach = await opened(own, (open) => {
       const { id } = open.first(from.selectFrom('debriefs').select('id'))!;
-      return readDocument(open, id).approaches[0]!.segments.find(({ kind }) => kind === 'final')!.glidepath!;
+      return readDocument(open, id).approaches[0]!;
     });
+    const { rmsFullScale } = approach.segments.find(({ kind }) => kind === 'final')!.glidepath!;
+    const { assessedNm, outsideNm } = approach.criteria.find(({ id }) => id === 'glidepath-final')!;
+    const insideShare = 1 - outsideNm! / assessedNm!;
     const glidepath = record.lines.find(({ id }) => id === 'glidepath-final')!;
-    expect(glidepath.lessons).toMatchObject([{ rms: rmsFullScale, approaches: 1 }]);
+    expect(glidepath.lessons).toMatchObject([{ rms: rmsFullScale, insideShare, approaches: 1 }]);
     expect(rmsFullScale).toBeGreaterThan(0);
   });
 
@@ -117,6 +140,32 @@ describe('halfdot progress', () => {
       expect(open.all(from.selectFrom('measures').selectAll().where('number', '=', 1))).toEqual([]);
     });
     expect(await recordOf('Rowan Teal')).toEqual(before);
+  });
+
+  it('of a library of version 4, whose shares are of time, tells what the debriefs of its time tell', async () => {
+    const own = await libraryOf(SAMPLE);
+    const rows = () => opened(own, (open) => open.all(from.selectFrom('measures').selectAll()));
+    await opened(own, (open) =>
+      open.write(() => {
+        for (const { id } of open.all(from.selectFrom('debriefs').select('id')))
+          keepDocument(open, id, withoutMiles(readDocument(open, id)));
+      }),
+    );
+    const fromDocuments = await rows();
+    const told = fromDocuments.filter(({ why_no_share }) => why_no_share !== null);
+    expect(told.map(({ criterion }) => criterion)).toContain('glidepath-final');
+    for (const { inside_share, why_no_share } of told)
+      expect([inside_share, why_no_share]).toEqual([null, 'debriefed by a version that told no distance']);
+    await rawFile(join(own, LIBRARY_FILE), (sqlite) =>
+      sqlite.exec(`UPDATE measures SET inside_share = 0.9 WHERE why_no_share IS NOT NULL;
+        ALTER TABLE measures DROP COLUMN why_no_share; PRAGMA user_version = 4`),
+    );
+    expect(await rows()).toEqual(fromDocuments);
+    const line = (await recordOf('Rowan Teal', own)).lines.find(({ id }) => id === 'localizer-before-final')!;
+    expect(line).toMatchObject({
+      measure: 'inside-by-distance',
+      notMeasured: [{ why: 'debriefed by a version that told no distance', approaches: 1 }],
+    });
   });
 
   it('stops while it copies where it is asked to, and tells nothing', async () => {

@@ -49,7 +49,7 @@ describe('a school out of the library', () => {
 
   it.each([
     ['glidepath-final', 'rms'],
-    ['localizer-before-final', 'inside-by-time'],
+    ['localizer-before-final', 'inside-by-distance'],
     ['stability', 'share-met'],
   ])('tells of %s what the documents tell', async (measure, kind) => {
     const { school } = await page({ measure });

@@ -149,7 +149,7 @@ describe('the page of a school', () => {
 
   it.each([
     ['share-met', 'share', 1, 'Met, % of those decided, lesson by lesson s: 100'],
-    ['inside-by-time', 'share', 0.876, 'Inside the limit, % of the time, lesson by lesson s: 88'],
+    ['inside-by-distance', 'share', 0.876, 'Inside the limit, % of the distance, lesson by lesson s: 88'],
     ['level', 'level', 3, 'Level, lesson by lesson s: 3.0'],
     ['rms', 'kt', 4.26, 'RMS off the target, kt, lesson by lesson s: 4.3'],
   ] as const)('writes %s in %s', (measure, unit, value, words) => {
