@@ -177,7 +177,7 @@ function multiply(library: Library, flown: number): void {
   each(`INSERT INTO approach_facts SELECT debrief_id || n, number, printf('%.56s%08d', log_sha256, n), end_utc, standard_sha256,
     engine_version, flown, conditions, turbulence, localizer_full_scale_deg, gate_1000, gate_500, went_on
     FROM approach_facts, copy`);
-  each(`INSERT INTO measures SELECT debrief_id || n, number, criterion, place, title, verdict, inside_share, rms, why_no_rms,
-    why_no_share
+  each(`INSERT INTO measures SELECT debrief_id || n, number, criterion, place, title, verdict, inside_share, why_no_share, rms,
+    why_no_rms
     FROM measures, copy`);
 }

@@ -30,7 +30,9 @@ CREATE TABLE measures (
   place INTEGER NOT NULL,
   title TEXT NOT NULL,
   verdict TEXT NOT NULL,
+  -- Of the distance flown where it counted.
   inside_share REAL,
+  why_no_share TEXT,
   rms REAL,
   why_no_rms TEXT,
   PRIMARY KEY (debrief_id, number, criterion),

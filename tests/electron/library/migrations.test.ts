@@ -58,14 +58,10 @@ describe.each(EARLIER)('a library of version %i', (version) => {
 
   it('stays as it was where a migration fails', async () => {
     const folder = await fileOf(version);
-    // Something of the last version, or of the one before it, is in the way.
-    await rawFile(join(folder, LIBRARY_FILE), (sqlite) =>
-      sqlite.exec(
-        version < 4 ? 'CREATE TABLE measures (x)' : 'ALTER TABLE measures ADD COLUMN why_no_share TEXT',
-      ),
-    );
+    // A table of the last version is in the way.
+    await rawFile(join(folder, LIBRARY_FILE), (sqlite) => sqlite.exec('CREATE TABLE measures (x)'));
     const before = await schemaOf(folder);
-    await expect(opened(folder, () => {})).rejects.toThrow(/already exists|duplicate column/);
+    await expect(opened(folder, () => {})).rejects.toThrow('already exists');
     await rawFile(join(folder, LIBRARY_FILE), (sqlite) => expect(versionOf(sqlite)).toBe(version));
     expect(await schemaOf(folder)).toEqual(before);
   });

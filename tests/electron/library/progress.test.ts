@@ -5,20 +5,10 @@ import type { Debrief } from '../../../core/debrief/debrief.ts';
 import type { Progress } from '../../../core/progress/progress.ts';
 import { keepDocument, readDocument } from '../../../electron/library/documents.ts';
 import { from } from '../../../electron/library/library.ts';
-import { LIBRARY_FILE } from '../../../electron/library/open-library.ts';
 import { personNamed } from '../../../electron/library/people.ts';
 import { agreeGoal, reachGoal } from '../../../electron/library/record.ts';
 import { run } from '../../../electron/cli/run.ts';
-import {
-  ALL_FACILITIES,
-  command,
-  libraryOf,
-  newFolder,
-  opened,
-  rawFile,
-  SAMPLE,
-  SAMPLES,
-} from './some-library.ts';
+import { ALL_FACILITIES, command, libraryOf, newFolder, opened, SAMPLE, SAMPLES } from './some-library.ts';
 
 let library = '';
 beforeAll(async () => {
@@ -142,25 +132,14 @@ describe('halfdot progress', () => {
     expect(await recordOf('Rowan Teal')).toEqual(before);
   });
 
-  it('of a library of version 4, whose shares are of time, tells what the debriefs of its time tell', async () => {
+  it('has no share of a debrief that tells no distance, and says why', async () => {
     const own = await libraryOf(SAMPLE);
-    const rows = () => opened(own, (open) => open.all(from.selectFrom('measures').selectAll()));
     await opened(own, (open) =>
       open.write(() => {
         for (const { id } of open.all(from.selectFrom('debriefs').select('id')))
           keepDocument(open, id, withoutMiles(readDocument(open, id)));
       }),
     );
-    const fromDocuments = await rows();
-    const told = fromDocuments.filter(({ why_no_share }) => why_no_share !== null);
-    expect(told.map(({ criterion }) => criterion)).toContain('glidepath-final');
-    for (const { inside_share, why_no_share } of told)
-      expect([inside_share, why_no_share]).toEqual([null, 'debriefed by a version that told no distance']);
-    await rawFile(join(own, LIBRARY_FILE), (sqlite) =>
-      sqlite.exec(`UPDATE measures SET inside_share = 0.9 WHERE why_no_share IS NOT NULL;
-        ALTER TABLE measures DROP COLUMN why_no_share; PRAGMA user_version = 4`),
-    );
-    expect(await rows()).toEqual(fromDocuments);
     const line = (await recordOf('Rowan Teal', own)).lines.find(({ id }) => id === 'localizer-before-final')!;
     expect(line).toMatchObject({
       measure: 'inside-by-distance',
