@@ -6,7 +6,7 @@ import type { Job } from '../../core/log/log.ts';
 import { cannotRead } from '../files/file-problems.ts';
 import { isDay } from '../library/day.ts';
 import type { DebriefLog } from '../library/debrief-bytes.ts';
-import type { ImportAsked } from '../library/import-log.ts';
+import type { Imported, ImportAsked } from '../library/import-log.ts';
 import type { Library } from '../library/library.ts';
 import { EXIT, type Arguments, type Command, type ExitStatus, type Output } from './command.ts';
 import { importRules, RULE_OPTIONS, type ImportRules } from './import-rules.ts';
@@ -181,19 +181,22 @@ async function importAll(
   const importOne = async ({ path, below }: LogPlace, debrief: DebriefLog) => {
     const name = basename(path);
     const bytes = bytesOf(path);
-    if (!bytes.ok) return { imported: bytes, kept: () => {} };
+    if (!bytes.ok) return room.nothingToKeep({ imported: bytes, kept: () => {} });
     const log = { name, bytes: bytes.value };
     const ruled = rules?.begin({ below, bytes: log.bytes, asked }, library, room);
     const ofLog = { ...asked, ...(ruled && { rule: ruled.rule }) };
-    const imported = await room.importLog(library, log, ofLog, output.job(`Reading ${name}`), debrief);
-    return { imported, kept: () => ruled?.kept() };
+    const job = output.job(`Reading ${name}`);
+    const { logs, keep } = await room.importLog(library, log, ofLog, job, debrief);
+    return { logs, keep: () => ({ imported: keep(), kept: () => ruled?.kept() }) };
   };
   return withDebriefers(args, room, paths.length, async (pool) => {
     let done = 0;
-    for await (const { imported, kept } of room.inTurn(paths, pool, importOne)) {
-      const became = await told(basename(paths[done++]!.path), imported, output);
-      count[became]++;
-      if (became === 'kept') kept();
+    for await (const part of room.inTurn(library, paths, pool, importOne)) {
+      for (const { imported, kept } of part) {
+        const became = await told(basename(paths[done++]!.path), imported, output);
+        count[became]++;
+        if (became === 'kept') kept();
+      }
       job.progress(done / paths.length);
       // Lets a Ctrl-C in.
       await new Promise((resolve) => setImmediate(resolve));
@@ -217,10 +220,12 @@ function bytesOf(path: string): Outcome<Uint8Array> {
   }
 }
 
-type Imported = Awaited<ReturnType<LibraryRoom['importLog']>>;
-
 /** Says what became of a log. */
-async function told(name: string, imported: Imported, output: Output): Promise<'kept' | 'known' | 'refused'> {
+async function told(
+  name: string,
+  imported: Outcome<Imported>,
+  output: Output,
+): Promise<'kept' | 'known' | 'refused'> {
   if (!imported.ok) {
     refuse(imported.refusal, output);
     return 'refused';

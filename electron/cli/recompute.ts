@@ -1,6 +1,7 @@
 import { ENGINE_VERSION } from '../../core/debrief/engine-version.ts';
-import type { Issue } from '../../core/issue/issue.ts';
+import type { Outcome } from '../../core/issue/issue.ts';
 import type { Job } from '../../core/log/log.ts';
+import type { ToKeep } from '../library/to-keep.ts';
 import type { Library } from '../library/library.ts';
 import { EXIT, type Arguments, type Command, type ExitStatus, type Output } from './command.ts';
 import { refuse } from './read-input.ts';
@@ -38,15 +39,17 @@ async function recomputeAll(
   const others = room.otherEngines(library, ENGINE_VERSION);
   let [done, left] = [0, 0];
   return withDebriefers(args, room, others.length, async (pool) => {
-    const all = room.inTurn(others, pool, (other, debrief) =>
+    const all = room.inTurn(library, others, pool, (other, debrief) =>
       orRefusal(room, () => room.recompute(library, other, job, debrief)),
     );
-    for await (const made of all) {
-      if (!made.ok) {
-        left++;
-        refuse(made.refusal, output);
-      } else await output.answer(changeLines(others[done]!, made.value));
-      done++;
+    for await (const part of all) {
+      for (const made of part) {
+        if (!made.ok) {
+          left++;
+          refuse(made.refusal, output);
+        } else await output.answer(changeLines(others[done]!, made.value));
+        done++;
+      }
       job.progress(done / others.length);
       await new Promise((resolve) => setImmediate(resolve));
       if (job.cancelled() && done < others.length) {
@@ -72,12 +75,12 @@ function changeLines(
 /** A log that has gone costs its own debriefs, and not those of the others. */
 async function orRefusal<T>(
   room: LibraryRoom,
-  work: () => Promise<T>,
-): Promise<T | { ok: false; refusal: Issue }> {
+  work: () => Promise<ToKeep<Outcome<T>>>,
+): Promise<ToKeep<Outcome<T>>> {
   try {
     return await work();
   } catch (error) {
-    if (error instanceof room.LibraryRefusal) return { ok: false, refusal: error.issue };
-    throw error;
+    if (!(error instanceof room.LibraryRefusal)) throw error;
+    return room.nothingToKeep<Outcome<T>>({ ok: false, refusal: error.issue, issues: [] });
   }
 }

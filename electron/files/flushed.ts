@@ -3,6 +3,12 @@ import { dirname } from 'node:path';
 
 /** Writes a file whole or not at all, and returns once it is on the disk under its name. Throws as the system does. */
 export function writeFlushed(path: string, content: Uint8Array): void {
+  writeWhole(path, content);
+  flushFolder(dirname(path));
+}
+
+/** The same but for the name, which is on the disk once the folder is flushed: of many files that is done once. */
+export function writeWhole(path: string, content: Uint8Array): void {
   const beside = `${path}.${process.pid}.part`;
   try {
     const file = openSync(beside, 'w');
@@ -12,7 +18,7 @@ export function writeFlushed(path: string, content: Uint8Array): void {
     } finally {
       closeSync(file);
     }
-    renameFlushed(beside, path);
+    renameSync(beside, path);
   } catch (error) {
     rmSync(beside, { force: true });
     throw error;

@@ -31,4 +31,5 @@ export { approachesWithoutFacts, makeMissingFacts } from './missing-facts.ts';
 export { progressInput } from './progress-input.ts';
 export { schoolMeasures } from './school-measures.ts';
 export { schoolPage } from './school-page.ts';
+export { keepNow, nothingToKeep } from './to-keep.ts';
 export { watchBy } from './watch.ts';

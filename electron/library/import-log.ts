@@ -6,6 +6,7 @@ import type { Ruling } from './assign-rules.ts';
 import { debriefBytes, type Asked, type DebriefLog, type LogBytes, type LogFacts } from './debrief-bytes.ts';
 import type { FirstDays } from './first-days.ts';
 import { keepFlight, type FlightToKeep } from './keep-flight.ts';
+import { nothingToKeep, type ToKeep } from './to-keep.ts';
 import { debriefsAt, logHere, type LogHere } from './kept-log.ts';
 import { lessonOn } from './lessons.ts';
 import { from, type Library } from './library.ts';
@@ -30,7 +31,7 @@ export interface ImportAsked extends Asked {
 }
 
 /** What became of one log, and what the library holds of it now. */
-type Imported = { readonly lessonId: string; readonly debriefIds: readonly string[] } & (
+export type Imported = { readonly lessonId: string; readonly debriefIds: readonly string[] } & (
   | {
       readonly became: 'known';
       readonly fileName: string;
@@ -53,9 +54,9 @@ interface Made {
 }
 
 /**
- * Reads a log, debriefs it at every facility that it was flown to, and keeps all of that. A log that is here with a
- * debrief is read again only for one that it has not, or that is to be made anew; one that is here without is tried at
- * the facilities that are given now. `debrief` may be a pool's: what is here is asked again when it returns.
+ * Reads a log and debriefs it at every facility that it was flown to; all of that is then to be kept. A log that is here
+ * with a debrief is read again only for one that it has not, or that is to be made anew; one that is here without is
+ * tried at the facilities that are given now. `debrief` may be a pool's: what is here is asked again when it is kept.
  */
 export async function importLog(
   library: Library,
@@ -63,27 +64,29 @@ export async function importLog(
   asked: ImportAsked,
   job: Job,
   debrief: DebriefLog = debriefBytes,
-): Promise<Outcome<Imported>> {
+): Promise<ToKeep<Outcome<Imported>>> {
   const sha256 = sha256Of(log.bytes);
   const before = logHere(library, sha256);
   const [first, ...others] = toTry(before, asked);
-  if (!first) return usable(known(before!, []));
+  if (!first) return nothingToKeep(usable(known(before!, [])));
   const tried = [first, ...others] as const;
   const read = await debrief(log, tried, asked, job);
-  if (!read.ok) return read;
-  // Another file of the same bytes may have been kept meanwhile.
-  const now = logHere(library, sha256);
-  const wanted = toTry(now, asked);
-  const flown = tried
-    .map((at, i): Made => ({ at, debrief: read.value.debriefs[i]! }))
-    .filter((made) => made.debrief.approaches.length > 0 && wanted.includes(made.at));
-  const issues = [...read.issues, ...notAnew(log.name, now, asked, flown)];
-  if (now && flown.length === 0)
-    return usable(known(now, before ? tried.map(({ facility }) => facility.name) : []), issues);
-  const flight = flightToKeep(library, log, sha256, read.value.log, flown, asked, now !== null);
-  if (!flight.ok) return flight;
-  const stays = keepFlight(library, flight.value);
-  return usable(kept(library, sha256, flown, stays), issues);
+  if (!read.ok) return nothingToKeep(read);
+  const made = tried.map((at, i): Made => ({ at, debrief: read.value.debriefs[i]! }));
+  const keep = (): Outcome<Imported> => {
+    // Another file of the same bytes may have been kept meanwhile.
+    const now = logHere(library, sha256);
+    const wanted = toTry(now, asked);
+    const flown = made.filter(({ at, debrief }) => debrief.approaches.length > 0 && wanted.includes(at));
+    const issues = [...read.issues, ...notAnew(log.name, now, asked, flown)];
+    if (now && flown.length === 0)
+      return usable(known(now, before ? tried.map(({ facility }) => facility.name) : []), issues);
+    const flight = flightToKeep(library, log, sha256, read.value.log, flown, asked, now !== null);
+    if (!flight.ok) return flight;
+    const stays = keepFlight(library, flight.value);
+    return usable(kept(library, sha256, flown, stays), issues);
+  };
+  return { logs: [sha256], keep };
 }
 
 /** Those at which there is something to be made that is not here, or is to be made anew. */

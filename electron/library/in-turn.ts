@@ -1,52 +1,65 @@
 import { debriefBytes, type DebriefLog } from './debrief-bytes.ts';
 import type { DebriefPool } from './debrief-pool.ts';
+import type { Library } from './library.ts';
+import { sweepLogs } from './pending-logs.ts';
+import { keepNow, together, type ToKeep } from './to-keep.ts';
 
 /**
- * Works on logs with a pool (null: in this thread, one after the other) and gives what was made of each in the order of
- * the items, whatever is done first. `work` is called some logs ahead; the `debrief` that it is handed returns when the
- * item's turn has come, which is when its outcome is asked for. So what `work` writes after it is written in order, and
- * nothing is when nobody asks any more.
+ * Works on logs with a pool (null: in this thread, one after the other), keeps what was made of them in the order of the
+ * items, whatever is done first, and gives it in parts: each is kept together when it is asked for, and nothing is when
+ * nobody asks any more. `begin` is called some logs ahead. What throws does so at its turn, and nothing after it is kept.
  */
 export async function* inTurn<Item, Made>(
+  library: Library,
   items: readonly Item[],
   pool: DebriefPool | null,
-  work: (item: Item, debrief: DebriefLog) => Promise<Made>,
-): AsyncGenerator<Made, void, undefined> {
+  begin: (item: Item, debrief: DebriefLog) => Promise<ToKeep<Made>>,
+): AsyncGenerator<readonly Made[], void, undefined> {
   // Twice as many as can be worked on: a long log holds no worker up until so many short ones behind it are done.
   const ahead = pool === null ? 1 : 2 * pool.count;
   const debrief = pool?.debrief ?? debriefBytes;
   const begun: Begun<Made>[] = [];
-  for (const item of items) {
-    begun.push(begin(item, debrief, work));
-    if (begun.length === ahead) yield await taken(begun.shift()!);
+  for (let next = 0; next < items.length || begun.length > 0;) {
+    while (begun.length < ahead && next < items.length) begun.push(new Begun(begin(items[next++]!, debrief)));
+    await begun[0]!.ends;
+    // Lets in what else was answered meanwhile.
+    await new Promise((resolve) => setImmediate(resolve));
+    yield* inParts(library, readyOnes(begun));
   }
-  while (begun.length > 0) yield await taken(begun.shift()!);
 }
 
-interface Begun<Made> {
-  readonly made: Promise<Made>;
-  /** Says that its turn has come. */
-  readonly take: () => void;
+class Begun<Made> {
+  /** Null until it is debriefed. */
+  ready: ToKeep<Made> | null = null;
+
+  constructor(readonly ends: Promise<ToKeep<Made>>) {
+    // It is waited for later; until then a failure is nobody's.
+    ends.then(
+      (ready) => (this.ready = ready),
+      () => {},
+    );
+  }
 }
 
-function taken<Made>({ made, take }: Begun<Made>): Promise<Made> {
-  take();
-  return made;
+/** Takes away those at the head of the line that are debriefed. */
+function readyOnes<Made>(begun: Begun<Made>[]): ToKeep<Made>[] {
+  const waits = begun.findIndex(({ ready }) => ready === null);
+  return begun.splice(0, waits === -1 ? begun.length : waits).map(({ ready }) => ready!);
 }
 
-function begin<Item, Made>(
-  item: Item,
-  debrief: DebriefLog,
-  work: (item: Item, debrief: DebriefLog) => Promise<Made>,
-): Begun<Made> {
-  let take = () => {};
-  const turn = new Promise<void>((resolve) => void (take = resolve));
-  const made = work(item, async (...words) => {
-    const debriefed = await debrief(...words);
-    await turn;
-    return debriefed;
-  });
-  // It is waited for later; until then a failure is nobody's.
-  made.catch(() => {});
-  return { made, take };
+/** All in one part; where one of them cannot be kept, each in its own: that one takes none along. */
+function* inParts<Made>(library: Library, all: readonly ToKeep<Made>[]): Generator<readonly Made[]> {
+  const made = all.length > 1 ? orNull(library, together(all)) : null;
+  if (made) yield made;
+  else for (const one of all) yield [keepNow(library, one)];
+}
+
+function orNull<Made>(library: Library, toKeep: ToKeep<Made>): Made | null {
+  try {
+    return keepNow(library, toKeep);
+  } catch {
+    // Which one it was is met again. On a full disk the files of the others would leave no room for the first.
+    sweepLogs(library);
+    return null;
+  }
 }

@@ -8,7 +8,6 @@ import { debriefsAt, facilitySha256, logHere } from './kept-log.ts';
 import { keepLesson, moveLog, type LessonFacts } from './lessons.ts';
 import { from, type Library } from './library.ts';
 import { sha256Of } from './log-files.ts';
-import { writeWithLogs } from './pending-logs.ts';
 import { keepPerson } from './people.ts';
 import type { KeptLog, Lesson } from './tables.ts';
 
@@ -35,27 +34,26 @@ interface DebriefToKeep {
 }
 
 /**
- * Keeps a flight. The log's file is on the disk before the commit that names it, and all else is in that commit: a
- * crash leaves the flight whole or nothing of it. Gives the lesson in which the log stays where another was asked for.
+ * Keeps a flight, within a write with its log. The log's file is on the disk before the commit that names it, and all
+ * else is in that commit: a crash leaves the flight whole or nothing of it. Gives the lesson in which the log stays
+ * where another was asked for.
  */
 export function keepFlight(library: Library, flight: FlightToKeep): Lesson | null {
   const { log, bytes, student, lesson, isDateStated, debriefs, isAnew } = flight;
   if (sha256Of(bytes) !== log.sha256) throw new Error('a log was to be kept under the hash of another');
-  return writeWithLogs(library, [log.sha256], () => {
-    library.logFiles.put(log.sha256, bytes);
-    // It may be here without a debrief, or another process may just have kept it.
-    const known = library.first(from.selectFrom('logs').select('sha256').where('sha256', '=', log.sha256));
-    if (!known) {
-      const student_id = student === null ? null : keepPerson(library, 'student', student);
-      const lesson_id = keepLesson(library, { ...lesson, student_id });
-      const added_utc = new Date().toISOString();
-      library.run(from.insertInto('logs').values({ ...log, lesson_id, added_utc }));
-    }
-    const asked = { student, date: isDateStated ? lesson.date : null };
-    const stays = known ? moveLog(library, log.sha256, lesson, asked) : null;
-    for (const debrief of debriefs) keepDebrief(library, log.sha256, debrief, isAnew);
-    return stays;
-  });
+  library.logFiles.put(log.sha256, bytes);
+  // It may be here without a debrief, or another process may just have kept it.
+  const known = library.first(from.selectFrom('logs').select('sha256').where('sha256', '=', log.sha256));
+  if (!known) {
+    const student_id = student === null ? null : keepPerson(library, 'student', student);
+    const lesson_id = keepLesson(library, { ...lesson, student_id });
+    const added_utc = new Date().toISOString();
+    library.run(from.insertInto('logs').values({ ...log, lesson_id, added_utc }));
+  }
+  const asked = { student, date: isDateStated ? lesson.date : null };
+  const stays = known ? moveLog(library, log.sha256, lesson, asked) : null;
+  for (const debrief of debriefs) keepDebrief(library, log.sha256, debrief, isAnew);
+  return stays;
 }
 
 function keepDebrief(library: Library, log_sha256: string, made: DebriefToKeep, isAnew: boolean): void {

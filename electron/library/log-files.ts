@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { copyFileSync, existsSync, linkSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync, gzipSync } from 'node:zlib';
-import { flushFile, flushFolder, writeFlushed } from '../files/flushed.ts';
+import { flushFile, flushFolder, writeWhole } from '../files/flushed.ts';
 import { refuseLibrary } from './refusal.ts';
 
 const COPY = /^([0-9a-f]{64})\.gz$/;
@@ -16,11 +16,19 @@ export type LogState = 'whole' | 'missing' | 'altered';
 export class LogFiles {
   constructor(readonly folder: string) {}
 
-  /** Puts the bytes there and on the disk; what is there already under the name and is not that, is written over. */
+  /**
+   * Puts the bytes there and on the disk, and the name at the next `flush`; what is there already under the name and is
+   * not that, is written over.
+   */
   put(sha256: string, bytes: Uint8Array): void {
     if (this.state(sha256) === 'whole') return;
     mkdirSync(this.folder, { recursive: true });
-    writeFlushed(this.#path(sha256), gzipSync(bytes, { level: LEVEL }));
+    writeWhole(this.#path(sha256), gzipSync(bytes, { level: LEVEL }));
+  }
+
+  /** Brings the names of what was put or removed to the disk. */
+  flush(): void {
+    if (existsSync(this.folder)) flushFolder(this.folder);
   }
 
   /** The log's bytes; refused with a sentence where the file has gone or is not what it was. */
@@ -58,7 +66,7 @@ export class LogFiles {
   /** Removes a log's file, and what was left of it by a writing that was cut off. */
   remove(sha256: string): void {
     for (const name of this.#names()) if (name.startsWith(`${sha256}.gz`)) rmSync(join(this.folder, name));
-    if (existsSync(this.folder)) flushFolder(this.folder);
+    this.flush();
   }
 
   /** The hashes of all that are there. */

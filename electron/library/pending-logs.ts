@@ -16,15 +16,18 @@ export function announceLogs(library: Library, sha256s: readonly string[]): void
 }
 
 /**
- * Work in which these logs come: announced first in a commit of its own, and no more when the work is done. Another
- * process that opens the library in between takes the announcement for a crash's, and it is made again.
+ * Work in which these logs come: announced first in a commit of its own, and no more when the work is done and their
+ * files are on the disk. Another process that opens the library in between takes the announcement for a crash's, and it
+ * is made again.
  */
 export function writeWithLogs<T>(library: Library, sha256s: readonly string[], work: () => T): T {
+  if (sha256s.length === 0) return library.write(work);
   for (;;) {
     library.write(() => announceLogs(library, sha256s));
     const done = library.write(() => {
       if (!sha256s.every((sha256) => isAnnounced(library, sha256))) return null;
       const made = { value: work() };
+      library.logFiles.flush();
       for (const sha256 of sha256s) library.run(from.deleteFrom('pending_logs').where('sha256', '=', sha256));
       return made;
     });

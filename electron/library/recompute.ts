@@ -7,6 +7,7 @@ import { standardById } from '../../core/standard/standards.ts';
 import { NOTHING_STATED, type Stated } from '../../core/standard/stated.ts';
 import { debriefBytes, type DebriefLog } from './debrief-bytes.ts';
 import { keepDocument, readDocument } from './documents.ts';
+import { nothingToKeep, type ToKeep } from './to-keep.ts';
 import { from, type Library } from './library.ts';
 
 /** The debriefs that another version of the engine made, with what they were made of. */
@@ -26,17 +27,17 @@ export function otherEngines(library: Library, engineVersion: string) {
 type Other = ReturnType<typeof otherEngines>[number];
 
 /**
- * Makes one of them anew, keeps it, and says what is another than before; what was signed stays beside it. `debrief` may
- * be a pool's.
+ * Makes one of them anew, to be kept, and says what is another than before; what was signed stays beside it. `debrief`
+ * may be a pool's.
  */
 export async function recompute(
   library: Library,
   other: Other,
   job: Job,
   debrief: DebriefLog = debriefBytes,
-): Promise<Outcome<readonly string[]>> {
+): Promise<ToKeep<Outcome<readonly string[]>>> {
   const facility = defineFacility(other.content, other.name);
-  if (!facility.ok) return facility;
+  if (!facility.ok) return nothingToKeep(facility);
   const bytes = library.logFiles.read(other.log_sha256, other.file_name);
   // A shipped standard is the present one's: an older file may lack what the engine reads of it now.
   const standard = standardById(other.standard_id) ?? (JSON.parse(other.standard) as Standard);
@@ -49,10 +50,10 @@ export async function recompute(
   };
   const settings = JSON.parse(other.settings) as LogSettings;
   const made = await debrief({ name: other.file_name, bytes }, [facility.value], { settings, judging }, job);
-  if (!made.ok) return made;
+  if (!made.ok) return nothingToKeep(made);
   const after = made.value.debriefs[0]!;
-  const before = readDocument(library, other.id);
-  library.write(() => {
+  const changes = changesBetween(readDocument(library, other.id), after);
+  const keep = () => {
     library.run(
       from
         .updateTable('debriefs')
@@ -60,8 +61,9 @@ export async function recompute(
         .where('id', '=', other.id),
     );
     keepDocument(library, other.id, after);
-  });
-  return usable(changesBetween(before, after));
+    return usable(changes);
+  };
+  return { logs: [], keep };
 }
 
 /** What reads otherwise in a newer debrief of the same log, a line each; empty where nothing does. */

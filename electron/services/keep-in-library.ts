@@ -40,7 +40,8 @@ export function keepInLibrary(host: LibraryHost, input: ToKeep): Promise<Output<
       isStandardNamed: input.how !== 'bring-in',
       ...(input.student.by === 'folder' && { rule: folderRule(library, room, input, input.student) }),
     };
-    const imported = await room.importLog(library, log, asked, ONE_LOG, host.debriefers(room).debrief);
+    const toKeep = await room.importLog(library, log, asked, ONE_LOG, host.debriefers(room).debrief);
+    const imported = room.keepNow(library, toKeep);
     if (!imported.ok) {
       const { message, tip } = imported.refusal;
       return { became: 'refused', why: [message, tip].filter((words) => words !== null).join(' ') };

@@ -4,7 +4,7 @@ import type { Output } from '../bridge/calls.ts';
 import type { Library } from '../library/library.ts';
 import type { LibraryHost, LibraryRoom } from './library-host.ts';
 
-/** Makes every debrief of another version anew, one after the other; each is kept before the next is begun. */
+/** Makes every debrief of another version anew and keeps them, in their order. */
 export async function recomputeAll(
   host: LibraryHost,
   library: Library,
@@ -16,20 +16,21 @@ export async function recomputeAll(
   const changed: Output<'recomputeLibrary'>['changed'] = [];
   const left: string[] = [];
   let done = 0;
-  const made = room.inTurn(others, pool, (other, debrief) =>
+  const made = room.inTurn(library, others, pool, (other, debrief) =>
     // A log that was lost costs its own debrief alone.
     room.recompute(library, other, job, debrief).catch((error: unknown) => {
       const refusal = room.refusalOf(error, library.path);
       if (refusal === null) throw error;
-      return { ok: false as const, refusal };
+      return room.nothingToKeep({ ok: false as const, refusal, issues: [] });
     }),
   );
-  for await (const outcome of made) {
-    const { file_name, name } = others[done]!;
-    if (!outcome.ok) left.push(`${file_name}: ${outcome.refusal.message}`);
-    else if (outcome.value.length > 0)
-      changed.push({ name: `${file_name} at ${name}`, lines: outcome.value });
-    done++;
+  for await (const part of made) {
+    for (const outcome of part) {
+      const { file_name, name } = others[done++]!;
+      if (!outcome.ok) left.push(`${file_name}: ${outcome.refusal.message}`);
+      else if (outcome.value.length > 0)
+        changed.push({ name: `${file_name} at ${name}`, lines: outcome.value });
+    }
     job.progress(done / others.length);
     if (job.cancelled() && done < others.length) break;
   }

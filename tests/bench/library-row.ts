@@ -3,6 +3,7 @@ import { defineFacility } from '../../core/analyze.ts';
 import { DEFAULT_STANDARD } from '../../core/standard/standards.ts';
 import { NOTHING_STATED } from '../../core/standard/stated.ts';
 import { importLog, type ImportAsked } from '../../electron/library/import-log.ts';
+import { keepNow } from '../../electron/library/to-keep.ts';
 import type { Library } from '../../electron/library/library.ts';
 import { EVERY_FLIGHT } from '../../electron/bridge/every-flight.ts';
 import type { FlightFilter, FlightOrder } from '../../electron/bridge/library-calls.ts';
@@ -128,7 +129,8 @@ async function fill(path: string): Promise<void> {
       const bytes = Buffer.from(text);
       // Each in a lesson of its own.
       const date = `2026-05-${String(i + 1).padStart(2, '0')}`;
-      const imported = await importLog(library, { name, bytes }, { ...asked, date }, JOB);
+      const toKeep = await importLog(library, { name, bytes }, { ...asked, date }, JOB);
+      const imported = keepNow(library, toKeep);
       assert(imported.ok, `${name} is refused`);
     }
     library.write(() => multiply(library, listApproaches(library, null).length));

@@ -1,15 +1,21 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { defineFacility } from '../../../core/analyze.ts';
+import { refused } from '../../../core/issue/issue.ts';
 import { DEFAULT_STANDARD } from '../../../core/standard/standards.ts';
 import { NOTHING_STATED } from '../../../core/standard/stated.ts';
-import { debriefBytes } from '../../../electron/library/debrief-bytes.ts';
+import { debriefBytes, type DebriefLog, type LogBytes } from '../../../electron/library/debrief-bytes.ts';
 import { debriefersOf, type DebriefPool } from '../../../electron/library/debrief-pool.ts';
+import { importLog } from '../../../electron/library/import-log.ts';
 import { inTurn } from '../../../electron/library/in-turn.ts';
+import { from, type Library } from '../../../electron/library/library.ts';
+import { sha256Of } from '../../../electron/library/log-files.ts';
+import { openLibrary } from '../../../electron/library/open-library.ts';
+import { keepPerson } from '../../../electron/library/people.ts';
 import { ROOT } from '../../house/source-files.ts';
-import { newFolder, SAMPLES } from './some-library.ts';
+import { expectWhole, newFolder, SAMPLES } from './some-library.ts';
 
 const WORKER = pathToFileURL(join(ROOT, 'dist/debrief-worker.mjs'));
 const JOB = { progress: () => {}, cancelled: () => false };
@@ -122,45 +128,127 @@ describe('threads that debrief', () => {
 });
 
 describe('logs in turn', () => {
-  /** A pool whose logs take as long as their name says, in ms. */
-  const slow: DebriefPool = {
-    count: 2,
-    working: () => 2,
-    debrief: async (one, ...words) => {
-      await new Promise((resolve) => setTimeout(resolve, Number(one.name)));
-      return debriefBytes({ ...FIRST, name: one.name }, ...words);
-    },
-    close: async () => {},
-  };
-  const begin = (written: string[]) => (name: string, debrief: typeof debriefBytes) =>
-    debrief({ ...FIRST, name }, FACILITIES, ASKED, JOB).then(() => {
-      written.push(name);
-      return name;
-    });
+  /** A pool that answers those logs that it is told of, in this order; others it never does. */
+  function poolThatAnswers(...order: string[]): DebriefPool & { answer(name: string): void } {
+    const asked = new Map<string | undefined, () => void>();
+    return {
+      count: 2,
+      answer: (name) => asked.get(name)!(),
+      working: () => 2,
+      debrief: async ({ name }) => {
+        await new Promise<void>((resolve) => {
+          asked.set(name, resolve);
+          while (asked.has(order[0])) asked.get(order.shift())!();
+        });
+        return refused('none', 'Nothing is made of it.');
+      },
+      close: async () => {},
+    };
+  }
+  /** Adds a student of the log's name; one that is called `bad` is added and then fails. */
+  const begin =
+    (bad = '') =>
+    async (name: string, debrief: DebriefLog) => {
+      await debrief({ ...FIRST, name }, FACILITIES, ASKED, JOB);
+      const keep = () => {
+        keepPerson(library, 'student', name);
+        if (name === bad) throw new Error(`${name} fails`);
+        return name;
+      };
+      return { logs: [sha256Of(name)], keep };
+    };
+  const keptIn = () =>
+    library.answers<{ name: string }>('SELECT name FROM people ORDER BY rowid').map(({ name }) => name);
 
-  it('are written and given in their order, whichever is done first', async () => {
-    const names = ['120', '1', '60', '2', '3', '90', '4'];
-    const written: string[] = [];
+  const NAMES = ['a', 'b', 'c', 'd', 'e', 'f'];
+  let library: Library;
+  beforeEach(async () => void (library = await openLibrary(join(newFolder(), 'library'), 'create')));
+  afterEach(() => library.close());
+
+  it('are kept and given in their order, whichever is done first', async () => {
     const given: string[] = [];
-    for await (const name of inTurn(names, slow, begin(written))) given.push(name);
-    expect(given).toEqual(names);
-    expect(written).toEqual(names);
+    const pool = poolThatAnswers('b', 'd', 'a', 'e', 'c', 'f');
+    for await (const part of inTurn(library, NAMES, pool, begin())) given.push(...part);
+    expect(given).toEqual(NAMES);
+    expect(keptIn()).toEqual(NAMES);
   });
 
-  it('are not written when nobody asks any more, though they are debriefed', async () => {
-    const written: string[] = [];
-    for await (const name of inTurn(['1', '2', '3', '4', '5'], slow, begin(written))) if (name === '2') break;
-    await new Promise((resolve) => setTimeout(resolve, 100));
-    expect(written).toEqual(['1', '2']);
+  it('are kept in two commits, of their announcement and of all else, where they are ready together', async () => {
+    const write = vi.spyOn(library, 'write');
+    const flush = vi.spyOn(library.logFiles, 'flush').mockImplementation(() => {
+      // Before the commit, for which the announcement is taken back.
+      expect(library.all(from.selectFrom('pending_logs').selectAll())).toHaveLength(3);
+    });
+    const all = inTurn(library, NAMES, poolThatAnswers('b', 'c', 'a'), begin());
+    expect(await all.next()).toEqual({ done: false, value: ['a', 'b', 'c'] });
+    expect(write).toHaveBeenCalledTimes(2);
+    expect(flush).toHaveBeenCalledTimes(1);
+    expect(library.all(from.selectFrom('pending_logs').selectAll())).toEqual([]);
+  });
+
+  it('are not kept when nobody asks any more, though they are debriefed', async () => {
+    const pool = poolThatAnswers('b', 'a');
+    const all = inTurn(library, NAMES, pool, begin());
+    expect(await all.next()).toEqual({ done: false, value: ['a', 'b'] });
+    pool.answer('c');
+    await all.return();
+    expect(keptIn()).toEqual(['a', 'b']);
   });
 
   it('throw at their own turn, after those before them', async () => {
-    const written: string[] = [];
-    const work = (name: string, debrief: typeof debriefBytes) =>
-      name === '3' ? Promise.reject(new Error('a full disk')) : begin(written)(name, debrief);
+    const given: string[] = [];
+    const work = (name: string, debrief: DebriefLog) =>
+      name === 'c' ? Promise.reject(new Error('c fails')) : begin()(name, debrief);
     await expect(async () => {
-      for await (const _ of inTurn(['60', '2', '3', '4'], slow, work));
-    }).rejects.toThrow('a full disk');
-    expect(written).toEqual(['60', '2']);
+      const all = inTurn(library, NAMES, poolThatAnswers('b', 'd', 'a'), work);
+      for await (const part of all) given.push(...part);
+    }).rejects.toThrow('c fails');
+    expect(given).toEqual(['a', 'b']);
+    expect(keptIn()).toEqual(given);
+  });
+
+  it('that cannot be kept take along none of those that were ready with them', async () => {
+    const given: string[] = [];
+    await expect(async () => {
+      const all = inTurn(library, NAMES, poolThatAnswers('b', 'c', 'd', 'a'), begin('c'));
+      for await (const part of all) given.push(...part);
+    }).rejects.toThrow('c fails');
+    expect(given).toEqual(['a', 'b']);
+    expect(keptIn()).toEqual(given);
+  });
+
+  it('that could not be kept together leave no file while each is kept alone: it takes room on a full disk', async () => {
+    const there: string[][] = [];
+    const work = async (name: string, debrief: DebriefLog) => {
+      const { logs, keep } = await begin('b')(name, debrief);
+      const put = () => {
+        there.push(library.logFiles.list());
+        library.logFiles.put(sha256Of(name), Buffer.from(name));
+        return keep();
+      };
+      return { logs, keep: put };
+    };
+    await expect(async () => {
+      for await (const _ of inTurn(library, NAMES, poolThatAnswers('b', 'a'), work));
+    }).rejects.toThrow('b fails');
+    const a = sha256Of('a');
+    expect(there).toEqual([[], [a], [], [a]]);
+  });
+
+  it('of which one is refused and two are the same are each told of, the good ones kept', async () => {
+    const pool = poolOf(2, WORKER);
+    const logs = [
+      { ...log('from-above.csv'), name: 'long.csv' },
+      { name: 'empty.csv', bytes: Buffer.alloc(0) },
+      FIRST,
+      { ...FIRST, name: 'again.csv' },
+    ];
+    const asked = { ...ASKED, facilities: FACILITIES, student: 'Rowan Teal', date: '2026-05-01' };
+    const given: string[] = [];
+    const work = (one: LogBytes, debrief: DebriefLog) => importLog(library, one, asked, JOB, debrief);
+    for await (const part of inTurn(library, logs, pool, work))
+      given.push(...part.map((made) => (made.ok ? made.value.became : made.refusal.code)));
+    expect(given).toEqual(['kept', 'file-empty', 'kept', 'known']);
+    expect((await expectWhole(library.folder)).logs).toEqual(['first-approach.csv', 'long.csv']);
   });
 });

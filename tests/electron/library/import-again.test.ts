@@ -15,6 +15,7 @@ import { sha256Of } from '../../../electron/library/log-files.ts';
 import { overviewOf } from '../../../electron/library/overview.ts';
 import { keepPerson, personNamed } from '../../../electron/library/people.ts';
 import { addNote, notesOf, sign, signaturesOf } from '../../../electron/library/record.ts';
+import { keepNow } from '../../../electron/library/to-keep.ts';
 import {
   command,
   everything,
@@ -219,9 +220,9 @@ describe('a debrief that is stated anew', () => {
     await opened(own, async (library) => {
       const { id: lessonId } = library.first(from.selectFrom('lessons').select('id'))!;
       const debriefIds = [library.first(from.selectFrom('debriefs').select('id'))!.id];
-      const known = await importLog(library, log, asked, job);
+      const known = keepNow(library, await importLog(library, log, asked, job));
       expect(known).toMatchObject({ value: { became: 'known', lessonId, debriefIds } });
-      const anew = await importLog(library, log, { ...asked, isAnew: true }, job);
+      const anew = keepNow(library, await importLog(library, log, { ...asked, isAnew: true }, job));
       expect(anew).toMatchObject({ value: { became: 'kept', lessonId, debriefIds, approaches: 1 } });
     });
   });
