@@ -1,17 +1,19 @@
 import { analyze, materialThere, type DefinedFacility, type Flight } from '../../core/analyze.ts';
 import { composeDebrief, type Judging } from '../../core/debrief/compose-debrief.ts';
-import type { Debrief } from '../../core/debrief/debrief.ts';
 import { usable, type Issue, type Outcome } from '../../core/issue/issue.ts';
 import type { Job, Log, LogSettings, LogSource } from '../../core/log/log.ts';
 import { utcText } from '../../core/units/utc.ts';
 import { TextDecoding } from '../files/decode-text.ts';
 import { firstDays, type FirstDays } from './first-days.ts';
-import { sha256Of } from './log-files.ts';
+import { packLog, sha256Of } from './log-files.ts';
+import { packDocument, type PackedDocument } from './packed-document.ts';
 
 /** What a log is read with, and what its approaches are held to. */
 export interface Asked {
   readonly settings: LogSettings;
   readonly judging: Judging;
+  /** Whether the log is to be kept, and so packed as well. */
+  readonly packsLog?: boolean;
 }
 
 export interface LogBytes {
@@ -20,7 +22,7 @@ export interface LogBytes {
 }
 
 /** What the library keeps of a log besides its bytes, and its day; times are ISO 8601 UTC. */
-export interface LogFacts extends Pick<Log, 'kind'>, FirstDays {
+interface LogFacts extends Pick<Log, 'kind' | 'sha256'>, FirstDays {
   readonly fixes: number;
   readonly startUtc: string;
   readonly endUtc: string;
@@ -29,7 +31,9 @@ export interface LogFacts extends Pick<Log, 'kind'>, FirstDays {
 /** What a log is, and a debrief for each of the facilities, in their order: plain data, which a worker can hand over. */
 export interface DebriefedBytes {
   readonly log: LogFacts;
-  readonly debriefs: readonly Debrief[];
+  /** The log as it lies in its file; null where that was not asked for. */
+  readonly packedLog: Uint8Array | null;
+  readonly documents: readonly PackedDocument[];
 }
 
 /** Debriefs a log: in this thread, as `debriefBytes` does, or in another. */
@@ -42,32 +46,34 @@ export type DebriefLog = typeof debriefBytes;
 export async function debriefBytes(
   log: LogBytes,
   facilities: readonly [DefinedFacility, ...DefinedFacility[]],
-  { settings, judging }: Asked,
+  { settings, judging, packsLog = false }: Asked,
   job: Job,
 ): Promise<Outcome<DebriefedBytes>> {
   const source = () => sourceOf(log);
   const first = await analyze(source(), facilities[0], settings, job);
   if (!first.ok) return first;
-  const debriefs: Debrief[] = [];
+  const documents: PackedDocument[] = [];
   const issues = new Map<string, Issue>();
   for (const [i, facility] of facilities.entries()) {
     const there = i === 0 ? first : await materialThere(first.value, source, facility, settings, job);
     if (!there.ok) return there;
     const debrief = composeDebrief(there.value, judging);
-    debriefs.push(debrief);
+    documents.push(packDocument(debrief, judging.standard));
     const { facilityIssues } = there.value;
     // A log that is read again has the same to say of itself.
     for (const issue of there.issues)
       if (debrief.approaches.length > 0 || !facilityIssues.includes(issue))
         issues.set(JSON.stringify(issue), issue);
   }
-  return usable({ log: factsOf(first.value, settings), debriefs }, [...issues.values()]);
+  const packedLog = packsLog ? packLog(log.bytes) : null;
+  return usable({ log: factsOf(first.value, settings), packedLog, documents }, [...issues.values()]);
 }
 
 function factsOf({ log, track }: Flight, settings: LogSettings): LogFacts {
   const { count, timeS, lonDeg } = track;
   return {
     kind: log.kind,
+    sha256: log.sha256,
     ...firstDays(log, settings, { timeS: timeS[0]!, lonDeg: lonDeg[0]! }),
     fixes: count,
     startUtc: utcText(timeS[0]!)!,

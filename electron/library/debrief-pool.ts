@@ -110,7 +110,7 @@ interface Fallen {
 
 function answerOf(
   worker: Worker,
-  [log, facilities, { settings, judging }, job]: Parameters<DebriefLog>,
+  [log, facilities, { settings, judging, packsLog = false }, job]: Parameters<DebriefLog>,
 ): Promise<{ readonly outcome: Outcome<DebriefedBytes> } | Fallen> {
   const stop = new Int32Array(new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT));
   return new Promise((resolve) => {
@@ -128,7 +128,7 @@ function answerOf(
     const failed = ({ code }: { code?: string }) => settle({ code: code ?? null });
     const ended = () => settle({ code: null });
     // Of what is asked no more than this: an import's asking holds a rule too, which no other thread can be handed.
-    const question: Question = { log, facilities, asked: { settings, judging }, stop };
+    const question: Question = { log, facilities, asked: { settings, judging, packsLog }, stop };
     worker.postMessage(question);
     worker.on('message', heard).on('error', failed).on('exit', ended);
   });

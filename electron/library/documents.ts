@@ -1,20 +1,18 @@
-import { gunzipSync, gzipSync } from 'node:zlib';
-import type { ApproachDebrief, Debrief } from '../../core/debrief/debrief.ts';
-import { factRows, keepFacts } from './keep-facts.ts';
+import { gunzipSync } from 'node:zlib';
+import type { Debrief } from '../../core/debrief/debrief.ts';
+import { keepFacts } from './keep-facts.ts';
 import { from, type Library } from './library.ts';
 import { sha256Of } from './log-files.ts';
+import type { PackedDocument } from './packed-document.ts';
 import { refuseLibrary } from './refusal.ts';
-import type { ApproachRow } from './tables.ts';
 
 /** Makes a document the one that its debrief stands by, and puts its approaches into the lists. Within a `write`. */
-export function keepDocument(library: Library, debrief_id: string, debrief: Debrief): void {
-  const json = JSON.stringify(debrief);
-  const sha256 = sha256Of(json);
-  const engine_version = debrief.engineVersion;
+export function keepDocument(library: Library, debrief_id: string, document: PackedDocument): void {
+  const { sha256, json_gz, engine_version, approaches, facts } = document;
   library.run(
     from
       .insertInto('documents')
-      .values({ debrief_id, sha256, engine_version, json_gz: gzipSync(json) })
+      .values({ debrief_id, sha256, engine_version, json_gz })
       .onConflict((there) => there.doNothing()),
   );
   library.run(
@@ -24,7 +22,8 @@ export function keepDocument(library: Library, debrief_id: string, debrief: Debr
       .where('id', '=', debrief_id),
   );
   dropUnsigned(library, debrief_id, sha256);
-  listApproaches(library, debrief_id, debrief);
+  listApproaches(library, debrief_id, approaches);
+  keepFacts(library, debrief_id, facts);
 }
 
 /** The document that a debrief stands by. */
@@ -76,46 +75,26 @@ function dropUnsigned(library: Library, debrief_id: string, keep: string): void 
   );
 }
 
-function listApproaches(library: Library, debrief_id: string, debrief: Debrief): void {
+function listApproaches(
+  library: Library,
+  debrief_id: string,
+  approaches: PackedDocument['approaches'],
+): void {
   const {
     id: lesson_id,
     student_id,
     date,
-    standard,
   } = library.first(
     from
       .selectFrom('debriefs')
       .innerJoin('logs', 'logs.sha256', 'debriefs.log_sha256')
       .innerJoin('lessons', 'lessons.id', 'logs.lesson_id')
-      .select(['lessons.id', 'lessons.student_id', 'lessons.date', 'debriefs.standard'])
+      .select(['lessons.id', 'lessons.student_id', 'lessons.date'])
       .where('debriefs.id', '=', debrief_id),
   )!;
   library.run(from.deleteFrom('approaches').where('debrief_id', '=', debrief_id));
-  for (const approach of debrief.approaches) {
-    const row = { debrief_id, lesson_id, student_id, date, ...thinRow(debrief, approach) };
+  for (const approach of approaches) {
+    const row = { debrief_id, lesson_id, student_id, date, ...approach };
     library.run(from.insertInto('approaches').values(row));
   }
-  keepFacts(library, debrief_id, factRows(debrief, standard));
-}
-
-type ThinRow = Omit<ApproachRow, 'debrief_id' | 'lesson_id' | 'student_id' | 'date'>;
-
-/** What a list shows of an approach. */
-function thinRow({ facility, standard }: Debrief, approach: ApproachDebrief): ThinRow {
-  const { index, startUtc, kind, outcome, grade, summary } = approach;
-  return {
-    number: index,
-    start_utc: startUtc,
-    facility: facility.name,
-    standard_id: standard.id,
-    kind,
-    outcome,
-    level: grade?.level ?? null,
-    level_low: grade?.levelLow ?? null,
-    level_high: grade?.levelHigh ?? null,
-    score: grade?.score ?? null,
-    score_low: grade?.scoreLow ?? null,
-    score_high: grade?.scoreHigh ?? null,
-    summary,
-  };
 }

@@ -1,9 +1,14 @@
 import type { DefinedFacility } from '../../core/analyze.ts';
-import type { Debrief } from '../../core/debrief/debrief.ts';
 import { issue, refused, usable, type Issue, type Outcome } from '../../core/issue/issue.ts';
 import type { Job } from '../../core/log/log.ts';
 import type { Ruling } from './assign-rules.ts';
-import { debriefBytes, type Asked, type DebriefLog, type LogBytes, type LogFacts } from './debrief-bytes.ts';
+import {
+  debriefBytes,
+  type Asked,
+  type DebriefLog,
+  type DebriefedBytes,
+  type LogBytes,
+} from './debrief-bytes.ts';
 import type { FirstDays } from './first-days.ts';
 import { keepFlight, type FlightToKeep } from './keep-flight.ts';
 import { nothingToKeep, type ToKeep } from './to-keep.ts';
@@ -11,6 +16,7 @@ import { debriefsAt, logHere, type LogHere } from './kept-log.ts';
 import { lessonOn } from './lessons.ts';
 import { from, type Library } from './library.ts';
 import { sha256Of } from './log-files.ts';
+import type { PackedDocument } from './packed-document.ts';
 import { findPerson } from './people.ts';
 import type { Lesson } from './tables.ts';
 
@@ -50,7 +56,7 @@ export type Imported = { readonly lessonId: string; readonly debriefIds: readonl
 /** A debrief of the log at one of the facilities. */
 interface Made {
   readonly at: DefinedFacility;
-  readonly debrief: Debrief;
+  readonly document: PackedDocument;
 }
 
 /**
@@ -70,18 +76,19 @@ export async function importLog(
   const [first, ...others] = toTry(before, asked);
   if (!first) return nothingToKeep(usable(known(before!, [])));
   const tried = [first, ...others] as const;
-  const read = await debrief(log, tried, asked, job);
+  const read = await debrief(log, tried, { ...asked, packsLog: before === null }, job);
   if (!read.ok) return nothingToKeep(read);
-  const made = tried.map((at, i): Made => ({ at, debrief: read.value.debriefs[i]! }));
+  if (read.value.log.sha256 !== sha256) throw new Error('one log was asked for and another debriefed');
+  const made = tried.map((at, i): Made => ({ at, document: read.value.documents[i]! }));
   const keep = (): Outcome<Imported> => {
     // Another file of the same bytes may have been kept meanwhile.
     const now = logHere(library, sha256);
     const wanted = toTry(now, asked);
-    const flown = made.filter(({ at, debrief }) => debrief.approaches.length > 0 && wanted.includes(at));
+    const flown = made.filter(({ at, document }) => document.approaches.length > 0 && wanted.includes(at));
     const issues = [...read.issues, ...notAnew(log.name, now, asked, flown)];
     if (now && flown.length === 0)
       return usable(known(now, before ? tried.map(({ facility }) => facility.name) : []), issues);
-    const flight = flightToKeep(library, log, sha256, read.value.log, flown, asked, now !== null);
+    const flight = flightToKeep(library, log, sha256, read.value, flown, asked, now !== null);
     if (!flight.ok) return flight;
     const stays = keepFlight(library, flight.value);
     return usable(kept(library, sha256, flown, stays), issues);
@@ -128,7 +135,7 @@ function kept(library: Library, sha256: string, flown: readonly Made[], stays: L
     became: 'kept',
     lessonId,
     debriefIds: debriefs.map(({ id }) => id),
-    approaches: flown.reduce((sum, { debrief }) => sum + debrief.approaches.length, 0),
+    approaches: flown.reduce((sum, { document }) => sum + document.approaches.length, 0),
     facilities: flown.map(({ at }) => at.facility.name),
     stays: stays && { student: nameOf(library, stays.student_id), date: stays.date },
   };
@@ -143,11 +150,12 @@ function flightToKeep(
   library: Library,
   { name, bytes }: LogBytes,
   sha256: string,
-  { kind, fixes, startUtc, endUtc, firstDay, otherDays }: LogFacts,
+  { log, packedLog }: DebriefedBytes,
   flown: readonly Made[],
   { student, date: statedDate, settings, judging, rule, isAnew = false }: ImportAsked,
   hasLesson: boolean,
 ): Outcome<FlightToKeep> {
+  const { kind, fixes, startUtc, endUtc, firstDay, otherDays } = log;
   const ruling = rule?.({ firstDay, otherDays });
   const date = statedDate ?? ruling?.date ?? null;
   if (!hasLesson && date === null && firstDay === null)
@@ -166,6 +174,7 @@ function flightToKeep(
       end_utc: endUtc,
     },
     bytes,
+    packed: packedLog,
     isDateStated: date !== null,
     student: student ?? ruling?.student ?? null,
     lesson: {
@@ -176,7 +185,7 @@ function flightToKeep(
       vref_kt: vrefKt,
       conditions: conditions === 'not-stated' ? null : conditions,
     },
-    debriefs: flown.map(({ at, debrief }) => ({ facility: at.facility, judging, settings, debrief })),
+    debriefs: flown.map(({ at, document }) => ({ facility: at.facility, judging, settings, document })),
     isAnew,
   });
 }

@@ -1,13 +1,12 @@
 import { randomUUID } from 'node:crypto';
 import type { Judging } from '../../core/debrief/compose-debrief.ts';
-import type { Debrief } from '../../core/debrief/debrief.ts';
 import type { Facility } from '../../core/facility/facility-schema.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import { keepDocument } from './documents.ts';
 import { debriefsAt, facilitySha256, logHere } from './kept-log.ts';
 import { keepLesson, moveLog, type LessonFacts } from './lessons.ts';
 import { from, type Library } from './library.ts';
-import { sha256Of } from './log-files.ts';
+import type { PackedDocument } from './packed-document.ts';
 import { keepPerson } from './people.ts';
 import type { KeptLog, Lesson } from './tables.ts';
 
@@ -16,6 +15,8 @@ export interface FlightToKeep {
   readonly log: Omit<KeptLog, 'lesson_id' | 'added_utc'>;
   /** The file as it was: its hash is the log's. */
   readonly bytes: Uint8Array;
+  /** The same as it lies in its file, where it was packed already. */
+  readonly packed: Uint8Array | null;
   /** Null where nobody said. */
   readonly student: string | null;
   readonly lesson: LessonFacts;
@@ -30,7 +31,7 @@ interface DebriefToKeep {
   readonly facility: Facility;
   readonly judging: Judging;
   readonly settings: LogSettings;
-  readonly debrief: Debrief;
+  readonly document: PackedDocument;
 }
 
 /**
@@ -39,9 +40,8 @@ interface DebriefToKeep {
  * where another was asked for.
  */
 export function keepFlight(library: Library, flight: FlightToKeep): Lesson | null {
-  const { log, bytes, student, lesson, isDateStated, debriefs, isAnew } = flight;
-  if (sha256Of(bytes) !== log.sha256) throw new Error('a log was to be kept under the hash of another');
-  library.logFiles.put(log.sha256, bytes);
+  const { log, bytes, packed, student, lesson, isDateStated, debriefs, isAnew } = flight;
+  library.logFiles.put(log.sha256, bytes, packed);
   // It may be here without a debrief, or another process may just have kept it.
   const known = library.first(from.selectFrom('logs').select('sha256').where('sha256', '=', log.sha256));
   if (!known) {
@@ -57,7 +57,7 @@ export function keepFlight(library: Library, flight: FlightToKeep): Lesson | nul
 }
 
 function keepDebrief(library: Library, log_sha256: string, made: DebriefToKeep, isAnew: boolean): void {
-  const { facility, settings, debrief } = made;
+  const { facility, settings, document } = made;
   const { standard, stated, heights, antennaHeightFt } = made.judging;
   const there = debriefsAt(logHere(library, log_sha256)!, facility);
   const known = there.find(({ standard_id }) => standard_id === standard.id);
@@ -80,13 +80,13 @@ function keepDebrief(library: Library, log_sha256: string, made: DebriefToKeep, 
         log_sha256,
         standard_id: standard.id,
         ...madeOf,
-        engine_version: debrief.engineVersion,
+        engine_version: document.engine_version,
         // Named again with its document.
         document_sha256: '',
         made_utc: new Date().toISOString(),
       }),
     );
-  keepDocument(library, id, debrief);
+  keepDocument(library, id, document);
 }
 
 /** The id of the debrief of a log at a facility by a standard; null where there is none. */

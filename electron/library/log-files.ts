@@ -18,12 +18,12 @@ export class LogFiles {
 
   /**
    * Puts the bytes there and on the disk, and the name at the next `flush`; what is there already under the name and is
-   * not that, is written over.
+   * not that, is written over. `packed` is what `packLog` made of them, where that is done.
    */
-  put(sha256: string, bytes: Uint8Array): void {
+  put(sha256: string, bytes: Uint8Array, packed: Uint8Array | null = null): void {
     if (this.state(sha256) === 'whole') return;
     mkdirSync(this.folder, { recursive: true });
-    writeWhole(this.#path(sha256), gzipSync(bytes, { level: LEVEL }));
+    writeWhole(this.#path(sha256), packed ?? packLog(bytes));
   }
 
   /** Brings the names of what was put or removed to the disk. */
@@ -92,6 +92,11 @@ export class LogFiles {
       refuseLibrary('library-log', `A log is named by what is no hash of it (${sha256}).`);
     return join(this.folder, `${sha256}.gz`);
   }
+}
+
+/** A log's bytes as they lie in its file. */
+export function packLog(bytes: Uint8Array): Uint8Array {
+  return gzipSync(bytes, { level: LEVEL });
 }
 
 function linked(from: string, to: string): boolean {

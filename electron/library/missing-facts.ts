@@ -1,7 +1,8 @@
 import { sql } from 'kysely';
 import type { Debrief } from '../../core/debrief/debrief.ts';
 import { readDocument } from './documents.ts';
-import { factRows, keepFacts } from './keep-facts.ts';
+import { factRows } from './fact-rows.ts';
+import { keepFacts } from './keep-facts.ts';
 import { from, type Library } from './library.ts';
 import { LibraryRefusal } from './refusal.ts';
 import type { Watch } from './watch.ts';

@@ -6,7 +6,7 @@ import type { Standard } from '../../core/standard/standard.ts';
 import { standardById } from '../../core/standard/standards.ts';
 import { NOTHING_STATED, type Stated } from '../../core/standard/stated.ts';
 import { debriefBytes, type DebriefLog } from './debrief-bytes.ts';
-import { keepDocument, readDocument } from './documents.ts';
+import { documentText, keepDocument, readDocument } from './documents.ts';
 import { nothingToKeep, type ToKeep } from './to-keep.ts';
 import { from, type Library } from './library.ts';
 
@@ -51,7 +51,8 @@ export async function recompute(
   const settings = JSON.parse(other.settings) as LogSettings;
   const made = await debrief({ name: other.file_name, bytes }, [facility.value], { settings, judging }, job);
   if (!made.ok) return nothingToKeep(made);
-  const after = made.value.debriefs[0]!;
+  const document = made.value.documents[0]!;
+  const after = JSON.parse(documentText(document.sha256, document.json_gz)) as Debrief;
   const changes = changesBetween(readDocument(library, other.id), after);
   const keep = () => {
     library.run(
@@ -60,7 +61,7 @@ export async function recompute(
         .set({ standard: JSON.stringify(standard) })
         .where('id', '=', other.id),
     );
-    keepDocument(library, other.id, after);
+    keepDocument(library, other.id, document);
     return usable(changes);
   };
   return { logs: [], keep };

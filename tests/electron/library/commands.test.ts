@@ -1,7 +1,7 @@
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { keepDocument, readDocument } from '../../../electron/library/documents.ts';
+import { readDocument } from '../../../electron/library/documents.ts';
 import { from } from '../../../electron/library/library.ts';
 import { keepPerson } from '../../../electron/library/people.ts';
 import { sign, signaturesOf } from '../../../electron/library/record.ts';
@@ -11,6 +11,7 @@ import {
   command,
   everything,
   expectWhole,
+  keepInstead,
   FACILITY,
   libraryOf,
   manyLogs,
@@ -223,7 +224,7 @@ describe('halfdot recompute', () => {
           { ...approach!, grade: { ...approach!.grade!, level: 2 }, outcome: 'low-approach' as const },
         ],
       };
-      open.write(() => keepDocument(open, id, older));
+      keepInstead(open, id, older);
       const person_id = open.write(() => keepPerson(open, 'instructor', 'Juniper Crane'));
       sign(open, { debrief_id: id, person_id, act: 'countersigned' });
     });

@@ -3,11 +3,18 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { defineFacility } from '../../../core/analyze.ts';
+import type { Debrief } from '../../../core/debrief/debrief.ts';
 import { refused } from '../../../core/issue/issue.ts';
 import { DEFAULT_STANDARD } from '../../../core/standard/standards.ts';
 import { NOTHING_STATED } from '../../../core/standard/stated.ts';
-import { debriefBytes, type DebriefLog, type LogBytes } from '../../../electron/library/debrief-bytes.ts';
+import {
+  debriefBytes,
+  type DebriefedBytes,
+  type DebriefLog,
+  type LogBytes,
+} from '../../../electron/library/debrief-bytes.ts';
 import { debriefersOf, type DebriefPool } from '../../../electron/library/debrief-pool.ts';
+import { documentText } from '../../../electron/library/documents.ts';
 import { importLog } from '../../../electron/library/import-log.ts';
 import { inTurn } from '../../../electron/library/in-turn.ts';
 import { from, type Library } from '../../../electron/library/library.ts';
@@ -30,6 +37,9 @@ function facility(name: string) {
 
 const log = (name: string) => ({ name, bytes: readFileSync(join(SAMPLES, name)) });
 const FIRST = log('first-approach.csv');
+
+const debriefsOf = ({ documents }: DebriefedBytes) =>
+  documents.map(({ sha256, json_gz }) => JSON.parse(documentText(sha256, json_gz)) as Debrief);
 
 /** A worker that does what the text says with the name of each log, once it has begun to debrief it. */
 function workerThat(text: string): URL {
@@ -58,7 +68,8 @@ describe('threads that debrief', () => {
     const asked = { ...ASKED, student: null, date: null, rule: () => null };
     for (let i = 0; i < 12; i++) {
       const made = await pool.debrief(FIRST, FACILITIES, asked, JOB);
-      expect(made).toMatchObject({ ok: true });
+      // A log that is not to be kept is not packed.
+      expect(made).toMatchObject({ ok: true, value: { packedLog: null } });
     }
     expect(pool.working()).toBe(1);
   });
@@ -67,10 +78,12 @@ describe('threads that debrief', () => {
     const logs = ['first-approach.csv', 'phone.gpx', 'recorder-fault.csv', 'offset-course.csv'].map(log);
     logs.push({ name: 'empty.csv', bytes: Buffer.alloc(0) });
     const pool = poolOf(2, WORKER);
-    const made = await Promise.all(logs.map((one) => pool.debrief(one, FACILITIES, ASKED, JOB)));
+    const asked = { ...ASKED, packsLog: true };
+    const made = await Promise.all(logs.map((one) => pool.debrief(one, FACILITIES, asked, JOB)));
     expect(pool.working()).toBe(2);
     for (const [i, one] of logs.entries())
-      expect(JSON.stringify(made[i])).toBe(JSON.stringify(await debriefBytes(one, FACILITIES, ASKED, JOB)));
+      // What crosses threads is no Buffer any more.
+      expect(made[i]).toEqual(structuredClone(await debriefBytes(one, FACILITIES, asked, JOB)));
     expect(made.map(({ ok }) => ok)).toEqual([true, true, true, true, false]);
   });
 
@@ -104,7 +117,7 @@ describe('threads that debrief', () => {
     const made = await Promise.all(
       names.map((name) => pool.debrief({ ...FIRST, name }, FACILITIES, ASKED, JOB)),
     );
-    const files = made.map((one) => (one.ok ? one.value.debriefs[0]!.log.file : one.refusal.message));
+    const files = made.map((one) => (one.ok ? debriefsOf(one.value)[0]!.log.file : one.refusal.message));
     expect(files).toEqual(names);
     expect(pool.working()).toBe(1);
   });

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { deleteStudent, holdingsOf } from '../../../electron/library/delete-student.ts';
-import { keepDocument, readDocument } from '../../../electron/library/documents.ts';
+import { readDocument } from '../../../electron/library/documents.ts';
 import { changeLesson } from '../../../electron/library/lessons.ts';
 import { from, type Library } from '../../../electron/library/library.ts';
 import { listApproaches, listLessons, listStudents } from '../../../electron/library/lists.ts';
@@ -9,7 +9,7 @@ import { lastMove, moveLogs, undoMove } from '../../../electron/library/moves.ts
 import { keepPerson, personNamed } from '../../../electron/library/people.ts';
 import { addNote } from '../../../electron/library/record.ts';
 import { toFirstVersion } from './first-version.ts';
-import { command, expectWhole, libraryOf, manyLogs, newFolder, opened } from './some-library.ts';
+import { command, expectWhole, keepInstead, libraryOf, manyLogs, newFolder, opened } from './some-library.ts';
 
 const DAY = '2026-03-14';
 const NEXT = '2026-03-15';
@@ -67,7 +67,7 @@ describe('a move of logs', () => {
       ]);
       // A newer document of a log that was moved is listed where the log is.
       const id = debriefOf(library, a);
-      library.write(() => keepDocument(library, id, readDocument(library, id)));
+      keepInstead(library, id, readDocument(library, id));
       expect(listApproaches(library, hazel)).toHaveLength(2);
       expect(c).toBeDefined();
     }));

@@ -3,9 +3,13 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, expect } from 'vitest';
+import type { Debrief } from '../../../core/debrief/debrief.ts';
+import type { Standard } from '../../../core/standard/standard.ts';
 import { checkLibrary } from '../../../electron/library/check-library.ts';
+import { keepDocument } from '../../../electron/library/documents.ts';
 import { from, type Library } from '../../../electron/library/library.ts';
 import { openLibrary } from '../../../electron/library/open-library.ts';
+import { packDocument } from '../../../electron/library/packed-document.ts';
 import { loadSqlite, type SqliteFile } from '../../../electron/library/sqlite.ts';
 import { RECORD_TABLES } from '../../../electron/library/tables.ts';
 import { ROOT } from '../../house/source-files.ts';
@@ -91,6 +95,13 @@ export async function expectWhole(folder: string): Promise<{ logs: string[]; not
     expect(new Set(notes).size).toBe(notes.length);
     return { logs: names, notes };
   });
+}
+
+/** Keeps another debrief in the place of one that is there. */
+export function keepInstead(library: Library, id: string, debrief: Debrief): void {
+  const { standard } = library.first(from.selectFrom('debriefs').select('standard').where('id', '=', id))!;
+  const document = packDocument(debrief, JSON.parse(standard) as Standard);
+  library.write(() => keepDocument(library, id, document));
 }
 
 /** Every row of the record, by table. */

@@ -2,7 +2,7 @@ import { existsSync, readFileSync, readdirSync, renameSync, writeFileSync } from
 import { join } from 'node:path';
 import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { Debrief } from '../../../core/debrief/debrief.ts';
-import { keepDocument, readDocument } from '../../../electron/library/documents.ts';
+import { readDocument } from '../../../electron/library/documents.ts';
 import { addLesson, changeLesson, lessonOn } from '../../../electron/library/lessons.ts';
 import { from, type Library } from '../../../electron/library/library.ts';
 import { listApproaches, listLessons, listStudents } from '../../../electron/library/lists.ts';
@@ -21,7 +21,7 @@ import {
   sign,
   signaturesOf,
 } from '../../../electron/library/record.ts';
-import { command, FACILITY, libraryOf, newFolder, opened, SAMPLE } from './some-library.ts';
+import { command, FACILITY, keepInstead, libraryOf, newFolder, opened, SAMPLE } from './some-library.ts';
 
 let folder = '';
 beforeAll(async () => {
@@ -181,7 +181,7 @@ describe('what people say', () => {
       sign(library, { debrief_id: debrief.id, person_id, act: 'graded' });
       expect(signaturesOf(library, debrief.id)).toMatchObject([{ act: 'graded', isCurrent: true }]);
       for (const engineVersion of ['9.0.0', '9.1.0'])
-        library.write(() => keepDocument(library, debrief.id, { ...signed, engineVersion } as Debrief));
+        keepInstead(library, debrief.id, { ...signed, engineVersion } as Debrief);
       expect(signaturesOf(library, debrief.id)).toMatchObject([{ isCurrent: false }]);
       const documents = library.all(
         from.selectFrom('documents').select('engine_version').orderBy('engine_version'),

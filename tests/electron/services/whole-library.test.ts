@@ -1,9 +1,10 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { keepDocument, readDocument } from '../../../electron/library/documents.ts';
+import { readDocument } from '../../../electron/library/documents.ts';
 import { openLibrary } from '../../../electron/library/open-library.ts';
 import { asked, call, documentOf, kept, library, list, sample } from './library-over-gate.ts';
+import { keepInstead } from '../library/some-library.ts';
 
 describe('the whole library', () => {
   it('is backed up beside itself, and restored by that name alone', async () => {
@@ -78,13 +79,11 @@ describe('the whole library', () => {
     // As an older engine may have had it: another ending.
     const document = readDocument(own, debriefId!);
     const [approach] = document.approaches;
-    own.write(() =>
-      keepDocument(own, debriefId!, {
-        ...document,
-        engineVersion: '0.0.1',
-        approaches: [{ ...approach!, outcome: 'low-approach' }],
-      }),
-    );
+    keepInstead(own, debriefId!, {
+      ...document,
+      engineVersion: '0.0.1',
+      approaches: [{ ...approach!, outcome: 'low-approach' }],
+    });
     own.close();
     expect(await call('library', {})).toMatchObject({ ofOtherVersions: 1 });
     const made = await call('recomputeLibrary', {});
