@@ -16,25 +16,27 @@ export interface DebriefPool {
   close(): Promise<void>;
 }
 
+/** So many logs has each of them, one that it debriefs and others that lie ready: it never waits for this thread. */
+const ASKED_AT_ONCE = 2;
+
 /**
  * `count` of them, each started with its first log. Where the built worker is not there, or none can be started, the
  * work is done in this thread.
  */
 export function debriefersOf(count: number, file = workerFile()): DebriefPool {
   const debriefers = Array.from({ length: count }, () => new Debriefer(file));
-  const free = [...debriefers];
   const waiting: ((debriefer: Debriefer) => void)[] = [];
   return {
     count,
     working: () => debriefers.filter(({ isWorking }) => isWorking).length,
     async debrief(...words) {
-      const debriefer = free.pop() ?? (await new Promise<Debriefer>((resolve) => waiting.push(resolve)));
+      const idlest = debriefers.reduce((a, b) => (b.asked < a.asked ? b : a));
+      const isFree = idlest.asked < ASKED_AT_ONCE;
+      const debriefer = isFree ? idlest : await new Promise<Debriefer>((resolve) => waiting.push(resolve));
       try {
         return await debriefer.debrief(words);
       } finally {
-        const next = waiting.shift();
-        if (next) next(debriefer);
-        else free.push(debriefer);
+        waiting.shift()?.(debriefer);
       }
     },
     close: async () => void (await Promise.all(debriefers.map((debriefer) => debriefer.close()))),
@@ -53,34 +55,37 @@ const beside = (path: string): URL => new URL(path, import.meta.url);
 /** A worker that fell twice without having answered is none that can be started here. */
 const FALLS = 2;
 
+interface Asked {
+  readonly words: Parameters<DebriefLog>;
+  readonly settle: (made: Outcome<DebriefedBytes> | Promise<Outcome<DebriefedBytes>>) => void;
+  /** Shared with the worker: set when the log is no longer wanted. */
+  readonly stop: Int32Array;
+}
+
 class Debriefer {
   readonly #file: URL | null;
   #worker: Worker | null = null;
   #falls = 0;
   #isClosed = false;
+  /** What the worker has, in the order in which it answers. */
+  #inWork: Asked[] = [];
+  /** So many logs it has, in whatever thread. */
+  asked = 0;
 
   constructor(file: URL | null) {
     this.#file = file;
   }
 
   async debrief(words: Parameters<DebriefLog>): Promise<Outcome<DebriefedBytes>> {
-    const [log, facilities, asked, job] = words;
-    if (this.#isClosed) return stopped(log.name);
-    const worker = this.#started();
-    if (worker !== null) {
-      const answered = await answerOf(worker, words);
-      if ('outcome' in answered) {
-        this.#falls = 0;
-        return answered.outcome;
-      }
-      this.#worker = null;
-      if (this.#isClosed) return stopped(log.name);
-      // In this thread it would take the whole program with it.
-      if (answered.code === 'ERR_WORKER_OUT_OF_MEMORY') return tooLarge(log.name);
-      this.#falls++;
+    this.asked++;
+    try {
+      return await new Promise((settle) => {
+        const stop = new Int32Array(new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT));
+        this.#ask({ words, settle, stop });
+      });
+    } finally {
+      this.asked--;
     }
-    const cancelled = () => this.#isClosed || job.cancelled();
-    return debriefBytes(log, facilities, asked, { progress: (share) => job.progress(share), cancelled });
   }
 
   get isWorking(): boolean {
@@ -92,46 +97,65 @@ class Debriefer {
     await this.#worker?.terminate();
   }
 
+  #ask(asked: Asked): void {
+    const [log, facilities, { settings, judging, packsLog = false }] = asked.words;
+    if (this.#isClosed) return asked.settle(stopped(log.name));
+    const worker = this.#started();
+    if (worker === null) return asked.settle(this.#here(asked));
+    // Of what is asked no more than this: an import's asking holds a rule too, which no other thread can be handed.
+    const question: Question = {
+      log,
+      facilities,
+      asked: { settings, judging, packsLog },
+      stop: asked.stop,
+    };
+    worker.postMessage(question);
+    this.#inWork.push(asked);
+  }
+
   #started(): Worker | null {
     if (this.#file === null || this.#falls >= FALLS) return null;
     if (this.#worker) return this.#worker;
     const worker = new Worker(this.#file);
-    // One that dies between two logs is replaced at the next.
-    worker.on('error', () => {});
-    worker.once('exit', () => void (this.#worker === worker && (this.#worker = null)));
+    // Node's; null where it ends without an error.
+    let code: string | null = null;
+    worker.on('message', (answer: Answer) => this.#heard(answer));
+    worker.on('error', (error: { code?: string }) => void (code = error.code ?? null));
+    worker.once('exit', () => this.#fell(code));
     return (this.#worker = worker);
   }
-}
 
-interface Fallen {
-  /** Node's; null where it ended without an error. */
-  readonly code: string | null;
-}
+  #heard(answer: Answer): void {
+    const { words, settle, stop } = this.#inWork[0]!;
+    const job = words[3];
+    if ('outcome' in answer) {
+      this.#falls = 0;
+      this.#inWork.shift();
+      settle(answer.outcome);
+    } else {
+      job.progress(answer.share);
+      if (job.cancelled()) Atomics.store(stop, 0, 1);
+    }
+  }
 
-function answerOf(
-  worker: Worker,
-  [log, facilities, { settings, judging, packsLog = false }, job]: Parameters<DebriefLog>,
-): Promise<{ readonly outcome: Outcome<DebriefedBytes> } | Fallen> {
-  const stop = new Int32Array(new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT));
-  return new Promise((resolve) => {
-    const settle = (made: { readonly outcome: Outcome<DebriefedBytes> } | Fallen) => {
-      worker.off('message', heard).off('error', failed).off('exit', ended);
-      resolve(made);
-    };
-    const heard = (answer: Answer) => {
-      if ('outcome' in answer) settle(answer);
-      else {
-        job.progress(answer.share);
-        if (job.cancelled()) Atomics.store(stop, 0, 1);
-      }
-    };
-    const failed = ({ code }: { code?: string }) => settle({ code: code ?? null });
-    const ended = () => settle({ code: null });
-    // Of what is asked no more than this: an import's asking holds a rule too, which no other thread can be handed.
-    const question: Question = { log, facilities, asked: { settings, judging, packsLog }, stop };
-    worker.postMessage(question);
-    worker.on('message', heard).on('error', failed).on('exit', ended);
-  });
+  /** It fell over what it had in hand; the rest is asked again. One that ends between two logs is replaced at the next. */
+  #fell(code: string | null): void {
+    const [inHand, ...others] = this.#inWork;
+    this.#inWork = [];
+    this.#worker = null;
+    if (!inHand) return;
+    this.#falls++;
+    for (const other of others) this.#ask(other);
+    const [{ name }] = inHand.words;
+    if (this.#isClosed) inHand.settle(stopped(name));
+    // In this thread it would take the whole program with it.
+    else inHand.settle(code === 'ERR_WORKER_OUT_OF_MEMORY' ? tooLarge(name) : this.#here(inHand));
+  }
+
+  #here({ words: [log, facilities, asked, job] }: Asked): Promise<Outcome<DebriefedBytes>> {
+    const cancelled = () => this.#isClosed || job.cancelled();
+    return debriefBytes(log, facilities, asked, { progress: (share) => job.progress(share), cancelled });
+  }
 }
 
 function stopped(name: string): Outcome<never> {

@@ -15,8 +15,8 @@ export async function* inTurn<Item, Made>(
   pool: DebriefPool | null,
   begin: (item: Item, debrief: DebriefLog) => Promise<ToKeep<Made>>,
 ): AsyncGenerator<readonly Made[], void, undefined> {
-  // Twice as many as can be worked on: a long log holds no worker up until so many short ones behind it are done.
-  const ahead = pool === null ? 1 : 2 * pool.count;
+  // Twice as many as the workers have in hand: a long log holds none up until so many short ones behind it are done.
+  const ahead = pool === null ? 1 : 4 * pool.count;
   const debrief = pool?.debrief ?? debriefBytes;
   const begun: Begun<Made>[] = [];
   for (let next = 0; next < items.length || begun.length > 0;) {

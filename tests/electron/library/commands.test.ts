@@ -140,9 +140,9 @@ describe('halfdot import', () => {
     expect((await command(own, 'list')).answer).toMatch(/Rowan Teal\s+1\s+1\s+2026-03-14/);
   });
 
-  it('stops at a Ctrl-C between two logs, and goes on when it is run again', async () => {
+  it('stops at a Ctrl-C between two parts that are kept together, and goes on when it is run again', async () => {
     const own = join(newFolder(), 'library');
-    const logs = manyLogs(6);
+    const logs = manyLogs(20);
     const running = command(own, 'import', logs, '--facility', FACILITY);
     while (!existsSync(join(own, 'logs'))) await new Promise((resolve) => setTimeout(resolve, 1));
     process.emit('SIGINT');
@@ -150,10 +150,12 @@ describe('halfdot import', () => {
     expect(said.status).toBe(2);
     expect(said.messages.at(-1)).toContain('Stopped; run the same again to go on');
     const { logs: kept } = await expectWhole(own);
+    // What it has told of, and nothing that it has not.
+    expect([...said.answer.matchAll(/^(log-\d+\.csv): kept/gm)].map(([, name]) => name)).toEqual(kept);
     expect(kept.length).toBeGreaterThan(0);
-    expect(kept.length).toBeLessThan(6);
+    expect(kept.length).toBeLessThan(20);
     await command(own, 'import', logs, '--facility', FACILITY);
-    expect((await expectWhole(own)).logs).toHaveLength(6);
+    expect((await expectWhole(own)).logs).toHaveLength(20);
   });
 });
 

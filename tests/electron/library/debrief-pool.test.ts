@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { Worker } from 'node:worker_threads';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { defineFacility } from '../../../core/analyze.ts';
 import type { Debrief } from '../../../core/debrief/debrief.ts';
@@ -23,6 +24,8 @@ import { openLibrary } from '../../../electron/library/open-library.ts';
 import { keepPerson } from '../../../electron/library/people.ts';
 import { ROOT } from '../../house/source-files.ts';
 import { expectWhole, newFolder, SAMPLES } from './some-library.ts';
+
+vi.mock(import('../../../electron/library/debrief-bytes.ts'), { spy: true });
 
 const WORKER = pathToFileURL(join(ROOT, 'dist/debrief-worker.mjs'));
 const JOB = { progress: () => {}, cancelled: () => false };
@@ -47,8 +50,16 @@ function workerThat(text: string): URL {
   writeFileSync(
     path,
     `import { parentPort } from 'node:worker_threads';
+const names = [];
+const say = parentPort.postMessage.bind(parentPort);
+parentPort.postMessage = (answer) => {
+  const [name] = names;
+  ${text}
+  if ('outcome' in answer) names.shift();
+  say(answer);
+};
 await import(${JSON.stringify(WORKER.href)});
-parentPort.on('message', ({ log: { name } }) => { ${text} });`,
+parentPort.on('message', ({ log: { name } }) => void names.push(name));`,
   );
   return pathToFileURL(path);
 }
@@ -112,23 +123,40 @@ describe('threads that debrief', () => {
   });
 
   it('that die in the middle of a log cost no log: it is debriefed here, and the others by another', async () => {
-    const pool = poolOf(1, workerThat("if (name === 'deadly.csv') process.exit(3)"));
-    const names = ['a.csv', 'deadly.csv', 'b.csv'];
+    const pool = poolOf(1, workerThat("if (name === 'deadly.csv') process.exit(3);"));
+    const names = ['a.csv', 'deadly.csv', 'b.csv', 'c.csv'];
+    vi.mocked(debriefBytes).mockClear();
     const made = await Promise.all(
       names.map((name) => pool.debrief({ ...FIRST, name }, FACILITIES, ASKED, JOB)),
     );
     const files = made.map((one) => (one.ok ? debriefsOf(one.value)[0]!.log.file : one.refusal.message));
     expect(files).toEqual(names);
+    expect(vi.mocked(debriefBytes).mock.calls.map(([{ name }]) => name)).toEqual(['deadly.csv']);
     expect(pool.working()).toBe(1);
   });
 
-  it('that run out of memory refuse the log, which would end the program here', async () => {
+  it('that run out of memory refuse the log, which would end the program here, and no other', async () => {
     const thrown = "Object.assign(new Error(), { code: 'ERR_WORKER_OUT_OF_MEMORY' })";
-    const pool = poolOf(1, workerThat(`if (name === 'vast.csv') throw ${thrown}`));
-    const vast = await pool.debrief({ ...FIRST, name: 'vast.csv' }, FACILITIES, ASKED, JOB);
+    const pool = poolOf(1, workerThat(`if (name === 'vast.csv') throw ${thrown};`));
+    const [vast, ...others] = await Promise.all(
+      ['vast.csv', 'a.csv', 'b.csv'].map((name) => pool.debrief({ ...FIRST, name }, FACILITIES, ASKED, JOB)),
+    );
     expect(vast).toMatchObject({ ok: false, refusal: { code: 'log-too-large' } });
-    expect(await pool.debrief(FIRST, FACILITIES, ASKED, JOB)).toMatchObject({ ok: true });
+    for (const other of others) expect(other).toMatchObject({ ok: true });
     expect(pool.working()).toBe(1);
+  });
+
+  it('have two logs each at a time, and answer one after the other', async () => {
+    const asked = vi.spyOn(Worker.prototype, 'postMessage');
+    const pool = poolOf(1, WORKER);
+    // The first takes ten times as long as the others.
+    const names = ['from-above.csv', 'first-approach.csv', 'tidy-landing.csv'];
+    const made = names.map((name) => pool.debrief(log(name), FACILITIES, ASKED, JOB));
+    expect(asked).toHaveBeenCalledTimes(2);
+    const all = await Promise.all(made);
+    expect(all.map((one) => one.ok && debriefsOf(one.value)[0]!.log.file)).toEqual(names);
+    expect(asked).toHaveBeenCalledTimes(3);
+    asked.mockRestore();
   });
 
   it('that are closed refuse what they have, and what waits for them', async () => {
