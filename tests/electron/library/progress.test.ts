@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Debrief } from '../../../core/debrief/debrief.ts';
 import type { Progress } from '../../../core/progress/progress.ts';
-import { keepDocument, readDocument } from '../../../electron/library/documents.ts';
+import { readDocument } from '../../../electron/library/documents.ts';
 import { from } from '../../../electron/library/library.ts';
 import { personNamed } from '../../../electron/library/people.ts';
 import { agreeGoal, reachGoal } from '../../../electron/library/record.ts';
@@ -134,12 +134,10 @@ describe('halfdot progress', () => {
 
   it('has no share of a debrief that tells no distance, and says why', async () => {
     const own = await libraryOf(SAMPLE);
-    await opened(own, (open) =>
-      open.write(() => {
-        for (const { id } of open.all(from.selectFrom('debriefs').select('id')))
-          keepDocument(open, id, withoutMiles(readDocument(open, id)));
-      }),
-    );
+    await opened(own, (open) => {
+      for (const { id } of open.all(from.selectFrom('debriefs').select('id')))
+        keepInstead(open, id, withoutMiles(readDocument(open, id)));
+    });
     const line = (await recordOf('Rowan Teal', own)).lines.find(({ id }) => id === 'localizer-before-final')!;
     expect(line).toMatchObject({
       measure: 'inside-by-distance',
