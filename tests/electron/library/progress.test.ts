@@ -8,7 +8,16 @@ import { from } from '../../../electron/library/library.ts';
 import { personNamed } from '../../../electron/library/people.ts';
 import { agreeGoal, reachGoal } from '../../../electron/library/record.ts';
 import { run } from '../../../electron/cli/run.ts';
-import { ALL_FACILITIES, command, libraryOf, newFolder, opened, SAMPLE, SAMPLES } from './some-library.ts';
+import {
+  ALL_FACILITIES,
+  command,
+  keepInstead,
+  libraryOf,
+  newFolder,
+  opened,
+  SAMPLE,
+  SAMPLES,
+} from './some-library.ts';
 
 let library = '';
 beforeAll(async () => {
