@@ -9,6 +9,7 @@ import { airOf } from './air.ts';
 import { criterionDebrief, spanDebrief } from './criterion-debrief.ts';
 import type { ApproachDebrief, DebriefStated } from './debrief.ts';
 import { eventDebriefs } from './event-debrief.ts';
+import { askedOf } from './findings/asked.ts';
 import { findFindings } from './findings/find-findings.ts';
 import { withRemarks } from './findings/remarks.ts';
 import { measuresDebrief } from './measures-debrief.ts';
@@ -56,7 +57,7 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
     summary: summaryOf(sitting, judgement),
     ...gradeDebrief(graded),
     findings: withRemarks(
-      findFindings({ sitting, judgement, measures }, issues),
+      findFindings(askedOf(sitting, judgement, measures), issues),
       told.startUtc,
       stated.remarks,
     ),

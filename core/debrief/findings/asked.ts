@@ -1,8 +1,9 @@
-import type { Excursion } from '../../approach/excursions.ts';
+import { findDescent, type Descent } from '../../approach/descent.ts';
+import { momentOf } from '../../approach/flown-approach.ts';
 import { at, type Flown } from '../../approach/flown.ts';
 import type { WholeMeasures } from '../../approach/whole-measures.ts';
 import { firstAfter, type Polyline, type Span } from '../../numeric/polyline.ts';
-import { recordedIn, type Case } from '../../standard/case.ts';
+import { finalOf, recordedIn, type Case } from '../../standard/case.ts';
 import type { ApproachJudgement, CriterionJudgement } from '../../standard/judgement.ts';
 
 /** Everything that a finding may be made of: what was flown, what the standard says of it, and its measures. */
@@ -10,22 +11,36 @@ export interface Asked {
   readonly sitting: Case;
   readonly judgement: ApproachJudgement;
   readonly measures: WholeMeasures;
+  /** As `measures.descent`, and from where the localizer came alive on. */
+  readonly descent: Descent | null;
+}
+
+export function askedOf(sitting: Case, judgement: ApproachJudgement, measures: WholeMeasures): Asked {
+  const span = onNeedles(sitting);
+  return { sitting, judgement, measures, descent: span && findDescent(sitting.flown, span) };
+}
+
+/** From localizer-alive to the end of final; null without a final. */
+export function onNeedles(sitting: Case): Span | null {
+  const final = finalOf(sitting);
+  if (!final) return null;
+  return { startS: momentOf(sitting.approach, 'localizer-alive') ?? final.startS, endS: final.endS };
 }
 
 export type Needle = 'localizer' | 'glidepath';
 
 /** A needle's column, fractions of full scale. */
-export function needleColumn({ sitting }: Asked, needle: Needle): Float64Array {
+export function needleColumn({ sitting }: Pick<Asked, 'sitting'>, needle: Needle): Float64Array {
   const { localizerFullScale, glidepathFullScale } = sitting.flown.deviations;
   return needle === 'localizer' ? localizerFullScale : glidepathFullScale;
 }
 
 /** What was recorded of a column over a span. */
-export function over({ sitting }: Asked, column: Float64Array, span: Span): Polyline[] {
+export function over({ sitting }: Pick<Asked, 'sitting'>, column: Float64Array, span: Span): Polyline[] {
   return recordedIn(sitting, column, [span]);
 }
 
-/** A value that may be off by a half-width, and when it was. */
+/** A value and when it was. */
 export interface Reading {
   readonly s: number;
   readonly value: number;
@@ -40,12 +55,25 @@ export function farthestOver(asked: Asked, column: Float64Array, span: Span, sid
   return found;
 }
 
+/** When a column was first at or beyond a level, towards a side, within a span; null when it never was. */
+export function reachedS(
+  asked: Asked,
+  column: Float64Array,
+  span: Span,
+  levelAt: { readonly value: number; readonly side: 1 | -1 },
+): number | null {
+  const { value: asks, side } = levelAt;
+  for (const { timeS, value } of over(asked, column, span))
+    for (const [i, s] of timeS.entries()) if (side * value[i]! >= side * asks) return s;
+  return null;
+}
+
 /** A column's value at a moment; NaN where it was not recorded. */
 export function valueAtMoment({ sitting }: Asked, column: Float64Array, s: number): number {
   return at(sitting.flown, column, s);
 }
 
-/** What the half-width of a needle is at a moment, fractions of full scale. */
+/** The half-width of a needle at a moment, fractions of full scale. */
 export function needleHalfWidth({ sitting: { flown } }: Asked, needle: Needle, s: number): number {
   return flown.needleError[needle](fixAt(flown, s));
 }
@@ -59,6 +87,13 @@ export function criterionOf({ judgement }: Asked, id: string): CriterionJudgemen
   return judgement.criteria.find((criterion) => criterion.id === id) ?? null;
 }
 
-export function spanOf({ startS, endS }: Excursion): Span {
-  return { startS, endS };
+/** Miles to the threshold at a moment. */
+export function distanceNmAt(asked: Asked, s: number): number {
+  return valueAtMoment(asked, asked.sitting.flown.deviations.distanceToThresholdNm, s);
+}
+
+/** Height above the touchdown zone at a moment, by what gates are judged by. */
+export function heightFtAt(asked: Asked, s: number): number {
+  const { decidingAltitudeFt, facility } = asked.sitting.flown;
+  return valueAtMoment(asked, decidingAltitudeFt, s) - facility.touchdownZoneElevationFt;
 }

@@ -1,5 +1,13 @@
 import { momentOf } from '../../approach/flown-approach.ts';
-import { farthestOver, needleColumn, needleHalfWidth, over, valueAtMoment, type Asked } from './asked.ts';
+import {
+  distanceNmAt,
+  farthestOver,
+  needleColumn,
+  needleHalfWidth,
+  reachedS,
+  valueAtMoment,
+  type Asked,
+} from './asked.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
 import { miles, scaleFraction, sideWords } from './say.ts';
 
@@ -15,6 +23,9 @@ const THRESHOLDS = {
     'a turn onto the course is over by then; what comes later is another fault (ours)',
   ),
 };
+
+/** Until here the turn is not over, nor what came of it. */
+const SETTLED_FULL_SCALE = 0.25;
 
 /** Turned late onto the localizer, and through it. */
 export const LATE_ON_LOCALIZER: FindingRule = {
@@ -35,31 +46,26 @@ export const LATE_ON_LOCALIZER: FindingRule = {
 };
 
 function find(asked: Asked): Found | null {
-  const { sitting } = asked;
-  const aliveS = momentOf(sitting.approach, 'localizer-alive');
+  const { approach } = asked.sitting;
+  const aliveS = momentOf(approach, 'localizer-alive');
   if (aliveS === null) return null;
   const column = needleColumn(asked, 'localizer');
   const from = valueAtMoment(asked, column, aliveS);
   // Straight in along the course there was nothing to turn onto.
-  if (Number.isNaN(from) || Math.abs(from) < THRESHOLDS.overshoot.value) return null;
+  if (!(Math.abs(from) >= THRESHOLDS.overshoot.value)) return null;
   const side = from > 0 ? -1 : 1;
-  const crossedS = crossingS(asked, column, aliveS, side);
+  const crossedS = reachedS(asked, column, { startS: aliveS, endS: approach.endS }, { value: 0, side });
   if (crossedS === null) return null;
-  const span = {
-    startS: crossedS,
-    endS: Math.min(crossedS + THRESHOLDS.settling.value, sitting.approach.endS),
-  };
+  const span = { startS: crossedS, endS: Math.min(crossedS + THRESHOLDS.settling.value, approach.endS) };
   const peak = farthestOver(asked, column, span, side);
   if (peak === null) return null;
-  const surely = side * peak.value - needleHalfWidth(asked, 'localizer', peak.s);
-  if (surely < THRESHOLDS.overshoot.value) return null;
-  const distanceNm = valueAtMoment(asked, sitting.flown.deviations.distanceToThresholdNm, peak.s);
-  return { ...span, endS: peak.s, evidence: { overshootFullScale: peak.value, distanceNm } };
-}
-
-/** When the course was first reached from the other side; null when it never was. */
-function crossingS(asked: Asked, column: Float64Array, fromS: number, side: 1 | -1): number | null {
-  for (const { timeS, value } of over(asked, column, { startS: fromS, endS: asked.sitting.approach.endS }))
-    for (const [i, s] of timeS.entries()) if (side * value[i]! >= 0) return s;
-  return null;
+  if (side * peak.value - needleHalfWidth(asked, 'localizer', peak.s) < THRESHOLDS.overshoot.value)
+    return null;
+  const after = { startS: peak.s, endS: approach.endS };
+  const backS = reachedS(asked, column, after, {
+    value: side * SETTLED_FULL_SCALE,
+    side: side === 1 ? -1 : 1,
+  });
+  const evidence = { overshootFullScale: peak.value, distanceNm: distanceNmAt(asked, peak.s) };
+  return { startS: crossedS, endS: backS ?? approach.endS, evidence };
 }

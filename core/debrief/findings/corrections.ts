@@ -1,0 +1,186 @@
+import { momentOf } from '../../approach/flown-approach.ts';
+import type { Polyline } from '../../numeric/polyline.ts';
+import { resample } from '../../approach/swings.ts';
+import { finalOf } from '../../standard/case.ts';
+import { farthestOver, heightFtAt, needleColumn, over, type Asked } from './asked.ts';
+import { localizerSpells } from './localizer-spells.ts';
+import { threshold, type FindingRule, type Found } from './rule.ts';
+import { feet, scaleFraction, seconds, sideWords } from './say.ts';
+import { whole } from '../../units/whole.ts';
+
+const LARGE = {
+  onFinal: threshold(
+    10,
+    'degrees of track off the course',
+    'a cut of more crosses the beam faster than it can be caught (common practice, no source)',
+  ),
+  low: threshold(
+    5,
+    'degrees of track off the course',
+    'below 1,000 ft the beam is half as wide (common practice, no source)',
+  ),
+  lowFt: threshold(1000, 'ft above the touchdown zone', 'as the instrument gate'),
+  lasts: threshold(4, 's', 'shorter is a gust, or a heading passed through (ours)'),
+};
+
+/** Cuts back to the course that lead through it. */
+export const CORRECTIONS_TOO_LARGE: FindingRule = {
+  id: 'corrections-too-large',
+  kind: 'fault',
+  title: 'Corrected the localizer with too much',
+  thresholds: LARGE,
+  stoodOff: null,
+  byHand: true,
+  coveredBy: ['unstable-and-continued', 'late-on-localizer', 'hunting-localizer', 'drifting'],
+  find: findLarge,
+  text: ({ cutDeg, lastsS, heightFt, allowedDeg }) =>
+    `At ${feet(heightFt!)} you cut back to the localizer by ${whole(Math.abs(cutDeg!))} degrees for ${seconds(lastsS!)}; there ${whole(allowedDeg!)} degrees ` +
+    'are the most that can be taken out again in time.',
+  practise:
+    'Put two headings on either side of the one that holds the course, 5 degrees apart, and fly final with those alone; half of that ' +
+    'below 1,000 ft.',
+};
+
+function findLarge(asked: Asked): Found | null {
+  const { sitting } = asked;
+  const final = finalOf(sitting);
+  const establishedS = momentOf(sitting.approach, 'localizer-established');
+  if (final === null || establishedS === null) return null;
+  const span = { startS: Math.max(final.startS, establishedS), endS: final.endS };
+  const spells = over(asked, sitting.flown.courseAngleDeg, span)
+    .map(smoothed)
+    .flatMap((part) => cutsIn(asked, part));
+  const [most] = spells.toSorted(
+    (a, b) => Math.abs(b.cutDeg) / b.allowedDeg - Math.abs(a.cutDeg) / a.allowedDeg,
+  );
+  if (most === undefined) return null;
+  const { startS, endS, cutDeg, allowedDeg } = most;
+  return {
+    startS,
+    endS,
+    evidence: { cutDeg, lastsS: endS - startS, heightFt: heightFtAt(asked, startS), allowedDeg },
+  };
+}
+
+interface Cut {
+  startS: number;
+  endS: number;
+  cutDeg: number;
+  allowedDeg: number;
+}
+
+function cutsIn(asked: Asked, { timeS, value }: Polyline): Cut[] {
+  const cuts: Cut[] = [];
+  let cut: Cut | null = null;
+  for (const [i, s] of timeS.entries()) {
+    const allowedDeg = heightFtAt(asked, s) < LARGE.lowFt.value ? LARGE.low.value : LARGE.onFinal.value;
+    const deg = value[i]!;
+    const isOver = Math.abs(deg) > allowedDeg;
+    if (isOver && cut !== null && Math.sign(cut.cutDeg) === Math.sign(deg)) {
+      cut.endS = s;
+      if (Math.abs(deg) > Math.abs(cut.cutDeg)) cut.cutDeg = deg;
+    } else if (isOver) cuts.push((cut = { startS: s, endS: s, cutDeg: deg, allowedDeg }));
+    else cut = null;
+  }
+  return cuts.filter(({ startS, endS }) => endS - startS >= LARGE.lasts.value);
+}
+
+/** Every second, each the mean of three. */
+function smoothed(part: Polyline): Polyline {
+  const { timeS, value } = resample(part, 1);
+  const mean = value.map((v, i) => ((value[i - 1] ?? v) + v + (value[i + 1] ?? v)) / 3);
+  return { timeS, value: mean };
+}
+
+const LATE = {
+  leaving: threshold(0.25, 'of full scale', 'where a correction is due (design, section 8)'),
+  delay: threshold(12, 's', 'a tidy pilot turns within 8 (measured); a look and a turn take 5'),
+};
+
+/** Watched the needle go. */
+export const CORRECTIONS_TOO_LATE: FindingRule = {
+  id: 'corrections-too-late',
+  kind: 'fault',
+  title: 'Corrected the localizer late',
+  thresholds: LATE,
+  stoodOff: 'localizer',
+  byHand: true,
+  coveredBy: [
+    'unstable-and-continued',
+    'late-on-localizer',
+    'hunting-localizer',
+    'drifting',
+    'corrections-too-few',
+  ],
+  find: findLate,
+  text: ({ delayS, peakFullScale }) =>
+    `The needle left the quarter scale and it was ${seconds(delayS!)} until you turned; by then it went on to ${scaleFraction(peakFullScale!)} ` +
+    `${sideWords(peakFullScale!, 'localizer')}. A small change at a quarter of the scale would have been enough.`,
+  practise:
+    'Call the needle aloud at every look, "a quarter left, correcting", and turn before the next look. Ten minutes on the localizer at ' +
+    'altitude are enough to get the rhythm.',
+};
+
+function findLate(asked: Asked): Found | null {
+  const { corrections } = asked.measures;
+  if (corrections === null) return null;
+  for (const spell of localizerSpells(asked, LATE.leaving.value)) {
+    const delay = corrections.delays.find(({ leftS }) => leftS >= spell.startS - 1 && leftS <= spell.endS);
+    if (delay === undefined) continue;
+    const delayS = delay.delayS ?? spell.endS - delay.leftS;
+    if (delayS < LATE.delay.value) continue;
+    return {
+      startS: spell.startS,
+      endS: spell.endS,
+      evidence: { delayS, peakFullScale: spell.peakFullScale },
+    };
+  }
+  return null;
+}
+
+const FEW = {
+  beyond: threshold(
+    0.4,
+    'of full scale',
+    'well beyond where a correction is due, and still within any tolerance',
+  ),
+  lasts: threshold(45, 's', 'time for three corrections (ours)'),
+  moved: threshold(0.3, 'of full scale from end to end', 'more and something was done about it'),
+};
+
+/** Let the needle stand. */
+export const CORRECTIONS_TOO_FEW: FindingRule = {
+  id: 'corrections-too-few',
+  kind: 'fault',
+  title: 'Let the localizer stand off',
+  thresholds: FEW,
+  stoodOff: 'localizer',
+  byHand: true,
+  coveredBy: ['unstable-and-continued', 'late-on-localizer', 'drifting'],
+  find: findFew,
+  text: ({ meanFullScale, lastsS }) =>
+    `For ${seconds(lastsS!)} the needle stood ${scaleFraction(meanFullScale!)} ${sideWords(meanFullScale!, 'localizer')} and was left there. ` +
+    'Parallel to the course is not on it: five degrees towards it, and half of that taken off as it comes in.',
+  practise:
+    'Never let a needle stand for three looks: each time it does not move, change heading by 5 degrees. Fly one final with the ' +
+    'instructor asking "and now?" every ten seconds.',
+};
+
+function findFew(asked: Asked): Found | null {
+  const column = needleColumn(asked, 'localizer');
+  for (const { startS, endS, side } of localizerSpells(asked, FEW.beyond.value)) {
+    if (endS - startS < FEW.lasts.value) continue;
+    const [most, least] = [
+      farthestOver(asked, column, { startS, endS }, 1),
+      farthestOver(asked, column, { startS, endS }, -1),
+    ];
+    if (most === null || least === null || most.value - least.value > FEW.moved.value + 0.1) continue;
+    const meanFullScale = (most.value + least.value) / 2;
+    return {
+      startS,
+      endS,
+      evidence: { meanFullScale: Math.abs(meanFullScale) * side, lastsS: endS - startS },
+    };
+  }
+  return null;
+}

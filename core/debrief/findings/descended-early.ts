@@ -1,0 +1,80 @@
+import { momentOf } from '../../approach/flown-approach.ts';
+import { needleColumn, onNeedles, valueAtMoment, distanceNmAt, type Asked } from './asked.ts';
+import { secondsIn } from './excess.ts';
+import { threshold, type FindingRule, type Found } from './rule.ts';
+import { miles, scaleFraction } from './say.ts';
+import { whole } from '../../units/whole.ts';
+
+const THRESHOLDS = {
+  below: threshold(
+    0.4,
+    'of full scale',
+    'a tidy pilot begins at 0.1 to 0.2 below (measured), with half a scale for the aircraft',
+  ),
+  share: threshold(0.6, 'of the needed sink', 'less closes with the path from below'),
+  lasts: threshold(12, 's', 'a dip is no descent (ours)'),
+  underFix: threshold(
+    100,
+    'ft below the altitude at the fix',
+    "the standards' own limit before final; a step down to it is no descent on the path",
+  ),
+};
+
+export const DESCENDED_EARLY: FindingRule = {
+  id: 'descended-early',
+  kind: 'fault',
+  title: 'Began the descent before the glidepath',
+  thresholds: THRESHOLDS,
+  stoodOff: 'glidepath',
+  byHand: false,
+  coveredBy: [],
+  find,
+  text: ({ belowFullScale, sinkFpm, distanceNm }) =>
+    `You left your altitude ${miles(distanceNm!)} out with the glidepath still ${scaleFraction(belowFullScale!)} above you, sinking ${whole(sinkFpm!)} ft/min. ` +
+    'Hold the altitude until the needle has all but come to the middle: below the path there is no protection.',
+  practise:
+    'Hold the intercept altitude within 50 ft, and say "glidepath alive, half, intercept" as the needle comes down; the hand on ' +
+    'the power moves at the last word. Five intercepts.',
+};
+
+function find(asked: Asked): Found | null {
+  const { sitting } = asked;
+  const span = onNeedles(sitting);
+  if (span === null) return null;
+  const column = needleColumn(asked, 'glidepath');
+  let spell: { startS: number; endS: number; sink: number[] } | null = null;
+  for (const { timeS, heldFpm, neededFpm } of secondsIn(asked, span)) {
+    const needle = valueAtMoment(asked, column, timeS);
+    if (needle > -THRESHOLDS.below.value / 2) break;
+    const isEarly =
+      needle > -1 && needle < -THRESHOLDS.below.value && heldFpm >= THRESHOLDS.share.value * neededFpm;
+    if (!isEarly) {
+      if (spell !== null && spell.endS - spell.startS >= THRESHOLDS.lasts.value) break;
+      spell = null;
+      continue;
+    }
+    spell ??= { startS: timeS, endS: timeS, sink: [] };
+    spell.endS = timeS;
+    spell.sink.push(heldFpm);
+  }
+  if (spell === null || spell.endS - spell.startS < THRESHOLDS.lasts.value || !isUnderFix(asked, spell.endS))
+    return null;
+  const evidence = {
+    belowFullScale: valueAtMoment(asked, column, spell.startS),
+    sinkFpm: spell.sink.reduce((sum, fpm) => sum + fpm, 0) / spell.sink.length,
+    distanceNm: distanceNmAt(asked, spell.startS),
+  };
+  return { startS: spell.startS, endS: Math.min(spell.endS + 30, span.endS), evidence };
+}
+
+/** Whether this was no step down to the altitude of the fix. */
+function isUnderFix(asked: Asked, s: number): boolean {
+  const { approach, flown } = asked.sitting;
+  const fixS = momentOf(approach, 'final-approach-fix');
+  if (fixS !== null && s > fixS) return true;
+  const { altitudeFt } = flown.facility.finalApproachFix;
+  return (
+    altitudeFt !== null &&
+    valueAtMoment(asked, flown.decidingAltitudeFt, s) < altitudeFt - THRESHOLDS.underFix.value
+  );
+}

@@ -1,0 +1,67 @@
+import { distanceNmAt, farthestOver, needleColumn, onNeedles, reachedS, type Asked } from './asked.ts';
+import { sinkOver } from './excess.ts';
+import { threshold, type FindingRule, type Found } from './rule.ts';
+import { miles, scaleFraction } from './say.ts';
+import { whole } from '../../units/whole.ts';
+
+const THRESHOLDS = {
+  level: threshold(
+    0.5,
+    'of the needed sink',
+    'less before the path is level flight towards it (design, section 7)',
+  ),
+  share: threshold(
+    0.5,
+    'of the needed sink',
+    'the least that counts as held at the intercept (design, section 7)',
+  ),
+  from: threshold(4, 's after the path was met', 'a tidy pilot sinks as needed by then (measured)'),
+  to: threshold(14, 's after the path was met', 'ten seconds, as the intercept is held (design, section 7)'),
+  high: threshold(0.5, 'of full scale', 'above it the path has to be caught from above'),
+};
+
+/** How long after the path was met its highest is looked for. */
+const AFTERWARDS_S = 60;
+
+/** Level through the path. */
+export const DESCENDED_LATE: FindingRule = {
+  id: 'descended-late',
+  kind: 'fault',
+  title: 'Began the descent late',
+  thresholds: THRESHOLDS,
+  stoodOff: 'glidepath',
+  byHand: false,
+  coveredBy: [],
+  find,
+  text: ({ sinkFpm, neededFpm, highestFullScale, distanceNm }) =>
+    `The glidepath was met ${miles(distanceNm!)} out, and in the seconds after it you sank ${whole(Math.max(0, sinkFpm!))} ft/min where ` +
+    `${whole(neededFpm!)} were needed: the needle went to ${scaleFraction(highestFullScale!)} high. Power and pitch have to change as the needle reaches the middle.`,
+  practise:
+    'Say the rate for your groundspeed before the glidepath is alive, begin the power change at half a scale below, and check ' +
+    'the rate five seconds later. Five intercepts, nothing else.',
+};
+
+function find(asked: Asked): Found | null {
+  const span = onNeedles(asked.sitting);
+  if (span === null) return null;
+  const column = needleColumn(asked, 'glidepath');
+  const belowS = reachedS(asked, column, span, { value: -0.2, side: -1 });
+  if (belowS === null) return null;
+  const metS = reachedS(asked, column, { startS: belowS, endS: span.endS }, { value: 0, side: 1 });
+  if (metS === null) return null;
+  const before = sinkOver(asked, { startS: metS - 10, endS: metS });
+  const after = sinkOver(asked, { startS: metS + THRESHOLDS.from.value, endS: metS + THRESHOLDS.to.value });
+  if (before === null || after === null) return null;
+  if (before.heldFpm > THRESHOLDS.level.value * before.neededFpm) return null;
+  if (after.heldFpm > THRESHOLDS.share.value * after.neededFpm) return null;
+  const found = { startS: metS, endS: Math.min(metS + AFTERWARDS_S, span.endS) };
+  const highest = farthestOver(asked, column, found, 1);
+  if (highest === null) return null;
+  const evidence = {
+    sinkFpm: after.heldFpm,
+    neededFpm: after.neededFpm,
+    highestFullScale: highest.value,
+    distanceNm: distanceNmAt(asked, metS),
+  };
+  return { ...found, evidence };
+}

@@ -1,0 +1,84 @@
+import { momentOf } from '../../approach/flown-approach.ts';
+import type { Wind } from '../../approach/wind.ts';
+import { spreadOf } from '../../approach/spread.ts';
+import { DEGREES_PER_RADIAN, RADIANS_PER_DEGREE } from '../../units/units.ts';
+import { over, type Asked } from './asked.ts';
+import { localizerSpells, type Spell } from './localizer-spells.ts';
+import { threshold, type FindingRule, type Found } from './rule.ts';
+import { scaleFraction, seconds, sideWords } from './say.ts';
+import { whole } from '../../units/whole.ts';
+
+const THRESHOLDS = {
+  crosswind: threshold(
+    5,
+    'kt across, and more than its error',
+    'less asks for a correction of 3 degrees, as large as a heading is read to',
+  ),
+  from: threshold(0.25, 'of full scale', 'where a correction is due (design, section 8)'),
+  share: threshold(0.5, 'of the drift that the wind makes', 'less than half of the wind correction was held'),
+  lasts: threshold(8, 's', 'shorter is a gust (ours)'),
+};
+
+/** Let the wind carry it off the course. */
+export const DRIFTING: FindingRule = {
+  id: 'drifting',
+  kind: 'fault',
+  title: 'Drifted with the wind',
+  thresholds: THRESHOLDS,
+  stoodOff: 'localizer',
+  byHand: true,
+  coveredBy: ['late-on-localizer'],
+  find,
+  text: ({ crosswindKt, driftDeg, wholeDriftDeg, peakFullScale, lastsS }) =>
+    `With ${whole(Math.abs(crosswindKt!))} kt across from the ${crosswindKt! > 0 ? 'right' : 'left'} you let the aircraft drift ${whole(driftDeg!)} degrees ` +
+    `for ${seconds(lastsS!)}, to ${scaleFraction(peakFullScale!)} ${sideWords(peakFullScale!, 'localizer')}. The wind asked for ${whole(wholeDriftDeg!)} degrees of heading into it.`,
+  practise:
+    'Work out the wind correction before the intercept, roll out on that heading instead of the course, and bracket: half of the ' +
+    'last change each time the needle stops.',
+};
+
+function find(asked: Asked): Found | null {
+  const wind = windOf(asked);
+  if (wind === null || Math.abs(wind.crosswindKt) < Math.max(THRESHOLDS.crosswind.value, wind.errorKt))
+    return null;
+  const downwind = wind.crosswindKt > 0 ? -1 : 1;
+  for (const spell of localizerSpells(asked, THRESHOLDS.from.value)) {
+    const found =
+      spell.side === downwind && !spell.fromStart ? driftIn(asked, spell, wind.crosswindKt) : null;
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+/** The wind across the course, from the right positive: as flown through, else as stated. */
+function windOf({ measures, sitting }: Asked): { crosswindKt: number; errorKt: number } | null {
+  if (measures.wind !== null)
+    return { crosswindKt: measures.wind.crosswindFromRightKt, errorKt: measures.wind.errorKt };
+  const { wind } = sitting.stated;
+  if (wind === null) return null;
+  const off = (wind.fromTrueDeg - sitting.flown.facility.courseTrueDeg) * RADIANS_PER_DEGREE;
+  return { crosswindKt: wind.speedKt * Math.sin(off), errorKt: STATED_ERROR_KT };
+}
+
+/** Of a wind reported at the ground, aloft. Ours. */
+const STATED_ERROR_KT: Wind['errorKt'] = 5;
+
+/** From the middle out to the farthest: how far the track pointed with the wind. */
+function driftIn(asked: Asked, spell: Spell, crosswindKt: number): Found | null {
+  const { track, courseAngleDeg } = asked.sitting.flown;
+  const span = {
+    startS: Math.max(spell.startS - 10, momentOf(asked.sitting.approach, 'localizer-alive') ?? 0),
+    endS: spell.peakS,
+  };
+  const angle = spreadOf(over(asked, courseAngleDeg, span));
+  const speed = spreadOf(over(asked, track.groundspeedKt, span));
+  if (angle === null || speed === null || span.endS - spell.startS < THRESHOLDS.lasts.value) return null;
+  const wholeDriftDeg = Math.asin(Math.min(1, Math.abs(crosswindKt) / speed.mean)) * DEGREES_PER_RADIAN;
+  const driftDeg = spell.side * angle.mean;
+  if (driftDeg < THRESHOLDS.share.value * wholeDriftDeg) return null;
+  const lastsS = span.endS - span.startS;
+  return {
+    ...span,
+    evidence: { crosswindKt, driftDeg, wholeDriftDeg, peakFullScale: spell.peakFullScale, lastsS },
+  };
+}

@@ -1,0 +1,141 @@
+import { momentOf } from '../../approach/flown-approach.ts';
+import { resample, swingsOf } from '../../approach/swings.ts';
+import { at } from '../../approach/flown.ts';
+import { goAroundBegunS } from '../../standard/go-around-begun.ts';
+import { descentBelowS } from '../../standard/minimums.ts';
+import { criterionOf, over, type Asked } from './asked.ts';
+import { threshold, type FindingRule, type Found } from './rule.ts';
+import { seconds, singleFeet } from './say.ts';
+import { whole } from '../../units/whole.ts';
+
+const MINIMUMS = {
+  limit: threshold(
+    3,
+    's, or as the standard has it',
+    "the standard's own rule for minimums (its verdict, proven)",
+  ),
+};
+
+/** Below decision altitude before anything was done. */
+export const MISSED_LATE: FindingRule = {
+  id: 'missed-late',
+  kind: 'fault',
+  title: 'Went around late, below decision altitude',
+  thresholds: MINIMUMS,
+  stoodOff: null,
+  byHand: false,
+  coveredBy: [],
+  find: ({ sitting, judgement }) => {
+    const begunS = goAroundBegunS(sitting);
+    const decisionS = momentOf(sitting.approach, 'decision-altitude');
+    const minimums = judgement.criteria.find(({ id }) => id === 'minimums');
+    if (begunS === null || decisionS === null || minimums?.verdict !== 'not-met') return null;
+    const { flown } = sitting;
+    const belowFt = flown.facility.decisionAltitudeFt! - at(flown, flown.decidingAltitudeFt, begunS);
+    return { startS: decisionS, endS: begunS, evidence: { belowFt, lateS: begunS - decisionS } };
+  },
+  text: ({ belowFt, lateS }) =>
+    `The missed approach was begun ${singleFeet(belowFt!)} below decision altitude, ${seconds(lateS!)} after it was passed. The decision is made ` +
+    'at decision altitude, not on the way to see whether the runway still comes.',
+  practise:
+    'Brief "at minimums, nothing seen, going around" before each approach, look up 100 ft above, and start power and pitch with the ' +
+    'word "minimums". Five in a row under the hood.',
+};
+
+/** On down without the runway. */
+export const CONTINUED_UNSEEN: FindingRule = {
+  id: 'continued-unseen',
+  kind: 'fault',
+  title: 'Went on below decision altitude without the runway',
+  thresholds: MINIMUMS,
+  stoodOff: null,
+  byHand: false,
+  coveredBy: [],
+  find: (asked) => {
+    const { sitting } = asked;
+    const decisionS = momentOf(sitting.approach, 'decision-altitude');
+    if (decisionS === null || goAroundBegunS(sitting) !== null) return null;
+    if (criterionOf(asked, 'minimums')?.verdict !== 'not-met') return null;
+    const { surelyS } = descentBelowS(sitting, decisionS);
+    return { startS: decisionS, endS: decisionS + surelyS, evidence: { descendedS: surelyS } };
+  },
+  text: ({ descendedS }) =>
+    `You went on down for ${seconds(descendedS!)} below decision altitude with the runway not in sight. Below it there is either a runway in sight ` +
+    'or a climb.',
+  practise:
+    'Fly approaches on which the instructor lifts the hood at minimums on some and not on others; the hood stays on, and the power ' +
+    'goes up, until something is seen.',
+};
+
+const SANK = {
+  lost: threshold(
+    45,
+    'ft',
+    'a tidy go-around in a light aircraft loses 10 to 30 (measured), and what the log may be off',
+  ),
+};
+
+/** Sank on after the decision. */
+export const MISSED_SANK: FindingRule = {
+  id: 'missed-sank',
+  kind: 'fault',
+  title: 'Sank on after the missed approach was begun',
+  thresholds: SANK,
+  stoodOff: null,
+  byHand: false,
+  coveredBy: [],
+  find: ({ sitting, measures }) => {
+    const startS = momentOf(sitting.approach, 'missed-approach-start');
+    const lowestS = momentOf(sitting.approach, 'lowest-point');
+    if (startS === null || lowestS === null || measures.heightLostFt === null) return null;
+    if (sitting.approach.outcome !== 'missed-approach') return null;
+    if (measures.heightLostFt < SANK.lost.value) return null;
+    return { startS, endS: lowestS, evidence: { lostFt: measures.heightLostFt, lastsS: lowestS - startS } };
+  },
+  text: ({ lostFt, lastsS }) =>
+    `After the missed approach was begun the aircraft sank ${singleFeet(lostFt!)} more, over ${seconds(lastsS!)}. Full power and the climb attitude ` +
+    'come together, in one movement.',
+  practise:
+    'At a safe altitude: descend at the approach rate, call "going around", and lose less than 30 ft. Power, pitch, flap, trim, ' +
+    'aloud, ten times.',
+};
+
+const WANDERED = {
+  swing: threshold(10, 'degrees of track from side to side', 'a tidy climb stays within 5 (measured)'),
+  swings: threshold(2, 'swings', 'one is a turn, which a procedure may ask for'),
+  within: threshold(60, 's', 'the climb to a safe height (ours)'),
+};
+
+/** The heading was forgotten over the power. */
+export const MISSED_WANDERED: FindingRule = {
+  id: 'missed-wandered',
+  kind: 'fault',
+  title: 'Let the track wander after going around',
+  thresholds: WANDERED,
+  stoodOff: null,
+  byHand: true,
+  coveredBy: [],
+  find: findWander,
+  text: ({ swings, largestDeg }) =>
+    `In the minute after the missed approach was begun the track swung ${whole(swings!)} times, by up to ${whole(largestDeg!)} degrees. With full power the ` +
+    'nose wants to go: the rudder comes with the power, and the heading is looked at first.',
+  practise:
+    'Go around on a named heading and hold it within 5 degrees to 500 ft, nothing else changed until it stands. Three times with the ' +
+    'needles covered.',
+};
+
+function findWander(asked: Asked): Found | null {
+  const { approach, flown } = asked.sitting;
+  const startS = momentOf(approach, 'missed-approach-start');
+  if (startS === null || approach.outcome !== 'missed-approach') return null;
+  const span = {
+    startS,
+    endS: Math.min(startS + WANDERED.within.value, flown.track.timeS[flown.track.count - 1]!),
+  };
+  const swings = over(asked, flown.courseAngleDeg, span).flatMap((part) =>
+    swingsOf(resample(part, 1), WANDERED.swing.value),
+  );
+  if (swings.length < WANDERED.swings.value) return null;
+  const largestDeg = Math.max(...swings.map(({ from, to }) => Math.abs(to - from)));
+  return { startS, endS: swings.at(-1)!.endS, evidence: { swings: swings.length, largestDeg } };
+}

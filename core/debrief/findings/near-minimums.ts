@@ -1,0 +1,116 @@
+import { momentOf } from '../../approach/flown-approach.ts';
+import type { Span } from '../../numeric/polyline.ts';
+import { RADIANS_PER_DEGREE, FEET_PER_NM } from '../../units/units.ts';
+import { fixAt, over, reachedS, valueAtMoment, type Asked } from './asked.ts';
+import { threshold, type FindingRule, type Found } from './rule.ts';
+import { singleFeet } from './say.ts';
+
+const THRESHOLDS = {
+  from: threshold(150, 'ft above decision altitude', 'from where the runway is looked for (ours)'),
+  to: threshold(
+    100,
+    'ft above the threshold',
+    'lower down a landing is flared (the standards stop there too)',
+  ),
+  off: threshold(
+    30,
+    'ft, and half of full scale there',
+    'as much as a path with another aiming point differs by',
+  ),
+  change: threshold(25, 'ft', 'what was low or high all along is told as such'),
+};
+
+const FROM_PATH = {
+  coveredBy: ['unstable-and-continued'],
+  stoodOff: null,
+  byHand: false,
+  kind: 'fault',
+  thresholds: THRESHOLDS,
+} as const;
+
+/** Below the path for the runway. */
+export const DUCKED_BELOW_PATH: FindingRule = {
+  ...FROM_PATH,
+  id: 'ducked-below-path',
+  title: 'Ducked below the glidepath near minimums',
+  find: (asked) => find(asked, -1),
+  text: ({ offFt, changeFt, heightFt }) =>
+    `At ${singleFeet(heightFt!)} above the threshold you were ${singleFeet(offFt!)} below the glidepath, after leaving it by ${singleFeet(changeFt!)} with the runway near. ` +
+    'That takes the clearance away where there is least of it: keep the rate that held the path.',
+  practise:
+    'With the runway in sight keep power and rate as they are until the threshold, and let the instructor call the glidepath down to ' +
+    '100 ft: three approaches, the needle never below the middle.',
+};
+
+/** Levelled off where the runway should appear. */
+export const LEVELLED_NEAR_MINIMUMS: FindingRule = {
+  ...FROM_PATH,
+  id: 'levelled-near-minimums',
+  title: 'Levelled off near minimums',
+  find: (asked) => find(asked, 1),
+  text: ({ offFt, heightFt }) =>
+    `Near minimums you stopped the descent and were ${singleFeet(offFt!)} above the glidepath at ${singleFeet(heightFt!)} above the threshold. ` +
+    'A decision altitude is decided at, not levelled at: down the path with the runway in sight, or up.',
+  practise:
+    'Call "100 above" and "minimums" aloud, and answer the second with one of two words, "landing" or "going around", the hands ' +
+    'following at once. Five times from 300 ft above.',
+};
+
+function find(asked: Asked, side: 1 | -1): Found | null {
+  const span = spanNearMinimums(asked);
+  if (span === null) return null;
+  const { deviations } = asked.sitting.flown;
+  let farthest: { s: number; offFt: number; changeFt: number; startS: number } | null = null;
+  for (const { timeS, value } of over(asked, deviations.heightAboveGlidepathFt, span)) {
+    let [nearest, nearestS] = [Infinity, timeS[0]!];
+    for (const [i, s] of timeS.entries()) {
+      const offFt = side * value[i]!;
+      if (offFt < nearest) [nearest, nearestS] = [offFt, s];
+      const changeFt = offFt - nearest;
+      const surely = offFt - asked.sitting.flown.error.heightFt(fixAt(asked.sitting.flown, s));
+      const isOff =
+        surely >= Math.max(THRESHOLDS.off.value, halfScaleFt(asked, s)) &&
+        changeFt >= THRESHOLDS.change.value;
+      if (isOff && offFt > (farthest?.offFt ?? 0)) farthest = { s, offFt, changeFt, startS: nearestS };
+    }
+  }
+  if (farthest === null) return null;
+  const { s, offFt, changeFt, startS } = farthest;
+  const heightFt = valueAtMoment(asked, deviations.heightAboveThresholdFt, s);
+  return { startS, endS: s, evidence: { offFt, changeFt, heightFt } };
+}
+
+/** From 150 ft above decision altitude to 100 ft above the threshold, or to where a missed approach was begun. */
+function spanNearMinimums(asked: Asked): Span | null {
+  const { approach, flown } = asked.sitting;
+  const { decisionAltitudeFt } = flown.facility;
+  if (decisionAltitudeFt === null || approach.finalBeganS === null) return null;
+  const endS = momentOf(approach, 'missed-approach-start') ?? approach.endS;
+  const all = {
+    startS: approach.finalBeganS,
+    endS: Math.max(approach.finalBeganS, endS - (endS === approach.endS ? 0 : 3)),
+  };
+  const startS = reachedS(asked, flown.decidingAltitudeFt, all, {
+    value: decisionAltitudeFt + THRESHOLDS.from.value,
+    side: -1,
+  });
+  if (startS === null) return null;
+  const lowS = reachedS(
+    asked,
+    flown.deviations.heightAboveThresholdFt,
+    { startS, endS: all.endS },
+    { value: THRESHOLDS.to.value, side: -1 },
+  );
+  return { startS, endS: lowS ?? all.endS };
+}
+
+/** Half of the glidepath's scale in feet, where the aircraft is. */
+function halfScaleFt(asked: Asked, s: number): number {
+  const { facility, deviations } = asked.sitting.flown;
+  const { glidepathFullScaleDeg, glidepathAngleDeg, thresholdCrossingHeightFt } = facility;
+  const slope = Math.tan(glidepathAngleDeg * RADIANS_PER_DEGREE);
+  const awayFt =
+    valueAtMoment(asked, deviations.distanceToThresholdNm, s) * FEET_PER_NM +
+    thresholdCrossingHeightFt / slope;
+  return (awayFt * glidepathFullScaleDeg * RADIANS_PER_DEGREE) / 2;
+}

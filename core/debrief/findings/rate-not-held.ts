@@ -1,0 +1,81 @@
+import { needleColumn, distanceNmAt, valueAtMoment, type Asked } from './asked.ts';
+import { threshold, type FindingRule, type Found } from './rule.ts';
+import { feet, miles, seconds } from './say.ts';
+import { whole } from '../../units/whole.ts';
+
+const THRESHOLDS = {
+  moved: threshold(80, 'ft away from the path', 'about half a scale at 2 NM; less is a correction (ours)'),
+  excess: threshold(
+    100,
+    'ft/min from the needed rate',
+    'less is within what a vertical speed is read to (common practice, no source)',
+  ),
+  lasts: threshold(10, 's', 'shorter is a gust (ours)'),
+  bySpeed: threshold(
+    8,
+    'kt of groundspeed',
+    'changes the needed rate by 40 ft/min: then it is the speed that was not allowed for',
+  ),
+};
+
+/** Away from the path by a rate that was not the one needed. */
+export const RATE_NOT_HELD: FindingRule = {
+  id: 'rate-not-held',
+  kind: 'fault',
+  title: 'Did not hold the rate that the path needed',
+  thresholds: THRESHOLDS,
+  stoodOff: 'glidepath',
+  byHand: true,
+  coveredBy: [
+    'unstable-and-continued',
+    'ducked-below-path',
+    'levelled-near-minimums',
+    'from-above',
+    'descended-late',
+    'descended-early',
+    'hunting-glidepath',
+  ],
+  find,
+  text: ({ heldFpm, neededFpm, lastsS, toFt, groundspeedChangeKt, distanceNm }) =>
+    `From ${miles(distanceNm!)} out you sank ${whole(heldFpm!)} ft/min for ${seconds(lastsS!)} where the path needed ${whole(neededFpm!)}, and were ` +
+    `${feet(toFt!)} ${toFt! > 0 ? 'high' : 'low'}. ${causeWords(groundspeedChangeKt!, heldFpm! < neededFpm!)}`,
+  practise:
+    'Work out half the groundspeed times ten before the fix, set that rate, and read it against the vertical speed every ten ' +
+    'seconds; when the groundspeed changes by 10 knots, change the rate by 50 ft/min.',
+};
+
+function causeWords(changeKt: number, isTooSlow: boolean): string {
+  const isSpeed = isTooSlow ? changeKt >= THRESHOLDS.bySpeed.value : changeKt <= -THRESHOLDS.bySpeed.value;
+  if (!isSpeed) return 'The rate goes with the groundspeed, and is corrected before the needle moves far.';
+  const [more, asks] = isTooSlow ? ['faster', 'a larger'] : ['slower', 'a smaller'];
+  return `You had become ${whole(Math.abs(changeKt))} kt ${more} over the ground, which needs ${asks} rate.`;
+}
+
+function find(asked: Asked): Found | null {
+  const { measures, sitting } = asked;
+  const away = (measures.descent?.stretches ?? []).filter(
+    ({ fromFt, toFt, gainedFt, startS, endS, meanExcessFpm }) =>
+      Math.abs(toFt) > Math.abs(fromFt) &&
+      Math.abs(gainedFt) >= THRESHOLDS.moved.value &&
+      Math.abs(meanExcessFpm) >= THRESHOLDS.excess.value &&
+      endS - startS >= THRESHOLDS.lasts.value &&
+      Math.abs(valueAtMoment(asked, needleColumn(asked, 'glidepath'), endS)) > 0.5,
+  );
+  const [most] = away.toSorted((a, b) => Math.abs(b.toFt) - Math.abs(a.toFt));
+  if (most === undefined) return null;
+  const { startS, endS, toFt } = most;
+  const within = measures.descent!.runs.flat().filter(({ timeS }) => timeS >= startS && timeS <= endS);
+  const mean = (of: (second: (typeof within)[number]) => number) =>
+    within.reduce((sum, one) => sum + of(one), 0) / within.length;
+  const { groundspeedKt } = sitting.flown.track;
+  const evidence = {
+    heldFpm: mean(({ heldFpm }) => heldFpm),
+    neededFpm: mean(({ neededFpm }) => neededFpm),
+    lastsS: endS - startS,
+    toFt,
+    groundspeedChangeKt:
+      valueAtMoment(asked, groundspeedKt, endS) - valueAtMoment(asked, groundspeedKt, startS),
+    distanceNm: distanceNmAt(asked, startS),
+  };
+  return { startS, endS, evidence };
+}
