@@ -2,7 +2,7 @@ import { momentOf } from '../../approach/flown-approach.ts';
 import type { Polyline } from '../../numeric/polyline.ts';
 import { resample } from '../../approach/swings.ts';
 import { finalOf } from '../../standard/case.ts';
-import { farthestOver, heightFtAt, needleColumn, over, type Asked } from './asked.ts';
+import { heightFtAt, needleColumn, over, type Asked } from './asked.ts';
 import { localizerSpells } from './localizer-spells.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
 import { feet, scaleFraction, seconds, sideWords } from './say.ts';
@@ -145,7 +145,7 @@ const FEW = {
     'well beyond where a correction is due, and still within any tolerance',
   ),
   lasts: threshold(45, 's', 'time for three corrections (ours)'),
-  moved: threshold(0.3, 'of full scale from end to end', 'more and something was done about it'),
+  moved: threshold(0.15, 'of full scale in that time', 'more and something was done about it'),
 };
 
 /** Let the needle stand. */
@@ -168,19 +168,31 @@ export const CORRECTIONS_TOO_FEW: FindingRule = {
 
 function findFew(asked: Asked): Found | null {
   const column = needleColumn(asked, 'localizer');
-  for (const { startS, endS, side } of localizerSpells(asked, FEW.beyond.value)) {
-    if (endS - startS < FEW.lasts.value) continue;
-    const [most, least] = [
-      farthestOver(asked, column, { startS, endS }, 1),
-      farthestOver(asked, column, { startS, endS }, -1),
-    ];
-    if (most === null || least === null || most.value - least.value > FEW.moved.value + 0.1) continue;
-    const meanFullScale = (most.value + least.value) / 2;
-    return {
-      startS,
-      endS,
-      evidence: { meanFullScale: Math.abs(meanFullScale) * side, lastsS: endS - startS },
-    };
-  }
+  for (const spell of localizerSpells(asked, FEW.beyond.value))
+    for (const { timeS, value } of over(asked, column, spell).map((part) => resample(part, 1))) {
+      const stood = longestStanding(value);
+      if (stood === null) continue;
+      const [startS, endS] = [timeS[stood.first]!, timeS[stood.last]!];
+      const within = value.subarray(stood.first, stood.last + 1);
+      const meanFullScale = within.reduce((sum, v) => sum + v, 0) / within.length;
+      return { startS, endS, evidence: { meanFullScale, lastsS: endS - startS } };
+    }
   return null;
+}
+
+/** The longest run of seconds in which a needle hardly moved, if it is long enough. */
+function longestStanding(value: Float64Array): { first: number; last: number } | null {
+  let longest: { first: number; last: number } | null = null;
+  let first = 0;
+  for (let last = 0; last < value.length; last++) {
+    while (rangeOf(value, first, last) > FEW.moved.value) first++;
+    if (last - first >= Math.max(FEW.lasts.value, longest === null ? 0 : longest.last - longest.first + 1))
+      longest = { first, last };
+  }
+  return longest;
+}
+
+function rangeOf(value: Float64Array, first: number, last: number): number {
+  const within = value.subarray(first, last + 1);
+  return Math.max(...within) - Math.min(...within);
 }

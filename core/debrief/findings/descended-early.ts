@@ -20,6 +20,10 @@ const THRESHOLDS = {
   ),
 };
 
+/** What comes of it is over by then. */
+const AFTERWARDS_S = 60;
+
+/** Down before the path. */
 export const DESCENDED_EARLY: FindingRule = {
   id: 'descended-early',
   kind: 'fault',
@@ -46,8 +50,7 @@ function find(asked: Asked): Found | null {
   for (const { timeS, heldFpm, neededFpm } of secondsIn(asked, span)) {
     const needle = valueAtMoment(asked, column, timeS);
     if (needle > -THRESHOLDS.below.value / 2) break;
-    const isEarly =
-      needle > -1 && needle < -THRESHOLDS.below.value && heldFpm >= THRESHOLDS.share.value * neededFpm;
+    const isEarly = needle < -THRESHOLDS.below.value && heldFpm >= THRESHOLDS.share.value * neededFpm;
     if (!isEarly) {
       if (spell !== null && spell.endS - spell.startS >= THRESHOLDS.lasts.value) break;
       spell = null;
@@ -64,7 +67,7 @@ function find(asked: Asked): Found | null {
     sinkFpm: spell.sink.reduce((sum, fpm) => sum + fpm, 0) / spell.sink.length,
     distanceNm: distanceNmAt(asked, spell.startS),
   };
-  return { startS: spell.startS, endS: Math.min(spell.endS + 30, span.endS), evidence };
+  return { startS: spell.startS, endS: Math.min(spell.endS + AFTERWARDS_S, span.endS), evidence };
 }
 
 /** Whether this was no step down to the altitude of the fix. */

@@ -31,7 +31,7 @@ export const DESCENDED_LATE: FindingRule = {
   thresholds: THRESHOLDS,
   stoodOff: 'glidepath',
   byHand: false,
-  coveredBy: [],
+  coveredBy: ['descended-early'],
   find,
   text: ({ sinkFpm, neededFpm, highestFullScale, distanceNm }) =>
     `The glidepath was met ${miles(distanceNm!)} out, and in the seconds after it you sank ${whole(Math.max(0, sinkFpm!))} ft/min where ` +

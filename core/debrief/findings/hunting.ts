@@ -10,7 +10,7 @@ const THRESHOLDS = {
   turns: threshold(4, 'turns of the needle', 'four a minute: one correction is not seen out before the next'),
   within: threshold(60, 's', 'long enough to be a habit, not a gust'),
   swing: threshold(
-    0.3,
+    0.25,
     'of full scale from turn to turn',
     'twice what counts as a turn: in bumps a tidy pilot shows 0.15 to 0.25 near the ground (measured)',
   ),

@@ -1,29 +1,35 @@
+import type { Span } from '../../numeric/polyline.ts';
 import { momentOf } from '../../approach/flown-approach.ts';
 import {
   distanceNmAt,
   farthestOver,
   needleColumn,
   needleHalfWidth,
+  over,
   reachedS,
-  valueAtMoment,
   type Asked,
+  type Reading,
 } from './asked.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
 import { miles, scaleFraction, sideWords } from './say.ts';
 
 const THRESHOLDS = {
   overshoot: threshold(
-    0.6,
+    0.5,
     'of full scale',
-    'beyond half scale and an error of the beam: a tidy turn stays within 0.3 on the other side (measured)',
+    'where a needle stands off at all; a tidy turn goes 0.13 through the course at most (measured)',
   ),
   settling: threshold(
-    60,
+    40,
     's',
     'a turn onto the course is over by then; what comes later is another fault (ours)',
   ),
 };
 
+/** So long before the localizer is alive its side is looked for. */
+const BEFORE_S = 90;
+/** So long after it the course is reached by who turns onto it at all. */
+const INBOUND_S = 120;
 /** Until here the turn is not over, nor what came of it. */
 const SETTLED_FULL_SCALE = 0.25;
 
@@ -50,11 +56,13 @@ function find(asked: Asked): Found | null {
   const aliveS = momentOf(approach, 'localizer-alive');
   if (aliveS === null) return null;
   const column = needleColumn(asked, 'localizer');
-  const from = valueAtMoment(asked, column, aliveS);
+  // It is alive only once the track points inbound, and by then a steep intercept is through.
+  const entry = firstOff(asked, { startS: aliveS - BEFORE_S, endS: aliveS });
   // Straight in along the course there was nothing to turn onto.
-  if (!(Math.abs(from) >= THRESHOLDS.overshoot.value)) return null;
-  const side = from > 0 ? -1 : 1;
-  const crossedS = reachedS(asked, column, { startS: aliveS, endS: approach.endS }, { value: 0, side });
+  if (entry === null) return null;
+  const side = entry.value > 0 ? -1 : 1;
+  const inbound = { startS: entry.s, endS: Math.min(aliveS + INBOUND_S, approach.endS) };
+  const crossedS = reachedS(asked, column, inbound, { value: 0, side });
   if (crossedS === null) return null;
   const span = { startS: crossedS, endS: Math.min(crossedS + THRESHOLDS.settling.value, approach.endS) };
   const peak = farthestOver(asked, column, span, side);
@@ -68,4 +76,12 @@ function find(asked: Asked): Found | null {
   });
   const evidence = { overshootFullScale: peak.value, distanceNm: distanceNmAt(asked, peak.s) };
   return { startS: crossedS, endS: backS ?? approach.endS, evidence };
+}
+
+/** The first moment of a span at which the localizer was well off to a side. */
+function firstOff(asked: Asked, span: Span): Reading | null {
+  for (const { timeS, value } of over(asked, needleColumn(asked, 'localizer'), span))
+    for (const [i, s] of timeS.entries())
+      if (Math.abs(value[i]!) >= THRESHOLDS.overshoot.value) return { s, value: value[i]! };
+  return null;
 }

@@ -1,9 +1,11 @@
 import { momentOf } from '../../approach/flown-approach.ts';
 import { resample, swingsOf } from '../../approach/swings.ts';
 import { at } from '../../approach/flown.ts';
+import type { Case } from '../../standard/case.ts';
 import { goAroundBegunS } from '../../standard/go-around-begun.ts';
 import { descentBelowS } from '../../standard/minimums.ts';
-import { criterionOf, over, type Asked } from './asked.ts';
+import { neededSinkFpm } from '../../approach/glidepath-intercept.ts';
+import { criterionOf, fixAt, over, type Asked } from './asked.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
 import { seconds, singleFeet } from './say.ts';
 import { whole } from '../../units/whole.ts';
@@ -24,7 +26,7 @@ export const MISSED_LATE: FindingRule = {
   thresholds: MINIMUMS,
   stoodOff: null,
   byHand: false,
-  coveredBy: [],
+  coveredBy: ['missed-sank'],
   find: ({ sitting, judgement }) => {
     const begunS = goAroundBegunS(sitting);
     const decisionS = momentOf(sitting.approach, 'decision-altitude');
@@ -68,37 +70,52 @@ export const CONTINUED_UNSEEN: FindingRule = {
 };
 
 const SANK = {
-  lost: threshold(
-    45,
-    'ft',
-    'a tidy go-around in a light aircraft loses 10 to 30 (measured), and what the log may be off',
-  ),
+  left: threshold(0.6, 'of the needed sink', 'less is no longer the approach: something was done'),
+  near: threshold(50, 'ft above decision altitude', 'as what counts as begun at minimums'),
+  lost: threshold(40, 'ft', 'a tidy go-around in a light aircraft loses 7 to 15 from there (measured)'),
 };
 
-/** Sank on after the decision. */
+/** Decided, and sank on. */
 export const MISSED_SANK: FindingRule = {
   id: 'missed-sank',
   kind: 'fault',
-  title: 'Sank on after the missed approach was begun',
+  title: 'Sank on while going around',
   thresholds: SANK,
   stoodOff: null,
   byHand: false,
   coveredBy: [],
-  find: ({ sitting, measures }) => {
-    const startS = momentOf(sitting.approach, 'missed-approach-start');
-    const lowestS = momentOf(sitting.approach, 'lowest-point');
-    if (startS === null || lowestS === null || measures.heightLostFt === null) return null;
-    if (sitting.approach.outcome !== 'missed-approach') return null;
-    if (measures.heightLostFt < SANK.lost.value) return null;
-    return { startS, endS: lowestS, evidence: { lostFt: measures.heightLostFt, lastsS: lowestS - startS } };
-  },
+  find: findSank,
   text: ({ lostFt, lastsS }) =>
-    `After the missed approach was begun the aircraft sank ${singleFeet(lostFt!)} more, over ${seconds(lastsS!)}. Full power and the climb attitude ` +
-    'come together, in one movement.',
+    `You broke off the descent, and then the aircraft sank ${singleFeet(lostFt!)} more before it climbed, over ${seconds(lastsS!)}. Full power and ` +
+    'the climb attitude come together, in one movement.',
   practise:
     'At a safe altitude: descend at the approach rate, call "going around", and lose less than 30 ft. Power, pitch, flap, trim, ' +
     'aloud, ten times.',
 };
+
+/** A low pass along the runway is none, unless the runway was not in sight. */
+function isGoAround({ approach, stated }: Case): boolean {
+  if (approach.outcome === 'missed-approach') return true;
+  return approach.outcome === 'low-approach' && stated.visualReferenceAtMinimums === 'not-seen';
+}
+
+/** From where the descent of the approach was left for good to the lowest point. */
+function findSank({ sitting }: Asked): Found | null {
+  const { flown, approach } = sitting;
+  const lowestS = momentOf(approach, 'lowest-point');
+  if (lowestS === null || !isGoAround(sitting)) return null;
+  const { timeS, verticalSpeedFpm, altitudeFt, groundspeedKt } = flown.track;
+  let i = fixAt(flown, lowestS);
+  const isApproach = (k: number) =>
+    -verticalSpeedFpm[k]! >= SANK.left.value * neededSinkFpm(flown, groundspeedKt[k]!);
+  while (i > 0 && timeS[i]! > approach.startS && !isApproach(i)) i--;
+  const lostFt = altitudeFt[i]! - at(flown, altitudeFt, lowestS);
+  // Higher up a sink that shrinks is no decision.
+  if (flown.decidingAltitudeFt[i]! > (flown.facility.decisionAltitudeFt ?? -Infinity) + SANK.near.value)
+    return null;
+  if (!(lostFt >= SANK.lost.value)) return null;
+  return { startS: timeS[i]!, endS: lowestS, evidence: { lostFt, lastsS: lowestS - timeS[i]! } };
+}
 
 const WANDERED = {
   swing: threshold(10, 'degrees of track from side to side', 'a tidy climb stays within 5 (measured)'),
@@ -127,7 +144,7 @@ export const MISSED_WANDERED: FindingRule = {
 function findWander(asked: Asked): Found | null {
   const { approach, flown } = asked.sitting;
   const startS = momentOf(approach, 'missed-approach-start');
-  if (startS === null || approach.outcome !== 'missed-approach') return null;
+  if (startS === null || !isGoAround(asked.sitting)) return null;
   const span = {
     startS,
     endS: Math.min(startS + WANDERED.within.value, flown.track.timeS[flown.track.count - 1]!),

@@ -21,7 +21,7 @@ const THRESHOLDS = {
 };
 
 const FROM_PATH = {
-  coveredBy: ['unstable-and-continued'],
+  coveredBy: ['unstable-and-continued', 'missed-sank'],
   stoodOff: null,
   byHand: false,
   kind: 'fault',

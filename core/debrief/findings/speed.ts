@@ -1,6 +1,6 @@
 import { airspeedOf } from '../../standard/airspeed.ts';
 import { speedTarget } from '../../standard/speed-target.ts';
-import { valueAtMoment, distanceNmAt, type Asked } from './asked.ts';
+import { distanceNmAt, farthestOver, valueAtMoment, type Asked } from './asked.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
 import { feet, miles } from './say.ts';
 import { whole } from '../../units/whole.ts';
@@ -36,10 +36,8 @@ function findDecay(asked: Asked): Found | null {
   const target = speedTarget(sitting.standard.final.speedBasis, sitting.stated);
   for (const { startS, endS, fromFt, gainedFt } of measures.descent?.stretches ?? []) {
     if (gainedFt < DECAYING.regained.value || fromFt > -DECAYING.regained.value) continue;
-    const [fromKt, toKt] = [startS, endS].map((s) => valueAtMoment(asked, airspeedIndicatedKt, s)) as [
-      number,
-      number,
-    ];
+    const fromKt = valueAtMoment(asked, airspeedIndicatedKt, startS);
+    const toKt = farthestOver(asked, airspeedIndicatedKt, { startS, endS }, -1)?.value ?? NaN;
     const isBelow = 'why' in target || toKt <= target.kt - DECAYING.below.value;
     if (!(fromKt - toKt >= DECAYING.fell.value) || !isBelow) continue;
     return {

@@ -1,8 +1,16 @@
-import { wrap180 } from '../../../core/units/units.ts';
+import { FEET_PER_NM, wrap180 } from '../../../core/units/units.ts';
+import { beamTruth } from '../flight/beam-truth.ts';
 import type { Lateral, Leg, PilotSkill } from '../flight/cockpit.ts';
-import { aboveGlidepath, after, belowGlidepath, belowIndicated, either } from '../flight/moments.ts';
-import { glidepath, level, rate, visualPath } from '../flight/sinking.ts';
-import { centreline, heading, localizer, track } from '../flight/steering.ts';
+import {
+  aboveGlidepath,
+  after,
+  belowGlidepath,
+  belowIndicated,
+  closerThan,
+  either,
+} from '../flight/moments.ts';
+import { glidepath, level, rate } from '../flight/sinking.ts';
+import { heading, localizer, track } from '../flight/steering.ts';
 import { onTheGround } from '../flight/moments.ts';
 import { rollOutAndExit, visualLanding } from '../flight/landing.ts';
 import { goAround } from '../scenarios/endings.ts';
@@ -29,16 +37,17 @@ function beamTo(toFt: number, wrong: Partial<Leg> = {}): Leg {
 /** Vectored in close and kept high: above the path from the start, and down to it in a dive. */
 const fromAbove: Mistaken = (flight, random) => {
   const { distanceNm, altitudeFt } = flight.facility.finalApproachFix;
-  const atNm = distanceNm + between(random, 0.8, 1.6);
+  const atNm = distanceNm + between(random, 0, 0.7);
+  // Settled on the localizer about so far out, and there above the path by most of its scale.
+  const settledNm = atNm + 0.6;
   const slope = Math.tan((flight.facility.glidepath.angleDeg * Math.PI) / 180);
-  // Above the path by most of its scale there, by the slope of the path beyond the fix.
-  const highFt =
-    (atNm - distanceNm) * 6076 * slope + between(random, 0.85, 1.1) * 92 * atNm * (slope / 0.0524);
+  const scaleFt = settledNm * FEET_PER_NM * 0.24 * slope;
+  const highFt = (settledNm - distanceNm) * FEET_PER_NM * slope + between(random, 0.75, 1) * scaleFt;
   return {
     ...flight,
     join: { ...flight.join, atNm, altitudeFt: altitudeFt + highFt, angleDeg: between(random, 20, 30) },
     level: [
-      { ...levelToGlidepath(altitudeFt + highFt), name: 'onto the localizer', until: after(12) },
+      { ...levelToGlidepath(altitudeFt + highFt), name: 'onto the localizer', until: after(14) },
       downFromAbove(between(random, 1150, 1350), between(random, -0.6, -0.4), 102),
     ],
   };
@@ -51,7 +60,7 @@ const lateOnLocalizer: Mistaken = (flight, random) => ({
     ...flight.join,
     atNm: flight.facility.finalApproachFix.distanceNm + between(random, 2.5, 5),
     angleDeg: between(random, 30, 50),
-    turnAtFullScale: between(random, -0.45, -0.15),
+    turnAtFullScale: between(random, -0.75, -0.4),
   },
 });
 
@@ -71,7 +80,7 @@ const descendedEarly: Mistaken = (flight, random) => ({
       lateral: localizer(),
       vertical: rate(-NEEDED_FPM),
       airspeedKt: 92,
-      until: after(between(random, 20, 30)),
+      until: after(between(random, 28, 38)),
     },
   ],
 });
@@ -122,7 +131,9 @@ function inCuts({ fromFullScale, toFullScale, cutDeg, strayDeg, waitS }: Cuts): 
       if (side !== 0 && side * needle < toFullScale) side = 0;
       const cuts = side !== 0 && cockpit.legS - sinceS >= waitS;
       const { headingTrueDeg } = steady(cockpit);
-      const stray = needle >= 0 ? strayDeg : -strayDeg;
+      const windDeg = wrap180(headingTrueDeg - cockpit.beam.courseTrueDeg);
+      // Into the wind where there is any: let go with it, it would be the wind's drift.
+      const stray = strayDeg * (Math.abs(windDeg) > 1 ? Math.sign(windDeg) : needle >= 0 ? 1 : -1);
       return { headingTrueDeg: headingTrueDeg + (cuts ? -side * cutDeg : stray) };
     };
   };
@@ -134,40 +145,51 @@ const correctionsTooLarge: Mistaken = (flight, random) => ({
   lower: [
     beamTo(flight.minimumsFt + 350, {
       lateral: inCuts({
-        fromFullScale: 0.6,
-        toFullScale: 0.05,
+        fromFullScale: 0.3,
+        toFullScale: 0,
         cutDeg: between(random, 16, 24),
-        strayDeg: 4,
+        strayDeg: 3,
         waitS: 0,
       }),
     }),
-    beamTo(flight.minimumsFt),
+    beamTo(flight.minimumsFt, gentle(4)),
   ],
 });
 
-/** Lets the needle go for 15 s and more before anything is done, and then does the right thing. */
+/** Comes back without a large cut, where a mistake that is not about that is over. */
+const gentle = (largestCutDeg: number): Partial<Leg> => ({
+  skill: { cutDegPerScale: 8, largestCutDeg, learnDegPerS: 0.02 },
+});
+
+/** Lets the needle go for 20 s and more before anything is done, and then does the right thing. */
 const correctionsTooLate: Mistaken = (flight, random) => ({
   ...flight,
   lower: [
-    beamTo(flight.minimumsFt + 350, {
+    beamTo(flight.fieldFt + 1080, {
       lateral: inCuts({
         fromFullScale: 0.25,
         toFullScale: 0.1,
-        cutDeg: 6,
-        strayDeg: 3,
-        waitS: between(random, 18, 28),
+        cutDeg: 7,
+        strayDeg: 6,
+        waitS: between(random, 20, 26),
       }),
     }),
-    beamTo(flight.minimumsFt),
+    beamTo(flight.minimumsFt, gentle(4)),
   ],
 });
 
 /** Settles beside the course and stays there. */
 const correctionsTooFew: Mistaken = (flight, random) => {
-  const aim = among(random, [-1, 1]) * between(random, 0.6, 0.7);
+  const aim = (flight.join.from === 'left' ? -1 : 1) * between(random, 0.6, 0.68);
+  const beside = { lateral: localizer(aim) };
+  const [level] = flight.level;
   return {
     ...flight,
-    lower: [beamTo(flight.minimumsFt + 350, { lateral: localizer(aim) }), beamTo(flight.minimumsFt)],
+    level: [
+      { ...level!, until: after(75) },
+      { ...level!, ...beside },
+    ],
+    lower: [beamTo(flight.fieldFt + 950, beside), beamTo(flight.minimumsFt, gentle(2.5))],
   };
 };
 
@@ -197,23 +219,27 @@ const drifting: Mistaken = (flight, random) => {
   };
 };
 
-const HUNTER: Partial<PilotSkill> = { lateS: 4, scanS: 1, ignoredFullScale: 0.05 };
+const HUNTER: Partial<PilotSkill> = { lateS: 3.5, scanS: 0.5, ignoredFullScale: 0.02, planned: 1 };
 
+/** Too much, too late and every time, down to where the beam is narrow; a little beside it to begin with. */
 const huntingLocalizer: Mistaken = (flight, random) => ({
   ...flight,
   lower: [
-    beamTo(flight.minimumsFt, {
-      skill: { ...HUNTER, cutDegPerScale: between(random, 70, 90), largestCutDeg: 25 },
+    beamTo(flight.minimumsFt + 200, {
+      skill: { ...HUNTER, cutDegPerScale: between(random, 350, 450), largestCutDeg: 22 },
     }),
+    beamTo(flight.minimumsFt),
   ],
 });
 
 const huntingGlidepath: Mistaken = (flight, random) => ({
   ...flight,
+  level: [levelToGlidepath(flight.fixFt, 0.15)],
   lower: [
-    beamTo(flight.minimumsFt, {
-      skill: { ...HUNTER, climbFpmPerScale: between(random, 2600, 3400), largestClimbFpm: 650 },
+    beamTo(flight.fieldFt + 750, {
+      skill: { ...HUNTER, climbFpmPerScale: between(random, 10000, 14000), largestClimbFpm: 750 },
     }),
+    beamTo(flight.minimumsFt),
   ],
 });
 
@@ -308,7 +334,7 @@ const missedSank: Mistaken = (flight, random) => ({
       airspeedKt: 80,
       flapDeg: 10,
       goAround: true,
-      until: after(between(random, 16, 20)),
+      until: after(between(random, 18, 24)),
     },
     ...goAround(flight.fieldFt + 2000),
   ],
@@ -330,39 +356,26 @@ const missedWandered: Mistaken = (flight, random) => {
   };
 };
 
-/** Floats along the runway. */
-const longLanding: Mistaken = (flight, random) => ({
-  ...flight,
-  ...landed,
-  landing: [
-    { ...visualLanding(72), until: (c) => c.wheelsFt < 25 },
-    {
-      ...visualLanding(70),
-      name: 'float',
-      vertical: level(flight.fieldFt + 18),
-      until: after(between(random, 18, 24)),
-    },
-    { ...visualLanding(60), until: onTheGround },
-    ...rollOutAndExit(),
-  ],
-});
-
-/** Aims at the very beginning of the runway. */
-const shortLanding: Mistaken = (flight, random) => ({
-  ...flight,
-  ...landed,
-  landing: [
-    {
-      name: 'landing',
-      lateral: centreline(),
-      vertical: visualPath(),
-      airspeedKt: 65,
-      flapDeg: 30,
-      until: onTheGround,
-    },
-    ...rollOutAndExit(among(random, ['left', 'right'] as const)),
-  ],
-});
+/** Floats along the runway, past the touchdown zone. */
+const longLanding: Mistaken = (flight, random) => {
+  const { runwayLengthFt } = beamTruth(flight.facility);
+  const floatsToFt = Math.min(3000, runwayLengthFt / 2) + between(random, 500, 1000);
+  return {
+    ...flight,
+    ...landed,
+    landing: [
+      { ...visualLanding(72), until: (c) => c.wheelsFt < 25 },
+      {
+        ...visualLanding(70),
+        name: 'float',
+        vertical: level(flight.fieldFt + 18),
+        until: closerThan(-floatsToFt / FEET_PER_NM),
+      },
+      { ...visualLanding(60), until: onTheGround },
+      ...rollOutAndExit(),
+    ],
+  };
+};
 
 /** Out of limits on the way, and away at once. */
 const wentAroundInTime: Mistaken = (flight, random) => ({
@@ -373,9 +386,6 @@ const wentAroundInTime: Mistaken = (flight, random) => ({
     beamTo(0, { vertical: rate(-150), until: aboveGlidepath(between(random, 0.8, 0.88)) }),
   ],
 });
-
-void wrap180;
-void shortLanding;
 
 /** Exactly one mistake each, by the finding that it should be answered with. */
 export const MISTAKES: Readonly<Record<string, Mistaken>> = {
