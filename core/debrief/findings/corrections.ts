@@ -2,7 +2,7 @@ import { momentOf } from '../../approach/flown-approach.ts';
 import type { Polyline } from '../../numeric/polyline.ts';
 import { resample } from '../../approach/swings.ts';
 import { finalOf } from '../../standard/case.ts';
-import { heightFtAt, needleColumn, over, type Asked } from './asked.ts';
+import { heightFtAt, needleColumn, over, valueAtMoment, type Asked } from './asked.ts';
 import { localizerSpells } from './localizer-spells.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
 import { feet, scaleFraction, seconds, sideWords } from './say.ts';
@@ -70,12 +70,15 @@ interface Cut {
 }
 
 function cutsIn(asked: Asked, { timeS, value }: Polyline): Cut[] {
+  const needle = needleColumn(asked, 'localizer');
   const cuts: Cut[] = [];
   let cut: Cut | null = null;
   for (const [i, s] of timeS.entries()) {
     const allowedDeg = heightFtAt(asked, s) < LARGE.lowFt.value ? LARGE.low.value : LARGE.onFinal.value;
     const deg = value[i]!;
-    const isOver = Math.abs(deg) > allowedDeg;
+    // Away from the course it is no correction.
+    const isBack = deg * valueAtMoment(asked, needle, s) < 0;
+    const isOver = isBack && Math.abs(deg) > allowedDeg;
     if (isOver && cut !== null && Math.sign(cut.cutDeg) === Math.sign(deg)) {
       cut.endS = s;
       if (Math.abs(deg) > Math.abs(cut.cutDeg)) cut.cutDeg = deg;

@@ -1,6 +1,6 @@
 import { momentOf } from '../../approach/flown-approach.ts';
 import { resample, swingsOf } from '../../approach/swings.ts';
-import { at } from '../../approach/flown.ts';
+import { at, type Flown } from '../../approach/flown.ts';
 import type { Case } from '../../standard/case.ts';
 import { goAroundBegunS } from '../../standard/go-around-begun.ts';
 import { descentBelowS } from '../../standard/minimums.ts';
@@ -75,6 +75,8 @@ const SANK = {
   lost: threshold(40, 'ft', 'a tidy go-around in a light aircraft loses 7 to 15 from there (measured)'),
 };
 
+const AROUND_S = 4;
+
 /** Decided, and sank on. */
 export const MISSED_SANK: FindingRule = {
   id: 'missed-sank',
@@ -104,17 +106,23 @@ function findSank({ sitting }: Asked): Found | null {
   const { flown, approach } = sitting;
   const lowestS = momentOf(approach, 'lowest-point');
   if (lowestS === null || !isGoAround(sitting)) return null;
-  const { timeS, verticalSpeedFpm, altitudeFt, groundspeedKt } = flown.track;
+  const { timeS, altitudeFt, groundspeedKt } = flown.track;
   let i = fixAt(flown, lowestS);
   const isApproach = (k: number) =>
-    -verticalSpeedFpm[k]! >= SANK.left.value * neededSinkFpm(flown, groundspeedKt[k]!);
+    sinkAroundFpm(flown, timeS[k]!) >= SANK.left.value * neededSinkFpm(flown, groundspeedKt[k]!);
   while (i > 0 && timeS[i]! > approach.startS && !isApproach(i)) i--;
   const lostFt = altitudeFt[i]! - at(flown, altitudeFt, lowestS);
   // Higher up a sink that shrinks is no decision.
-  if (flown.decidingAltitudeFt[i]! > (flown.facility.decisionAltitudeFt ?? -Infinity) + SANK.near.value)
-    return null;
+  const nearFt = (flown.facility.decisionAltitudeFt ?? -Infinity) + SANK.near.value;
+  if (flown.decidingAltitudeFt[i]! - flown.error.decidingFt(i) > nearFt) return null;
   if (!(lostFt >= SANK.lost.value)) return null;
   return { startS: timeS[i]!, endS: lowestS, evidence: { lostFt, lastsS: lowestS - timeS[i]! } };
+}
+
+/** Mean sink over the seconds around a moment: a gust is no descent. */
+function sinkAroundFpm(flown: Flown, s: number): number {
+  const { altitudeFt } = flown.track;
+  return (60 * (at(flown, altitudeFt, s - AROUND_S) - at(flown, altitudeFt, s + AROUND_S))) / (2 * AROUND_S);
 }
 
 const WANDERED = {

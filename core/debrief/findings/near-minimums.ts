@@ -1,3 +1,4 @@
+import type { Flown } from '../../approach/flown.ts';
 import { momentOf } from '../../approach/flown-approach.ts';
 import type { Span } from '../../numeric/polyline.ts';
 import { RADIANS_PER_DEGREE, FEET_PER_NM } from '../../units/units.ts';
@@ -67,10 +68,9 @@ function find(asked: Asked, side: 1 | -1): Found | null {
       const offFt = side * value[i]!;
       if (offFt < nearest) [nearest, nearestS] = [offFt, s];
       const changeFt = offFt - nearest;
-      const surely = offFt - asked.sitting.flown.error.heightFt(fixAt(asked.sitting.flown, s));
+      const surely = changeFt - changeHalfWidthFt(asked.sitting.flown, s, s - nearestS);
       const isOff =
-        surely >= Math.max(THRESHOLDS.off.value, halfScaleFt(asked, s)) &&
-        changeFt >= THRESHOLDS.change.value;
+        offFt >= Math.max(THRESHOLDS.off.value, halfScaleFt(asked, s)) && surely >= THRESHOLDS.change.value;
       if (isOff && offFt > (farthest?.offFt ?? 0)) farthest = { s, offFt, changeFt, startS: nearestS };
     }
   }
@@ -102,6 +102,11 @@ function spanNearMinimums(asked: Asked): Span | null {
     { value: THRESHOLDS.to.value, side: -1 },
   );
   return { startS, endS: lowS ?? all.endS };
+}
+
+/** How far off a change of height over some seconds may be, 95 %: only what departs in flight is in it. */
+function changeHalfWidthFt(flown: Flown, s: number, lastsS: number): number {
+  return flown.error.driftFt(fixAt(flown, s)) * Math.sqrt(1 - Math.exp(-lastsS / flown.error.timeConstantS));
 }
 
 /** Half of the glidepath's scale in feet, where the aircraft is. */

@@ -1,5 +1,6 @@
 import { momentOf } from '../../approach/flown-approach.ts';
 import type { Span } from '../../numeric/polyline.ts';
+import type { ApproachJudgement } from '../../standard/judgement.ts';
 import {
   farthestOver,
   criterionOf,
@@ -30,12 +31,23 @@ export const WENT_AROUND_IN_TIME: FindingRule = {
   coveredBy: ['unstable-and-continued', 'missed-late'],
   find: ({ sitting, judgement }) => {
     const startS = momentOf(sitting.approach, 'missed-approach-start');
-    if (startS === null || judgement.soundGoAround === null) return null;
+    if (startS === null || judgement.soundGoAround === null || !isProven(judgement)) return null;
     return { startS, endS: startS, evidence: {} };
   },
   text: () =>
     'It was no longer stable, and you went around instead of saving it. That is the decision that counts.',
 };
+
+/** Whether something of final was outside, however far off the log may be. */
+function isProven({ criteria, gates }: ApproachJudgement): boolean {
+  const timed = criteria.filter(({ id }) => !id.endsWith('-before-final'));
+  return (
+    timed.some(({ outsideRangeS }) => (outsideRangeS?.atLeast ?? 0) > 0) ||
+    gates.some(
+      ({ verdict, lostAfter }) => verdict === 'not-met' || lostAfter.some(({ isProven: sure }) => sure),
+    )
+  );
+}
 
 const STEADY = {
   within: threshold(

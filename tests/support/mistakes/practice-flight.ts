@@ -1,3 +1,4 @@
+import { wrap360 } from '../../../core/units/units.ts';
 import type { Stated } from '../../../core/standard/stated.ts';
 import type { Leg, PilotSkill } from '../flight/cockpit.ts';
 import type { FacilityFile } from '../flight/facility-file.ts';
@@ -99,6 +100,12 @@ function windOf(facility: FacilityFile, random: Random): FlightPlan['wind'] {
   };
 }
 
+/** As the tower says it: to ten degrees and a knot. */
+function reported({ surface }: FlightPlan['wind']): Stated['wind'] {
+  const fromTrueDeg = wrap360(Math.round(surface.fromTrueDeg / 10) * 10);
+  return { fromTrueDeg, speedKt: Math.round(surface.speedKt) };
+}
+
 /** A flight with its mistakes, and what is stated of it. */
 export interface MistakenFlight {
   readonly plan: FlightPlan;
@@ -120,5 +127,5 @@ export function mistakenFlight(name: string, mistakes: readonly Mistaken[], seed
     wind: flight.wind,
     skill: flight.skill,
   });
-  return { plan, stated: flight.stated };
+  return { plan, stated: { ...flight.stated, wind: reported(flight.wind) } };
 }
