@@ -11,12 +11,13 @@ export interface Comparable {
 
 /**
  * The most approaches that can be put side by side: one standard, word for word, one version of the engine, and flown
- * the same way as far as anybody said. Of groups as large the one that was flown last. All others are counted.
+ * the same way as far as anybody said; what was flown coupled only where there is nothing else, since it tells of the
+ * autopilot. Of groups as large the one that was flown last. All others are counted.
  */
 export function comparable(all: readonly ApproachFacts[]): Comparable {
   const judged = all.filter(({ kind }) => kind === 'approach').sort(inOrder);
   const passes = all.length - judged.length;
-  const groups = groupsOf(judged).sort(largestFirst);
+  const groups = groupsOf(judged).sort(byHandAndLargestFirst);
   const [largest, ...others] = groups;
   const approaches = largest?.approaches ?? [];
   return {
@@ -37,7 +38,7 @@ const SAME = 'debriefed a second time: the same moments of the same log, which c
 const PASSES = 'not judged: passes along the localizer, or finals joined late.';
 
 function said(why: LeftOut['why'], count: number, what: string): LeftOut[] {
-  return count === 0 ? [] : [{ why, count, sentence: `${count} ${what}` }];
+  return count === 0 ? [] : [{ why, count, later: 0, sentence: `${count} ${what}` }];
 }
 
 interface Group {
@@ -65,6 +66,11 @@ function groupsOf(judged: readonly ApproachFacts[]): Group[] {
   return [...groups.values()];
 }
 
+function byHandAndLargestFirst(a: Group, b: Group): number {
+  const isCoupled = ({ approaches }: Group) => Number(approaches[0]!.flown === 'coupled');
+  return isCoupled(a) - isCoupled(b) || largestFirst(a, b);
+}
+
 function largestFirst(a: Group, b: Group): number {
   return b.approaches.length - a.approaches.length || inOrder(b.approaches.at(-1)!, a.approaches.at(-1)!);
 }
@@ -84,9 +90,12 @@ function otherGroup({ approaches }: Group, largest: Group): LeftOut {
   const alsoHere = approaches.filter((approach) => largest.moments.has(approach)).length;
   const also = alsoHere === 0 ? '' : ` ${alsoHere} of them counted above in another debrief.`;
   const tip = isOtherEngine ? ' `halfdot recompute` makes the debriefs of older versions anew.' : '';
+  const last = largest.approaches.at(-1)!;
+  const later = approaches.filter((approach) => inOrder(approach, last) > 0).length;
   return {
     why: 'not-comparable',
     count: approaches.length,
+    later,
     sentence: `${approaches.length} ${apart}.${also}${tip}`,
   };
 }

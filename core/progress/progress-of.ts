@@ -66,5 +66,5 @@ function unread(files: readonly string[]): LeftOut[] {
   const sentence =
     `${files.length === 1 ? '1 debrief' : `${files.length} debriefs`} that the library cannot read any ` +
     `more, of ${names}. \`halfdot check\` says more.`;
-  return [{ why: 'unreadable', count: files.length, sentence }];
+  return [{ why: 'unreadable', count: files.length, later: 0, sentence }];
 }

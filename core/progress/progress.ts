@@ -138,5 +138,7 @@ export interface LeftOut {
   readonly why: 'not-comparable' | 'not-an-approach' | 'same-approach' | 'unreadable';
   /** Approaches, or debriefs where they could not be read. */
   readonly count: number;
+  /** Of these, how many were flown after everything that is compared. */
+  readonly later: number;
   readonly sentence: string;
 }

@@ -3,13 +3,19 @@ import { FLOWN_WORDS } from './flown-words.ts';
 import { listed, topicOf } from './in-sentence.ts';
 import type { Change, Progress, ProgressGoal } from './progress.ts';
 
-/** What there is and what changed, as one sentence. */
-export function progressSentence({ student, compared, lessons, lines }: Progress): string {
+/** What there is and what changed, as one sentence; and a second one where more was flown since. */
+export function progressSentence(progress: Progress): string {
+  const later = progress.leftOut.reduce((sum, { later }) => sum + later, 0);
+  const since = `${counted(later, 'approach', 'approaches')} flown since ${later === 1 ? 'is' : 'are'} left out.`;
+  return later === 0 ? changeSentence(progress) : `${changeSentence(progress)} ${since}`;
+}
+
+function changeSentence({ student, compared, lessons, lines }: Progress): string {
   if (compared === null) return `No approach of ${student} has been judged yet.`;
   const [from, to] = [dayOf(lessons[0]!.date), dayOf(lessons.at(-1)!.date)];
   const when = from === to ? `on ${from}` : `from ${from} to ${to}`;
   const over =
-    `Over ${counted(compared.approaches, 'approach', 'approaches')} in ` +
+    `Over ${compared.flown === 'coupled' ? `${compared.approaches} coupled approaches` : counted(compared.approaches, 'approach', 'approaches')} in ` +
     `${counted(lessons.length, 'lesson')}, ${when}`;
   const named = (change: Change) => listed(lines.filter(({ trend }) => trend.change === change).map(topicOf));
   if (lines.every(({ trend }) => trend.change === 'too-few'))
@@ -18,7 +24,8 @@ export function progressSentence({ student, compared, lessons, lines }: Progress
     named(change) === '' ? [] : [`${words} ${named(change)}`],
   );
   if (told.length === 0) return `${over}, no change of ${student} is sure.`;
-  return `${over}, ${student} ${listed(told)}; nothing else changed for sure.`;
+  const isAnySure = lines.some(({ trend }) => trend.change === 'better' || trend.change === 'worse');
+  return `${over}, ${student} ${listed(told)}; nothing ${isAnySure ? 'else ' : ''}changed for sure.`;
 }
 
 const CHANGES: readonly (readonly [Change, string])[] = [

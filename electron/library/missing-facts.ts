@@ -43,7 +43,8 @@ export function approachesWithoutFacts(library: Library): number {
   return count('approaches') - count('approach_facts');
 }
 
-function withoutFacts(library: Library) {
+/** Debriefs without; after they were made, those that cannot be read. */
+export function withoutFacts(library: Library) {
   if (approachesWithoutFacts(library) === 0) return [];
   return library.all(
     from
@@ -67,6 +68,7 @@ function withoutFacts(library: Library) {
         'debriefs.id',
         'debriefs.standard',
         'logs.file_name as fileName',
+        'logs.sha256 as logSha256',
         'lessons.student_id as studentId',
       ]),
   );

@@ -12,7 +12,7 @@ import { from, type Library } from './library.ts';
 import { standardsByKey } from './standards-by-key.ts';
 
 /** What is read of a school. */
-interface SchoolRows {
+export interface SchoolRows {
   /**
    * Every judged approach of a student with what it says of one measure; see `makeMissingFacts` for those without facts.
    * Those of nobody are left out: nothing can be told of whom they were.
@@ -20,6 +20,10 @@ interface SchoolRows {
   readonly approaches: readonly SchoolApproach[];
   /** Logs with an approach or a pass, whoever flew it. */
   readonly logsFlown: number;
+  readonly approachesOfNobody: number;
+  readonly passes: number;
+  /** Approaches of somebody that were not held to the criterion: of other standards. */
+  readonly notHeld: number;
 }
 
 export function schoolApproaches(library: Library, { id, measure }: SchoolMeasure): SchoolRows {
@@ -28,24 +32,30 @@ export function schoolApproaches(library: Library, { id, measure }: SchoolMeasur
   const judgings = judgingsOf(library, new Set(rows.map((row) => row[COLUMNS.judging])));
   const mixes = new Mixes();
   const approaches: SchoolApproach[] = [];
+  let [approachesOfNobody, passes, notHeld] = [0, 0, 0];
   for (const row of rows) {
     const lesson = lessons.get(row[COLUMNS.lesson]);
-    if (!lesson || row[COLUMNS.isPass] === 1) continue;
-    approaches.push({
-      studentId: lesson.studentId,
-      instructorId: lesson.instructorId,
-      lessonId: lesson.lessonId,
-      date: lesson.date,
-      startUtc: row[COLUMNS.startUtc],
-      endUtc: row[COLUMNS.endUtc],
-      logSha256: String(row[COLUMNS.log]),
-      judgedBy: judgings.get(row[COLUMNS.judging])!,
-      caseMix: mixes.of(row[COLUMNS.mix], lesson.aircraft),
-      wentOn: row[COLUMNS.wentOn],
-      ...(measure === 'level' ? levelOf(row) : toldOf(row, measure)),
-    });
+    if (row[COLUMNS.isPass] === 1) passes++;
+    else if (!lesson) approachesOfNobody++;
+    else if (measure !== 'level' && row[COLUMNS.verdict] === null) notHeld++;
+    else
+      approaches.push({
+        ref: row[COLUMNS.ref],
+        studentId: lesson.studentId,
+        instructorId: lesson.instructorId,
+        lessonId: lesson.lessonId,
+        date: lesson.date,
+        startUtc: row[COLUMNS.startUtc],
+        endUtc: row[COLUMNS.endUtc],
+        logSha256: String(row[COLUMNS.log]),
+        judgedBy: judgings.get(row[COLUMNS.judging])!,
+        caseMix: mixes.of(row[COLUMNS.mix], lesson.aircraft),
+        wentOn: row[COLUMNS.wentOn],
+        ...(measure === 'level' ? levelOf(row) : toldOf(row, measure)),
+      });
   }
-  return { approaches, logsFlown: new Set(rows.map((row) => row[COLUMNS.log])).size };
+  const logsFlown = new Set(rows.map((row) => row[COLUMNS.log])).size;
+  return { approaches, logsFlown, approachesOfNobody, passes, notHeld };
 }
 
 /** Places of the columns of a row. Lessons and logs are named by their rows, which is shorter than by their ids. */
@@ -63,6 +73,7 @@ const COLUMNS = {
   verdict: 10,
   rms: 11,
   insideShare: 12,
+  ref: 13,
 } as const;
 
 type Row = readonly [
@@ -79,6 +90,7 @@ type Row = readonly [
   verdict: Verdict | null,
   rms: number | null,
   insideShare: number | null,
+  ref: number,
 ];
 
 type Told = Pick<SchoolApproach, 'verdict' | 'value'>;
@@ -89,9 +101,8 @@ function levelOf(row: Row): Told {
   return { verdict: levelVerdict({ level: graded }), value: graded?.isOpen ? null : level };
 }
 
-/** An approach that was not held to the criterion is not assessed. */
 function toldOf(row: Row, measure: Measure): Told {
-  const verdict = row[COLUMNS.verdict] ?? 'not-assessed';
+  const verdict = row[COLUMNS.verdict]!;
   if (measure === 'rms') return { verdict, value: row[COLUMNS.rms] };
   if (measure === 'inside-by-distance') return { verdict, value: row[COLUMNS.insideShare] };
   const isDecided = verdict === 'met' || verdict === 'not-met';
@@ -159,6 +170,7 @@ function approachesWith(criterion: string) {
       'measures.verdict',
       'measures.rms',
       'measures.inside_share as insideShare',
+      sql<number>`approaches.rowid`.as('ref'),
     ]);
 }
 

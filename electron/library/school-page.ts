@@ -1,6 +1,6 @@
-import { latestLessons } from '../../core/progress/school/latest-lessons.ts';
+import { latestApproaches } from '../../core/progress/school/latest-approaches.ts';
 import { needsByCriterion } from '../../core/progress/school/needs-by-criterion.ts';
-import { schoolOf } from '../../core/progress/school/school-of.ts';
+import { schoolWith } from '../../core/progress/school/school-of.ts';
 import type { SchoolApproach, SchoolInput, SchoolMeasure } from '../../core/progress/school/school-input.ts';
 import type { SchoolAsked, SchoolPage } from '../../core/progress/school/school-page.ts';
 import { latestVerdicts } from './latest-verdicts.ts';
@@ -18,10 +18,15 @@ export function schoolPage(library: Library, asked: SchoolAsked): SchoolPage | n
   const names = namesOf(library, asked.isNamed);
   const { filter, groupBy } = asked;
   const { approaches, coverage } = read(library, measure);
-  const school = schoolOf({ measure, approaches, filter, groupBy, names, coverage });
-  const { compared } = school;
-  const latest =
-    compared === null ? [] : latestVerdicts(library, latestLessons(approaches, compared), compared);
+  const { school, approaches: compared } = schoolWith({
+    measure,
+    approaches,
+    filter,
+    groupBy,
+    names,
+    coverage,
+  });
+  const latest = latestVerdicts(library, latestApproaches(compared));
   return { school, measures, needs: needsByCriterion(latest, measures, names) };
 }
 
@@ -39,8 +44,8 @@ function read(library: Library, measure: SchoolMeasure): Read {
   const state = library.state();
   const last = LAST_READ.get(library);
   if (last?.state === state && last.measure.id === measure.id) return last;
-  const { approaches, logsFlown } = schoolApproaches(library, measure);
-  const now = { state, measure, approaches, coverage: schoolCoverage(library, logsFlown) };
+  const { approaches, ...counts } = schoolApproaches(library, measure);
+  const now = { state, measure, approaches, coverage: schoolCoverage(library, counts) };
   LAST_READ.set(library, now);
   return now;
 }

@@ -19,7 +19,11 @@ export function progressServicesOf(host: LibraryHost): Pick<Services, 'studentPr
     },
     schoolProgress: async (asked) => {
       await facts.complete();
-      return host.ask((library, room) => room.schoolPage(library, asked));
+      // The criterion that was chosen may be gone with the approaches that were held to it.
+      return host.ask(
+        (library, room) =>
+          room.schoolPage(library, asked) ?? room.schoolPage(library, { ...asked, measure: 'level' }),
+      );
     },
   };
 }

@@ -1,9 +1,9 @@
 import type { Verdict } from '../../standard/judgement.ts';
 import type { VerdictCounts } from '../progress.ts';
-import { inSentence } from '../in-sentence.ts';
+import { inSentence, listed } from '../in-sentence.ts';
 import { alphabetical } from './alphabetical.ts';
 import { counted } from '../sentences.ts';
-import { isNeeded } from './needs.ts';
+import { isEnoughDecided, isNeeded } from './needs.ts';
 import type { SchoolInput, SchoolMeasure } from './school-input.ts';
 
 /** A student's latest lessons, criterion by criterion; no order but the alphabet's. */
@@ -40,10 +40,21 @@ export function needsSentence(
     .filter(({ count }) => count > 0)
     .sort((a, b) => b.count - a.count);
   const [most, next] = counts;
-  if (!most)
-    return `Of ${students}, nobody has a criterion that was not met in half of the latest approaches.`;
-  const others = next ? `, ${inSentence(next.title)} by ${next.count}` : '';
-  return `${most.title} is to be practised by ${most.count} of ${students}${others}.`;
+  if (needs.length === 0) return 'Nobody has a judged approach among what is let in.';
+  if (!most) return nobodySentence(needs, students);
+  const ties = next ? counts.slice(1).filter(({ count }) => count === next.count) : [];
+  const others = listed(ties.map(({ title }) => inSentence(title)));
+  const by = ties.length > 1 ? `${next!.count} each` : String(next?.count);
+  return `${most.title} is to be practised by ${most.count} of ${students}${others === '' ? '' : `; ${others} by ${by}`}.`;
+}
+
+function nobodySentence(needs: readonly StudentNeeds[], students: string): string {
+  const isDecided = ({ criteria }: StudentNeeds) =>
+    criteria.some(({ verdicts }) => isEnoughDecided(verdicts));
+  const open = needs.filter((one) => !isDecided(one)).length;
+  const few =
+    open === 0 ? '' : ` Of ${open === needs.length ? 'all of them' : open} too little is decided to tell.`;
+  return `Of ${students}, nobody has a criterion that was not met in half of three or more that were decided lately.${few}`;
 }
 
 /** Who needs what, of the measures that are criteria, in their order. */

@@ -17,6 +17,9 @@ export function needsOf(students: readonly SchoolStudent[]): StudentNeed[] {
 
 /** Whether at least half of those decided were not met, of enough to say so. */
 export function isNeeded(verdicts: VerdictCounts): boolean {
-  const decided = verdicts.met + verdicts['not-met'];
-  return decided >= FEWEST_DECIDED && verdicts['not-met'] * 2 >= decided;
+  return isEnoughDecided(verdicts) && verdicts['not-met'] >= verdicts.met;
+}
+
+export function isEnoughDecided(verdicts: VerdictCounts): boolean {
+  return verdicts.met + verdicts['not-met'] >= FEWEST_DECIDED;
 }

@@ -8,6 +8,7 @@ const COLUMNS = [
   'criterion',
   'measure',
   'unit',
+  'groupedBy',
   'label',
   'lesson',
   'date',
@@ -38,7 +39,7 @@ export function schoolCsv(school: School): string {
   const rows: Row[] = [
     ...students.flatMap(({ name, lessons }) => lessons.map((lesson) => lessonRow(name, lesson))),
     ...(outcomes?.shares ?? []).map(outcomeRow),
-    ...(groups?.groups ?? []).map(groupRow),
+    ...(groups?.groups ?? []).map((group) => ({ ...groupRow(group), groupedBy: groups!.by })),
   ];
   const same = sameInAll(school);
   const lines = rows.map((row) =>

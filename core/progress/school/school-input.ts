@@ -5,6 +5,8 @@ import type { WentOn } from '../went-on.ts';
 
 /** What is read of one judged approach, for one measure. */
 export interface SchoolApproach {
+  /** By which the library finds it again, until anything is changed there. */
+  readonly ref: number;
   readonly studentId: string;
   /** Null: nobody said. */
   readonly instructorId: string | null;
@@ -73,6 +75,13 @@ export interface SchoolInput {
     readonly studentsWithoutLog: readonly string[];
     readonly lessonsWithoutLog: number;
     readonly logsWithoutApproach: number;
+    /** Approaches of which nobody said whose they are, and passes and late finals, which are not judged. */
+    readonly approachesOfNobody: number;
+    readonly passes: number;
+    /** Approaches that were not held to the measure's criterion. */
+    readonly notHeld: number;
+    /** Debriefs that cannot be read any more. */
+    readonly unreadable: number;
   };
 }
 

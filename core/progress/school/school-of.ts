@@ -13,6 +13,14 @@ import type { SchoolApproach, SchoolInput } from './school-input.ts';
 
 /** What the students of a school need, and groups of them side by side. */
 export function schoolOf(input: SchoolInput): School {
+  return schoolWith(input).school;
+}
+
+/** The same with the approaches that are compared in it, in the order flown. */
+export function schoolWith(input: SchoolInput): {
+  readonly school: School;
+  readonly approaches: readonly SchoolApproach[];
+} {
   const { measure, filter, groupBy, coverage, names } = input;
   const inOrderFlown = [...input.approaches].sort(inOrder);
   const ordinals = lessonOrdinals(inOrderFlown);
@@ -22,7 +30,7 @@ export function schoolOf(input: SchoolInput): School {
   const compared = comparedOf(approaches);
   const groups = compared && groupBy && groupsOf(approaches, ordinals, input, groupBy);
   const otherMix = alike.approaches.length - approaches.length;
-  return {
+  const school: School = {
     format: 'halfdot-school/1',
     cautions: CAUTIONS,
     measure,
@@ -38,6 +46,7 @@ export function schoolOf(input: SchoolInput): School {
     needs: needsOf(students),
     notes: compared ? notesOf(compared, groups) : [],
   };
+  return { school, approaches };
 }
 
 function comparedOf(approaches: readonly SchoolApproach[]): SchoolCompared | null {

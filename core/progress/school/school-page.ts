@@ -14,6 +14,6 @@ export interface SchoolAsked extends Pick<SchoolInput, 'filter' | 'groupBy'> {
 export interface SchoolPage {
   readonly school: School;
   readonly measures: readonly SchoolMeasure[];
-  /** Over each student's latest lessons, whatever the case mix: a filter is for comparing. */
+  /** Over each student's latest three lessons among what is compared. */
   readonly needs: readonly StudentNeeds[];
 }

@@ -5,6 +5,7 @@ import { counted, dayOf } from '../sentences.ts';
 import { mixTitle } from './case-mix.ts';
 import { comparisonSentences } from './comparison-words.ts';
 import { approachesOf } from './counted.ts';
+import { coverageSentences } from './coverage-words.ts';
 import { OUTCOME_WORDS } from './outcome-words.ts';
 import type { Interval, School, StudentNeed } from './school.ts';
 import { valueFigure, valueTitle } from './value-words.ts';
@@ -42,9 +43,9 @@ function firstSentence({ compared, measure, needs, outcomes }: School): string {
     measure.measure === 'level' ? 'was below level 3' : `did not meet ${inSentence(measure.title)}`;
   const need =
     `${flagged === 0 ? 'no student' : counted(flagged, 'student')} lately ` +
-    `${flagged > 1 ? what.replace(/^was/, 'were') : what} in at least half of the approaches`;
+    `${flagged > 1 ? what.replace(/^was/, 'were') : what} in at least half of three or more that were decided`;
   const stable = outcomes?.shares.find(({ outcome }) => outcome === 'stable');
-  return `${over}, ${need}${stable ? `, and ${percent(stable.share)} of those decided at their gate were stable` : ''}.`;
+  return `${over}, ${need}${stable ? `, and ${percent(stable.share)} of those decided stayed stable from their gate on` : ''}.`;
 }
 
 function comparedLines({ compared, measure }: School): string[] {
@@ -116,11 +117,17 @@ function groupLines({ groups, measure }: School): string[] {
 
 function lessonLines({ students, measure }: School): string[] {
   if (students.length === 0) return [];
+  const last = Math.max(...students.flatMap(({ lessons }) => lessons.map(({ ordinal }) => ordinal)));
+  const ordinals = Array.from({ length: last }, (_, i) => i + 1);
   return [
     `${valueTitle(measure)}, lesson by lesson`,
-    ...students.flatMap(({ name, lessons }) =>
-      indentedLines('  ', `${name}: ${lessons.map(({ value }) => valueFigure(value, measure)).join('  ')}`),
-    ),
+    ...students.flatMap(({ name, lessons }) => {
+      const values = ordinals.map((ordinal) => {
+        const cell = lessons.find((one) => one.ordinal === ordinal);
+        return valueFigure(cell?.value ?? null, measure);
+      });
+      return indentedLines('  ', `${name}: ${values.join('  ')}`);
+    }),
   ];
 }
 
@@ -142,8 +149,8 @@ function distributionLines({ distribution, measure }: School): string[] {
   ];
 }
 
-function mixLines({ caseMix, compared }: School): string[] {
-  if (compared === null) return [];
+function mixLines({ caseMix }: School): string[] {
+  if (caseMix.every(({ values }) => values.length === 0)) return [];
   return [
     'What was flown, whatever is filtered',
     ...caseMix.flatMap(({ title, values }) =>
@@ -160,13 +167,8 @@ function leftOutLines({ leftOut }: School): string[] {
   return ['Left out', ...leftOut.flatMap(({ sentence }) => indentedLines('  ', sentence))];
 }
 
-function coverageLines({ coverage }: School): string[] {
-  const { studentsWithoutLog, lessonsWithoutLog, logsWithoutApproach } = coverage;
-  const sentences = [
-    ...(studentsWithoutLog.length === 0 ? [] : [`Students without a log: ${studentsWithoutLog.join(', ')}.`]),
-    ...(lessonsWithoutLog === 0 ? [] : [`${counted(lessonsWithoutLog, 'lesson')} without a log.`]),
-    ...(logsWithoutApproach === 0 ? [] : [`${counted(logsWithoutApproach, 'log')} without an approach.`]),
-  ];
+function coverageLines(school: School): string[] {
+  const sentences = coverageSentences(school);
   return sentences.length === 0
     ? []
     : ['Of which there is no figure', ...sentences.flatMap((sentence) => indentedLines('  ', sentence))];

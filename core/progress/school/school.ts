@@ -58,6 +58,10 @@ export interface SchoolCoverage {
   readonly studentsWithoutLog: readonly string[];
   readonly lessonsWithoutLog: number;
   readonly logsWithoutApproach: number;
+  readonly approachesOfNobody: number;
+  readonly passes: number;
+  readonly notHeld: number;
+  readonly unreadable: number;
 }
 
 /** A factor of the case mix and all of its values, in the order of their labels. */

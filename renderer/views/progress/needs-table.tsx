@@ -19,8 +19,8 @@ export function NeedsTable({ needs, measures, open }: Props) {
     <section>
       <h2>Who needs what</h2>
       <p className="aside">
-        Not met, of those decided in each student’s latest three lessons, however they were flown. Marked
-        where it is at least half, of three or more.
+        Not met, of those decided in each student’s latest three lessons among those let in. Marked where it
+        is at least half, of three or more.
       </p>
       <div className="wide-table">
         <table className="needs">

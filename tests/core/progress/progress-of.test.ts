@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { progressSentence } from '../../../core/progress/sentences.ts';
 import { trendWords } from '../../../core/progress/trend-words.ts';
 import { lessonsOf, lineOf, recordOf } from './made-up.ts';
 
@@ -267,14 +268,30 @@ describe('what is compared', () => {
       flown: null,
       standard: { id: 'instrument-rating' },
     });
-    expect(record.leftOut).toEqual([{ why: 'not-comparable', count: 2, sentence }]);
+    expect(record.leftOut).toEqual([{ why: 'not-comparable', count: 2, later: 2, sentence }]);
+    // Whoever reads the first sentence knows that it is not of the last lessons.
+    expect(progressSentence(record)).toContain('2 approaches flown since are left out.');
     expect(lineOf(record, 'minimums').verdicts.met).toBe(3);
   });
 
   it('is what was flown last, where two are as large', () => {
     const hand = lessonsOf(2, 1, () => ({ flown: 'hand-flown' }));
-    const coupled = lessonsOf(2, 1, (lesson) => ({ lesson: lesson + 5, flown: 'coupled' }));
-    expect(recordOf([...coupled, ...hand]).compared!.flown).toBe('coupled');
+    const later = lessonsOf(2, 1, (lesson) => ({ lesson: lesson + 5 }));
+    expect(recordOf([...later, ...hand]).compared!.flown).toBeNull();
+  });
+
+  it('is what was flown by hand, though more was flown coupled; coupled alone, it says so', () => {
+    const hand = lessonsOf(2, 1, () => ({ flown: 'hand-flown' }));
+    const coupled = lessonsOf(6, 1, (lesson) => ({ lesson: lesson + 5, flown: 'coupled' }));
+    expect(recordOf([...coupled, ...hand]).compared!.flown).toBe('hand-flown');
+    expect(progressSentence(recordOf(coupled))).toMatch(/^Over 6 coupled approaches in 6 lessons/);
+  });
+
+  it('says that nothing changed for sure where all is perhaps', () => {
+    const record = recordOf(lessonsOf(6, 1, (lesson) => ({ glidepathRms: 0.5 - 0.03 * lesson })));
+    expect(progressSentence(record)).toContain(
+      'perhaps improved in glidepath on final; nothing changed for sure.',
+    );
   });
 
   it('says where what was left out is told by another debrief', () => {

@@ -1,4 +1,4 @@
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { SchoolAsked } from '../../../core/progress/school/school-page.ts';
@@ -6,7 +6,17 @@ import { readDocument } from '../../../electron/library/documents.ts';
 import { from, type Library } from '../../../electron/library/library.ts';
 import { keepPerson, personNamed } from '../../../electron/library/people.ts';
 import { schoolPage } from '../../../electron/library/school-page.ts';
-import { ALL_FACILITIES, command, libraryOf, manyLogs, newFolder, opened, SAMPLES } from './some-library.ts';
+import {
+  ALL_FACILITIES,
+  command,
+  FACILITY,
+  libraryOf,
+  manyLogs,
+  newFolder,
+  opened,
+  SAMPLE,
+  SAMPLES,
+} from './some-library.ts';
 
 const SAID = ['--target-airspeed', '90', '--conditions', 'simulated', '--runway', 'seen'];
 const EVERYTHING: SchoolAsked = {
@@ -118,6 +128,55 @@ describe('a school out of the library', () => {
     expect(Object.values(hazel.verdicts).reduce((sum, count) => sum + count, 0)).toBe(3);
   });
 
+  it('counts an approach once in what is needed, though it was debriefed at two versions of a facility', async () => {
+    const own = await libraryOf(SAMPLE, 'Hazel Wren');
+    const facility = JSON.parse(readFileSync(FACILITY, 'utf8')) as object;
+    const other = join(newFolder(), 'again.json');
+    writeFileSync(other, JSON.stringify({ ...facility, name: 'The same by another name' }));
+    await command(own, 'import', SAMPLE, '--facility', other);
+    const { needs, school } = await opened(own, (open) => schoolPage(open, EVERYTHING)!);
+    expect(school.leftOut).toMatchObject([{ why: 'same-approach', count: 1 }]);
+    for (const { verdicts } of needs[0]!.criteria)
+      expect(Object.values(verdicts).reduce((sum, count) => sum + count, 0)).toBe(1);
+  });
+
+  it('goes by the days in what is needed as well', async () => {
+    const filter = { ...EVERYTHING.filter, to: '2026-03-15' };
+    const { needs, school } = await page({ filter });
+    expect(needs.map(({ name }) => name)).toEqual(school.students.map(({ name }) => name));
+  });
+
+  it('counts what is nobody’s, what was no approach, and what cannot be read or was held to something else', async () => {
+    const own = await libraryOf(manyLogs(2), 'Hazel Wren');
+    await command(own, 'import', SAMPLES, ...ALL_FACILITIES, '--student', 'Rowan Teal');
+    await command(own, 'assign', 'tidy-landing.csv', '--nobody', 'yes');
+    const count = await opened(own, (open) => {
+      const all = from.selectFrom('approaches').select('kind').where('kind', '!=', 'approach');
+      open.run(from.deleteFrom('measures').where('criterion', '=', 'minimums').where('number', '=', 1));
+      const { id } = open.first(
+        from
+          .selectFrom('debriefs')
+          .innerJoin('logs', 'logs.sha256', 'debriefs.log_sha256')
+          .select('debriefs.id')
+          .where('file_name', '=', 'log-01.csv'),
+      )!;
+      open.run(from.deleteFrom('approach_facts').where('debrief_id', '=', id));
+      open.run(
+        from
+          .updateTable('documents')
+          .set({ json_gz: new Uint8Array([1]) })
+          .where('debrief_id', '=', id),
+      );
+      return open.all(all).length;
+    });
+    const { coverage } = await opened(
+      own,
+      (open) => schoolPage(open, { ...EVERYTHING, measure: 'minimums' })!.school,
+    );
+    expect(coverage).toMatchObject({ unreadable: 1, passes: count });
+    expect(coverage.notHeld).toBeGreaterThan(3);
+  });
+
   it('has no page for a measure that nobody was held to', async () => {
     expect(
       await opened(library, (open) => schoolPage(open, { ...EVERYTHING, measure: 'no-such' })),
@@ -139,12 +198,18 @@ describe('halfdot progress of all students', () => {
   it('gives JSON and a table', async () => {
     const json = await command(library, 'progress', '--format', 'json');
     expect(JSON.parse(json.answer)).toMatchObject({ format: 'halfdot-school/1', needsByCriterion: [{}, {}] });
+    // Nor an id, by which another export would tell who it is.
+    const ids = await opened(library, (open) =>
+      (['people', 'lessons'] as const).flatMap((table) => open.all(from.selectFrom(table).select('id'))),
+    );
+    for (const { id } of ids) expect(json.answer).not.toContain(id);
     const csv = await command(library, 'progress', '--format', 'csv');
     expect(csv.answer.split('\n')[0]).toMatch(/student/);
   });
 
   it.each([
     [['--measure', 'no-such'], 'No approach in the library was held to "no-such".'],
+    [['--from', '2026-05-02', '--to', '2026-05-01'], '--from 2026-05-02 is after --to 2026-05-01.'],
     [['--from', '2026-13-01'], '--from 2026-13-01 is no day.'],
     [['--student', 'Hazel Wren', '--by', 'aircraft'], '--by is for all students'],
     [['--format', 'html'], 'A page is made of one student'],

@@ -34,6 +34,7 @@ function madeUp(what: MadeUpApproach): SchoolApproach {
   const day = `2026-${two(1 + Math.floor((lesson - 1) / 28))}-${two(1 + ((lesson - 1) % 28))}`;
   const clock = (m: number) => `${day}T${two(10 + Math.floor(m / 60))}:${two(m % 60)}:00Z`;
   return {
+    ref: 0,
     studentId: student,
     instructorId: instructor,
     lessonId: `${student}, lesson ${lesson}`,
@@ -55,6 +56,9 @@ function madeUp(what: MadeUpApproach): SchoolApproach {
     wentOn: what.wentOn ?? 'stable',
   };
 }
+
+/** Of a coverage, what is 0 in most tests. */
+export const NOTHING_ELSE = { approachesOfNobody: 0, passes: 0, notHeld: 0, unreadable: 0 };
 
 function two(figure: number): string {
   return String(figure).padStart(2, '0');
@@ -81,7 +85,7 @@ function inputOf(approaches: readonly MadeUpApproach[], more: Partial<SchoolInpu
     filter: { standardKey: null, engineVersion: null, from: null, to: null, mix: {} },
     groupBy: null,
     names: NAMES,
-    coverage: { studentsWithoutLog: [], lessonsWithoutLog: 0, logsWithoutApproach: 0 },
+    coverage: { studentsWithoutLog: [], lessonsWithoutLog: 0, logsWithoutApproach: 0, ...NOTHING_ELSE },
     ...more,
   };
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Verdict } from '../../../../core/standard/judgement.ts';
-import { latestLessons } from '../../../../core/progress/school/latest-lessons.ts';
+import { latestApproaches } from '../../../../core/progress/school/latest-approaches.ts';
 import {
   needsByCriterion,
   needsSentence,
@@ -64,29 +64,35 @@ describe('who needs what', () => {
     );
   });
 
+  it('names all that are needed as often, and says where too little is decided, and where there is nobody', () => {
+    const both = needsByCriterion(
+      [...latest, told('h', 'localizer-final', 'not-met', 5), told('r', 'localizer-final', 'not-met', 1)],
+      MEASURES,
+      NAMES,
+    );
+    expect(needsSentence(both, MEASURES)).toBe(
+      'Localizer on final is to be practised by 2 of 2 students; glidepath on final by 2.',
+    );
+    const two = needsByCriterion([told('r', 'glidepath-final', 'not-met', 2)], MEASURES, NAMES);
+    expect(needsSentence(two, MEASURES)).toContain('Of all of them too little is decided to tell.');
+    expect(needsSentence([], MEASURES)).toBe('Nobody has a judged approach among what is let in.');
+  });
+
   it('says that nobody needs anything where that is so', () => {
     const fine = needsByCriterion([told('r', 'glidepath-final', 'met', 3)], MEASURES, NAMES);
     expect(needsText(fine, MEASURES)).toBe(
-      'Of 1 student, nobody has a criterion that was not met in half of the latest approaches.\n',
+      'Of 1 student, nobody has a criterion that was not met in half of three or more that were decided\nlately.\n',
     );
   });
 });
 
 describe('the latest lessons', () => {
-  it('are three of each student, by their days, of what was judged alike', () => {
-    const flown = (studentId: string, day: number, engineVersion = '0.1.0') =>
-      ({
-        studentId,
-        lessonId: `${studentId}${day}`,
-        date: `2026-05-0${day}`,
-        judgedBy: { standardKey: 'k', engineVersion },
-      }) as SchoolApproach;
-    const approaches = [
-      ...[4, 1, 3, 2, 4].map((day) => flown('r', day)),
-      flown('r', 5, '0.0.9'),
-      flown('h', 2),
-    ];
-    const lessons = latestLessons(approaches, { standardKey: 'k', engineVersion: '0.1.0' });
-    expect(lessons).toEqual(['r4', 'r3', 'r2', 'h2']);
+  it('are three of each student, in the order flown, also where two are of one day', () => {
+    const flown = (studentId: string, lesson: number) =>
+      ({ studentId, lessonId: `${studentId}${lesson}`, ref: lesson }) as SchoolApproach;
+    // The first lesson goes on after the second, on the same day.
+    const order = [1, 2, 1, 3, 4].map((lesson) => flown('r', lesson));
+    const latest = latestApproaches([...order, flown('h', 2)]);
+    expect(latest.map(({ lessonId }) => lessonId)).toEqual(['r1', 'r1', 'r3', 'r4', 'h2']);
   });
 });

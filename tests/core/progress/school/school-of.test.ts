@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { SchoolFilter } from '../../../../core/progress/school/school-input.ts';
-import { madeUpSchool, type MadeUpApproach } from './made-up-school.ts';
+import { madeUpSchool, type MadeUpApproach, NOTHING_ELSE } from './made-up-school.ts';
 
 const ALL: SchoolFilter = { standardKey: null, engineVersion: null, from: null, to: null, mix: {} };
 
@@ -10,6 +10,7 @@ describe('a school', () => {
       studentsWithoutLog: ['rowan', 'hazel', 'nobody'],
       lessonsWithoutLog: 3,
       logsWithoutApproach: 2,
+      ...NOTHING_ELSE,
     };
     const school = madeUpSchool([], { coverage, groupBy: 'instructor' });
     expect(school).toMatchObject({ compared: null, outcomes: null, groups: null });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { schoolCsv } from '../../../../core/progress/school/school-csv.ts';
 import { schoolText } from '../../../../core/progress/school/school-text.ts';
-import { madeUpSchool, type MadeUpApproach } from './made-up-school.ts';
+import { madeUpSchool, type MadeUpApproach, NOTHING_ELSE } from './made-up-school.ts';
 import { several } from './school-of-chance.ts';
 
 /** 8 students of 5 approaches with each of two instructors, one of whom has those with the larger values. */
@@ -18,7 +18,12 @@ const MADE = [
     wentOn: k === 0 ? 'unstable-continued' : 'stable',
   })),
 );
-const coverage = { studentsWithoutLog: ['juniper'], lessonsWithoutLog: 2, logsWithoutApproach: 1 };
+const coverage = {
+  studentsWithoutLog: ['juniper'],
+  lessonsWithoutLog: 2,
+  logsWithoutApproach: 1,
+  ...NOTHING_ELSE,
+};
 const school = madeUpSchool([...MADE, { student: 's0', judgedBy: { engineVersion: '0.0.9' }, log: 'old' }], {
   groupBy: 'instructor',
   coverage,
@@ -31,7 +36,7 @@ describe('the page of a school', () => {
 
   it('begins with one sentence, and what it was judged by', () =>
     expect(page).toMatch(
-      /^Over 80 approaches of 16 students, on 1 January 2026, 8 students lately did not meet glidepath on final in at least half of the approaches, and 80 % of those decided at their gate were stable\. Judged by Source of instrument-rating; debriefed by version 0\.1\.0\. Measure: glidepath on final, RMS, of full scale, lower is better\./,
+      /^Over 80 approaches of 16 students, on 1 January 2026, 8 students lately did not meet glidepath on final in at least half of three or more that were decided, and 80 % of those decided stayed stable from their gate on\. Judged by Source of instrument-rating; debriefed by version 0\.1\.0\. Measure: glidepath on final, RMS, of full scale, lower is better\./,
     ));
 
   it('tells who needs what, with a sign and in words', () => {
@@ -41,7 +46,7 @@ describe('the page of a school', () => {
 
   it('tells what became of approaches, with intervals', () =>
     expect(page).toMatch(
-      /What became of 80 approaches of 16 students, besides 0 unclear and 0 not assessed stable: 64, which is 80 % \(between 69 % and 88 %\) unstable, and went around: 0, which is 0 % \(between 0 % and \d+ %\) unstable, and continued: 16,/,
+      /What became of 80 approaches of 16 students, besides 0 unclear and 0 not assessed stable from the gate on: 64, which is 80 % \(between 69 % and 88 %\) unstable, and went around: 0, which is 0 % \(between 0 % and \d+ %\) unstable, and continued: 16,/,
     ));
 
   it('holds groups against all others, in words, in figures and without adjusting', () =>
@@ -102,7 +107,7 @@ describe('the page of a school', () => {
     }));
     const told = joined(schoolText(madeUpSchool(made, { groupBy: 'turbulence' })));
     expect(told).toMatch(
-      /^Over 5 approaches of 1 student, from 1 January 2026 to 2 January 2026, 1 student lately did not meet glidepath on final in at least half of the approaches\. /,
+      /^Over 5 approaches of 1 student, from 1 January 2026 to 2 January 2026, 1 student lately did not meet glidepath on final in at least half of three or more that were decided\. /,
     );
     expect(told).toContain('lower is better. 4 of 5 approaches have a figure.');
     expect(told).toContain(
@@ -126,10 +131,10 @@ describe('the page of a school', () => {
       several(3, (i): MadeUpApproach => ({ student, minute: 10 * i, value: 2, verdict: 'not-met' })),
     );
     const two = joined(schoolText(madeUpSchool(low, { measure })));
-    expect(two).toContain('2 students lately were below level 3 in at least half of the approaches');
+    expect(two).toContain('2 students lately were below level 3 in at least half of three or more');
     const one = joined(schoolText(madeUpSchool(low.slice(0, 3), { measure })));
     expect(one).toContain('1 student lately was below level 3');
-    expect(one).toContain('stable: 3, which is 100 % unstable, and went around: 0');
+    expect(one).toContain('stable from the gate on: 3, which is 100 % unstable, and went around: 0');
     expect(schoolCsv(madeUpSchool([{ wentOn: 'stable' }]))).toMatch(/outcome,.*,stable,,,,1,1,,,,,,,,,,,\n/);
   });
 
