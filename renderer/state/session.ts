@@ -280,7 +280,9 @@ export class Session {
     if (!debrief) return this.#tell(NO_DEBRIEF);
     const { dots } = this.store.state().notes.settings;
     const done = await this.#analyst.start('save', { ...debrief, what, approach, dots }).done;
-    if (done.kind === 'done') download(this.#flight(id)?.name ?? 'log', done.value);
+    // Without the log's own ending, since what is saved has another.
+    const log = (this.#flight(id)?.name ?? 'log').replace(/\.[^.]+$/, '');
+    if (done.kind === 'done') download(log, done.value);
     else this.#tell(done.kind === 'refused' ? new HostProblem(done.issue.message) : done);
   }
 
