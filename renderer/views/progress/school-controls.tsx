@@ -1,3 +1,4 @@
+import { mixLabel } from '../../../core/progress/school/case-mix.ts';
 import type { SchoolAsked, SchoolPage } from '../../../core/progress/school/school-page.ts';
 import type { MixCount } from '../../../core/progress/school/school.ts';
 import type { GroupBy, SchoolFilter } from '../../../core/progress/school/school-input.ts';
@@ -45,8 +46,8 @@ export function SchoolControls({ page: { school, measures }, asked, change }: Pr
         <MixChoice
           key={count.factor}
           count={count}
-          chosen={filter.mix[count.factor] ?? null}
-          choose={(keys) => let_({ mix: { ...filter.mix, [count.factor]: keys } })}
+          chosen={filter.mix[count.factor]?.[0] ?? null}
+          choose={(key) => let_({ mix: { ...filter.mix, [count.factor]: key === null ? null : [key] } })}
         />
       ))}
     </div>
@@ -59,41 +60,50 @@ interface JudgedProps {
   readonly change: (part: Partial<SchoolFilter>) => void;
 }
 
-/** One standard and one version of the engine at a time: there is nothing to choose where all have the same. */
-function JudgedChoice({ school: { judgedBy, compared }, filter, change }: JudgedProps) {
-  if (judgedBy.length < 2 && filter.standardKey === null) return null;
-  const value = compared ? `${compared.standardKey} ${compared.engineVersion}` : '';
-  const choose = (key: string) => {
-    const [standardKey = null, engineVersion = null] = key.split(' ');
-    change({ standardKey, engineVersion });
+/**
+ * One standard and one version of the engine at a time: there is nothing to choose where all have the same. What was
+ * chosen stays to be seen where the days leave nothing of it, and can be given up.
+ */
+function JudgedChoice({ school: { judgedBy }, filter: { standardKey, engineVersion }, change }: JudgedProps) {
+  if (judgedBy.length < 2 && standardKey === null) return null;
+  const chosen = standardKey === null ? '' : `${standardKey} ${engineVersion}`;
+  const offered = judgedBy.map((one) => ({ ...one, key: `${one.standardKey} ${one.engineVersion}` }));
+  const isOffered = chosen === '' || offered.some(({ key }) => key === chosen);
+  const choose = (value: string) => {
+    const one = offered.find(({ key }) => key === value) ?? { standardKey: null, engineVersion: null };
+    change({ standardKey: one.standardKey, engineVersion: one.engineVersion });
   };
   return (
-    <Choice words="Judged by" value={value} choose={choose}>
-      {judgedBy.map(({ standardKey, standardTitle, engineVersion, approaches }) => (
-        <option key={`${standardKey} ${engineVersion}`} value={`${standardKey} ${engineVersion}`}>
-          {standardTitle}, version {engineVersion} ({approaches})
+    <Choice words="Judged by" value={chosen} choose={choose}>
+      <option value="">the one with the most approaches</option>
+      {offered.map(({ key, standardTitle, engineVersion: version, approaches }) => (
+        <option key={key} value={key}>
+          {standardTitle}, version {version} ({approaches})
         </option>
       ))}
+      {isOffered ? null : <option value={chosen}>as chosen before, version {engineVersion} (0)</option>}
     </Choice>
   );
 }
 
 interface MixProps {
   readonly count: MixCount;
-  readonly chosen: readonly string[] | null;
-  readonly choose: (keys: readonly string[] | null) => void;
+  readonly chosen: string | null;
+  readonly choose: (key: string | null) => void;
 }
 
-/** All values of a factor, or one of them, each with how many there are. */
-function MixChoice({ count: { title, values }, chosen, choose }: MixProps) {
+/** All values of a factor, or one of them, each with how many there are; the chosen one also where there are none. */
+function MixChoice({ count: { factor, title, values }, chosen, choose }: MixProps) {
+  const isOffered = chosen === null || values.some(({ key }) => key === chosen);
   return (
-    <Choice words={title} value={chosen?.[0] ?? ''} choose={(key) => choose(key === '' ? null : [key])}>
+    <Choice words={title} value={chosen ?? ''} choose={(key) => choose(key === '' ? null : key)}>
       <option value="">all</option>
       {values.map(({ key, label, approaches }) => (
         <option key={key} value={key}>
           {label} ({approaches})
         </option>
       ))}
+      {isOffered ? null : <option value={chosen}>{mixLabel(factor, chosen)} (0)</option>}
     </Choice>
   );
 }
