@@ -2,6 +2,7 @@ import type { Debrief } from '../../core/debrief/debrief.ts';
 import type { Heights } from '../../core/debrief/heights.ts';
 import type { Issue } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
+import type { SchoolAsked } from '../../core/progress/school/school-page.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
 import type { Sheet } from '../../core/sheet/sheet.ts';
 import { NOTHING_STATED, type Stated } from '../../core/standard/stated.ts';
@@ -142,6 +143,8 @@ export interface AppState {
   readonly lessonId: string | null;
   /** The student whose lessons are looked at. */
   readonly studentId: string | null;
+  /** By what the school is looked at, and which part of it. */
+  readonly school: SchoolAsked;
   readonly library: LibraryState;
   /** The facility that is looked at. */
   readonly facilityId: string | null;
@@ -161,6 +164,12 @@ export const AT_START: AppState = {
   flightId: null,
   lessonId: null,
   studentId: null,
+  school: {
+    measure: 'level',
+    filter: { standardKey: null, engineVersion: null, from: null, to: null, mix: {} },
+    groupBy: null,
+    isNamed: false,
+  },
   library: { overview: null, changes: 0, bringing: null },
   facilityId: null,
   notes: NO_NOTES,
@@ -178,6 +187,7 @@ export type Action =
   | { readonly do: 'look-at'; readonly facilityId: string }
   | { readonly do: 'lesson'; readonly lessonId: string }
   | { readonly do: 'student'; readonly studentId: string }
+  | { readonly do: 'school'; readonly school: SchoolAsked }
   | { readonly do: 'library'; readonly library: Partial<LibraryState> }
   | { readonly do: 'notice'; readonly message: string }
   | { readonly do: 'put-away'; readonly index: number }
@@ -213,6 +223,8 @@ export function reduce(state: AppState, action: Action): AppState {
       return { ...state, view: 'lesson', lessonId: action.lessonId };
     case 'student':
       return { ...state, view: 'student', studentId: action.studentId };
+    case 'school':
+      return { ...state, school: action.school };
     case 'library':
       return { ...state, library: { ...state.library, ...action.library } };
     case 'notice':

@@ -87,6 +87,23 @@ describe('the state of the page', () => {
     expect([state.view, state.facilityId]).toEqual(['facilities', 'f']);
   });
 
+  it('has what was asked about the school when a student was opened meanwhile', () => {
+    const school = {
+      measure: 'glidepath-final',
+      filter: { ...AT_START.school.filter, to: '2026-03-20', mix: { flown: ['by-hand'] } },
+      groupBy: 'aircraft',
+      isNamed: true,
+    } as const;
+    expect(AT_START.school).toMatchObject({ measure: 'level', groupBy: null, isNamed: false });
+    const state = after(
+      { do: 'school', school },
+      { do: 'student', studentId: 's' },
+      { do: 'show', view: 'progress' },
+    );
+    expect([state.view, state.studentId]).toEqual(['progress', 's']);
+    expect(state.school).toEqual(school);
+  });
+
   it('keeps every notice until it is put away', () => {
     const told = after({ do: 'notice', message: 'one' }, { do: 'notice', message: 'two' });
     expect(told.notices).toEqual(['one', 'two']);

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useRef } from 'react';
 import { Button } from 'react-aria-components';
 import { needsSentence } from '../../../core/progress/school/needs-by-criterion.ts';
 import type { SchoolAsked } from '../../../core/progress/school/school-page.ts';
@@ -21,13 +21,6 @@ interface Props {
   readonly session: Session;
 }
 
-const AT_FIRST: SchoolAsked = {
-  measure: 'level',
-  filter: { standardKey: null, engineVersion: null, from: null, to: null, mix: {} },
-  groupBy: null,
-  isNamed: false,
-};
-
 /** All students together, and the way to the record of each. */
 export function ProgressView({ state, session }: Props) {
   const { overview } = state.library;
@@ -37,11 +30,14 @@ export function ProgressView({ state, session }: Props) {
 
 function Opened({ state, session }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
-  const [asked, ask] = useState(AT_FIRST);
-  const { overview, changes } = state.library;
+  const {
+    school: asked,
+    library: { overview, changes },
+  } = state;
   const { students } = overview!;
   const { answer: page, problem, again } = useAnswer('schoolProgress', asked, changes);
-  const change = (part: Partial<SchoolAsked>) => ask({ ...asked, ...part });
+  const change = (part: Partial<SchoolAsked>) =>
+    session.store.dispatch({ do: 'school', school: { ...asked, ...part } });
   const open = (studentId: string) => session.store.dispatch({ do: 'student', studentId });
   if (problem !== null && page === null)
     return <Unread what="library" problem={problem} again={again} back={null} />;
@@ -51,7 +47,7 @@ function Opened({ state, session }: Props) {
         <Heading place={heading}>
           {page === null ? 'Progress' : needsSentence(page.needs, page.measures)}
         </Heading>
-        <OpenStudent students={students} session={session} />
+        {asked.isNamed ? <OpenStudent students={students} session={session} /> : null}
         <Tick words="Show names" value={asked.isNamed} say={(isNamed) => change({ isNamed })} />
         {page?.school.compared ? (
           <Button className="button" onPress={() => saveTable(page.school)}>
