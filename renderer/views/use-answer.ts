@@ -11,6 +11,8 @@ interface Problem {
 export interface Answered<T> {
   /** Null until there is one. */
   readonly answer: T | null;
+  /** There is one, which may be null itself. */
+  readonly isAnswered: boolean;
   /** Of the last asking; null where it was answered. */
   readonly problem: Problem | null;
   readonly again: () => void;
@@ -26,6 +28,7 @@ export function useAnswer<N extends CallName>(
   changes: number,
 ): Answered<Output<N>> {
   const [answer, setAnswer] = useState<Output<N> | null>(null);
+  const [isAnswered, setAnswered] = useState(false);
   const [problem, setProblem] = useState<Problem | null>(null);
   const [tries, setTries] = useState(0);
   // The same for the same question; the object may be another at every drawing.
@@ -36,6 +39,7 @@ export function useAnswer<N extends CallName>(
       (given) => {
         if (isLate) return;
         setAnswer(given);
+        setAnswered(true);
         setProblem(null);
       },
       (error: unknown) => {
@@ -46,7 +50,7 @@ export function useAnswer<N extends CallName>(
       isLate = true;
     };
   }, [name, question, changes, tries]);
-  return { answer, problem, again: () => setTries(tries + 1) };
+  return { answer, isAnswered, problem, again: () => setTries(tries + 1) };
 }
 
 function problemOf(error: unknown): Problem {

@@ -1,10 +1,10 @@
-import { useRef } from 'react';
+import { useEffect, useRef } from 'react';
 import { Button } from 'react-aria-components';
 import { needsSentence } from '../../../core/progress/school/needs-by-criterion.ts';
 import type { SchoolAsked } from '../../../core/progress/school/school-page.ts';
 import { schoolCsv } from '../../../core/progress/school/school-csv.ts';
 import type { School } from '../../../core/progress/school/school.ts';
-import type { AppState } from '../../state/app-state.ts';
+import { AT_START, type AppState } from '../../state/app-state.ts';
 import type { Session } from '../../state/session.ts';
 import { download } from '../../state/download.ts';
 import { Tick } from '../fields.tsx';
@@ -35,9 +35,14 @@ function Opened({ state, session }: Props) {
     library: { overview, changes },
   } = state;
   const { students } = overview!;
-  const { answer: page, problem, again } = useAnswer('schoolProgress', asked, changes);
+  const { answer: page, isAnswered, problem, again } = useAnswer('schoolProgress', asked, changes);
   const change = (part: Partial<SchoolAsked>) =>
     session.store.dispatch({ do: 'school', school: { ...asked, ...part } });
+  const isMeasureGone = isAnswered && page === null && asked.measure !== AT_START.school.measure;
+  useEffect(() => {
+    // The last approach held to it was taken out; the level is always there.
+    if (isMeasureGone) change({ measure: AT_START.school.measure });
+  });
   const open = (studentId: string) => session.store.dispatch({ do: 'student', studentId });
   if (problem !== null && page === null)
     return <Unread what="library" problem={problem} again={again} back={null} />;
