@@ -51,13 +51,16 @@ export function valueWords(value: number, unit: ProgressUnit): string {
   return unit === 'kt' ? `${value.toFixed(1)}\u00a0kt` : value.toFixed(2);
 }
 
-/** A difference of two values, with its sign. */
+/** A difference of two values, with its sign where it is not rounded to nothing. */
 export function differenceWords(difference: number, unit: ProgressUnit): string {
-  const size = Math.abs(difference);
-  const sign = size === 0 ? '' : difference < 0 ? '−' : '+';
-  if (unit === 'share') return `${sign}${Math.round(size * 100)}\u00a0points`;
-  if (unit === 'level') return `${sign}${size.toFixed(2)}`;
-  return `${sign}${valueWords(size, unit)}`;
+  const size = sizeWords(Math.abs(difference), unit);
+  if (!/[1-9]/.test(size)) return size;
+  return `${difference < 0 ? '−' : '+'}${size}`;
+}
+
+function sizeWords(size: number, unit: ProgressUnit): string {
+  if (unit === 'share') return `${Math.round(size * 100)}\u00a0points`;
+  return unit === 'level' ? size.toFixed(2) : valueWords(size, unit);
 }
 
 /** An axis that holds these values: what it shows, and where it is marked. */
