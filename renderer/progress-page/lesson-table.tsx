@@ -3,11 +3,12 @@ import { dayOf } from '../../core/progress/sentences.ts';
 import type { LessonCell, Progress, ProgressLine } from '../../core/progress/progress.ts';
 import { valueWords } from '../plots/plot-of.ts';
 import { unitWords } from '../plots/words.ts';
+import { WideTable } from '../tables/wide-table.tsx';
 
 /** The figures behind the charts: a row for each lesson, a column for each criterion. */
 export function LessonTable({ progress: { lessons, lines } }: { readonly progress: Progress }) {
   return (
-    <div className="wide-table">
+    <WideTable name="Lesson by lesson">
       <table className="lesson-table">
         <caption>
           Lesson by lesson{' '}
@@ -44,7 +45,7 @@ export function LessonTable({ progress: { lessons, lines } }: { readonly progres
           ))}
         </tbody>
       </table>
-    </div>
+    </WideTable>
   );
 }
 

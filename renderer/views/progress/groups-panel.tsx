@@ -15,6 +15,7 @@ import type { SchoolGroup, SchoolGroups } from '../../../core/progress/school/sc
 import type { ProgressUnit } from '../../../core/progress/progress.ts';
 import type { SchoolMeasure } from '../../../core/progress/school/school-input.ts';
 import { differenceWords, valueWords } from '../../plots/plot-of.ts';
+import { WideTable } from '../../tables/wide-table.tsx';
 import { AXIS } from './chart-parts.ts';
 
 interface Props {
@@ -31,7 +32,7 @@ export function GroupsPanel({ groups, measure }: Props) {
         {valueTitle(measure)}; {measure.better} is better.
       </p>
       <GroupsChart groups={groups} measure={measure} />
-      <div className="wide-table">
+      <WideTable name={`${measure.title}, groups side by side`}>
         <table className="groups">
           <thead>
             <tr>
@@ -49,7 +50,7 @@ export function GroupsPanel({ groups, measure }: Props) {
             ))}
           </tbody>
         </table>
-      </div>
+      </WideTable>
     </section>
   );
 }

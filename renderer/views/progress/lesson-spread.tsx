@@ -13,6 +13,7 @@ import type { SchoolMeasure } from '../../../core/progress/school/school-input.t
 import { axisOf, valueWords } from '../../plots/plot-of.ts';
 import { unitWords } from '../../plots/words.ts';
 import { AXIS, DOT } from './chart-parts.ts';
+import { SpreadTable } from './spread-table.tsx';
 
 interface Props {
   readonly measure: SchoolMeasure;
@@ -30,9 +31,10 @@ export function LessonSpread({ measure, distribution }: Props) {
       <p className="aside">
         {unitWords(measure)}. Line: the middle student; dark: the middle half; light: all of them.
       </p>
-      <div role="img" aria-label={`${measure.title} over the lessons, as the table of students has it`}>
+      <div role="img" aria-label={`${measure.title} over the lessons, as the figures below have it`}>
         <SpreadChart measure={measure} distribution={distribution} />
       </div>
+      <SpreadTable measure={measure} distribution={distribution} />
     </section>
   );
 }

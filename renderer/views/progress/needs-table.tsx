@@ -2,6 +2,7 @@ import { Button } from 'react-aria-components';
 import { VERDICTS } from '../../../core/report/verdict-words.ts';
 import type { StudentNeeds } from '../../../core/progress/school/needs-by-criterion.ts';
 import type { SchoolMeasure } from '../../../core/progress/school/school-input.ts';
+import { WideTable } from '../../tables/wide-table.tsx';
 
 interface Props {
   readonly needs: readonly StudentNeeds[];
@@ -22,7 +23,7 @@ export function NeedsTable({ needs, measures, open }: Props) {
         Not met, of those decided in each student’s latest three lessons among those let in. Marked where it
         is at least half, of three or more.
       </p>
-      <div className="wide-table">
+      <WideTable name="Who needs what">
         <table className="needs">
           <thead>
             <tr>
@@ -49,7 +50,7 @@ export function NeedsTable({ needs, measures, open }: Props) {
             ))}
           </tbody>
         </table>
-      </div>
+      </WideTable>
     </section>
   );
 }

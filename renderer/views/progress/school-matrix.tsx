@@ -5,6 +5,7 @@ import { dayOf } from '../../../core/progress/sentences.ts';
 import { VERDICTS } from '../../../core/report/verdict-words.ts';
 import { valueWords } from '../../plots/plot-of.ts';
 import { unitWords } from '../../plots/words.ts';
+import { WideTable } from '../../tables/wide-table.tsx';
 
 interface Props {
   readonly students: readonly SchoolStudent[];
@@ -22,7 +23,7 @@ export function SchoolMatrix({ students, measure, open }: Props) {
       <p className="aside">
         {unitWords(measure)}. {VERDICTS['not-met'].sign} where an approach of the lesson did not meet it.
       </p>
-      <div className="wide-table">
+      <WideTable name={`${measure.title}, lesson by lesson`}>
         <table className="school-matrix">
           <thead>
             <tr>
@@ -54,7 +55,7 @@ export function SchoolMatrix({ students, measure, open }: Props) {
             ))}
           </tbody>
         </table>
-      </div>
+      </WideTable>
     </section>
   );
 }
@@ -63,8 +64,9 @@ function Cell({ cell, measure }: { readonly cell: SchoolCell | undefined; readon
   if (!cell) return <td />;
   const { date, approaches, value, verdicts } = cell;
   const many = approaches === 1 ? '1 approach' : `${approaches} approaches`;
+  const behind = `${dayOf(date)}, ${many}`;
   return (
-    <td title={`${dayOf(date)}, ${many}`}>
+    <td title={behind}>
       {verdicts['not-met'] > 0 ? (
         <>
           <span className="sign" aria-hidden="true">
@@ -74,6 +76,7 @@ function Cell({ cell, measure }: { readonly cell: SchoolCell | undefined; readon
         </>
       ) : null}
       {value === null ? <span className="aside">–</span> : valueWords(value, measure.unit)}
+      <span className="unseen">, {behind}</span>
     </td>
   );
 }
