@@ -32,7 +32,7 @@ export function GroupsPanel({ groups, measure }: Props) {
         {valueTitle(measure)}; {measure.better} is better.
       </p>
       <GroupsChart groups={groups} measure={measure} />
-      <WideTable name={`${measure.title}, groups side by side`}>
+      <WideTable name={`${measure.title}, by group`}>
         <table className="groups">
           <thead>
             <tr>
