@@ -49,6 +49,7 @@ describe('a school', () => {
     expect(await heading()).toMatch(/ is to be practised by \d of 4 students/);
     for (const name of STUDENTS) expect(await page.locator('table').getByText(name).count()).toBe(0);
     expect(await needs('Student ').count()).toBe(4);
+    expect(await page.getByLabel('Open a student').count()).toBe(0);
     expect(await violationsIn(page, 'a school')).toEqual([]);
   });
 
@@ -76,6 +77,14 @@ describe('a school', () => {
     );
     expect(values).toHaveLength(LESSONS);
     expect(values[0]!).toBeGreaterThan(2 * values.at(-1)!);
+    expect(await rowan.locator('td').first().innerText()).toContain('2 approaches');
+    await page.getByText('The figures of the chart').click();
+    const figures = page.getByRole('region', { name: 'Glidepath on final, figures over the lessons' });
+    const first = await figures.locator('tbody tr').first().locator('td').allTextContents();
+    const column = page.locator('table.school-matrix tbody tr > td:nth-child(2)');
+    const flown = (await column.allTextContents()).map((text) => text.match(/[\d.]+/)![0]).sort();
+    expect([first[0], first[1], first.at(-1)]).toEqual(['4', flown[0], flown.at(-1)]);
+    expect(await figures.locator('tbody tr').count()).toBe(LESSONS);
     await page.getByLabel('Groups side by side').selectOption('conditions');
     await page.locator('table.groups').getByText('there is no other group').waitFor();
     await page.getByLabel('To', { exact: true }).fill('2026-03-20');
@@ -83,6 +92,30 @@ describe('a school', () => {
     await page.getByText('flown on other days than asked for').waitFor();
     await page.getByLabel('To', { exact: true }).fill('');
     expect(await violationsIn(page, 'a school in groups')).toEqual([]);
+  });
+
+  it('has wide tables that the arrow keys move', async () => {
+    const size = page.viewportSize()!;
+    await page.setViewportSize({ width: 420, height: size.height });
+    const table = page.getByRole('region', { name: 'Glidepath on final, lesson by lesson' });
+    await table.focus();
+    await page.keyboard.press('ArrowRight');
+    await soon(() => table.evaluate(({ scrollLeft }) => scrollLeft)).toBeGreaterThan(0);
+    await page.setViewportSize(size);
+  });
+
+  it('goes back to the level where nobody is held any more to what it was looked at by', async () => {
+    const gone = /"measure":"airspeed-final"/;
+    await page.route('**/call/schoolProgress', (route) =>
+      gone.test(route.request().postData()!)
+        ? route.fulfill({ json: { ok: true, value: null } })
+        : route.continue(),
+    );
+    await page.getByLabel('Looked at by').selectOption('airspeed-final');
+    await page.getByRole('heading', { name: 'Level over the lessons' }).waitFor();
+    await page.unroute('**/call/schoolProgress');
+    await page.getByLabel('Looked at by').selectOption('glidepath-final');
+    await page.getByRole('heading', { name: 'Glidepath on final over the lessons' }).waitFor();
   });
 });
 
@@ -154,6 +187,10 @@ describe('a student', () => {
     expect(await violationsIn(page, 'a student in dark')).toEqual([]);
     await press('All students');
     await page.locator('table.needs').waitFor();
+    // As it was left.
+    expect(await page.getByLabel('Looked at by').inputValue()).toBe('glidepath-final');
+    expect(await page.getByLabel('Groups side by side').inputValue()).toBe('conditions');
+    expect(await page.getByLabel('Show names').isChecked()).toBe(true);
     expect(await violationsIn(page, 'a school in dark')).toEqual([]);
     await page.emulateMedia({ colorScheme: 'light' });
     expect(app.complaints).toEqual([]);
