@@ -7,7 +7,7 @@ import { finalOf, halfWidthsIn, moment, recordedIn, withoutInstructor, type Case
 import { glidepathOnFinal, localizerOnFinal } from './counting.ts';
 import { fallsToS } from './falling.ts';
 import { gateDatumFt } from './gate-datum.ts';
-import type { CriterionJudgement, GateJudgement, ItemFinding } from './judgement.ts';
+import type { CriterionJudgement, GateJudgement } from './judgement.ts';
 import { BLIND_DESCENT_S, decidingOff, descentBelowS } from './minimums.ts';
 import { seconds } from './words.ts';
 
@@ -58,26 +58,19 @@ function sure(halfWidths: readonly Polyline[]): string {
 }
 
 function unstableAndContinued(sitting: Case, gates: readonly GateJudgement[]): string[] {
-  const failed = continuedWith(sitting, gates);
-  if (failed.length === 0) return [];
-  return [`${failed.map(({ item }) => item).join(' and ')} outside at 500 ft, and continued through 300 ft`];
-}
-
-/**
- * The needle, sink and below-Vref items that failed at 500 ft where the approach was continued through 300 ft; none
- * where it was not, for sure.
- */
-export function continuedWith(sitting: Case, gates: readonly GateJudgement[]): readonly ItemFinding[] {
   const gate = gates.find((found) => found.gate === 'gate-500')!;
   const failed = gate.items.filter(({ item, verdict, measured, limit }) => {
     if (verdict !== 'not-met' || item === 'bank') return false;
     if (item !== 'airspeed') return true;
     return sitting.standard.gates.speedBasis === 'vref' && measured! < limit!.lower!;
   });
-  if (failed.length === 0) return [];
-  // Only what holds with the aircraft all of the error higher is proven.
-  const highestFt = decidingOff(sitting.flown, 1);
-  return continuedThrough(sitting, gate.timeS!, LOW_FT, highestFt) ? failed : [];
+  if (failed.length === 0 || !surelyContinued(sitting, gate)) return [];
+  return [`${failed.map(({ item }) => item).join(' and ')} outside at 500 ft, and continued through 300 ft`];
+}
+
+/** Whether the approach was continued through 300 ft after a gate: only what holds with all of the error is proven. */
+export function surelyContinued(sitting: Case, { timeS }: GateJudgement): boolean {
+  return timeS !== null && continuedThrough(sitting, timeS, LOW_FT, decidingOff(sitting.flown, 1));
 }
 
 /** Whether the aircraft came down through a height above the datum before any missed approach was begun. */

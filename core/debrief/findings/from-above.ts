@@ -14,7 +14,11 @@ import { miles, scaleFraction, seconds } from './say.ts';
 import { whole } from '../../units/whole.ts';
 
 const THRESHOLDS = {
-  above: threshold(0.5, 'of full scale', 'as the glidepath-intercept is told from above (design, section 7)'),
+  above: threshold(
+    0.25,
+    'of full scale',
+    'when settled on the localizer, and never below the path till then: it has to come down to it',
+  ),
   steep: threshold(300, 'ft/min more than needed', "a gate's own margin: more is a dive, and brings speed"),
   steepFor: threshold(12, 's', 'shorter is a correction; to lose half a scale at 5 NM takes longer (ours)'),
   before: threshold(120, 's', 'a descent to the path from farther up is another matter (ours)'),
@@ -59,7 +63,7 @@ function find(asked: Asked): Found | null {
   const dive = excessSeconds(asked, { startS, endS: metS + 20 }, THRESHOLDS.steep.value);
   if (dive.seconds < THRESHOLDS.steepFor.value) return null;
   const evidence = {
-    highestFullScale: highest.value,
+    highestFullScale: farthestOver(asked, column, { startS, endS: metS }, 1)?.value ?? highest.value,
     steepS: dive.seconds,
     mostFpm: dive.mostFpm,
     distanceNm: distanceNmAt(asked, settledS),

@@ -21,6 +21,9 @@ const THRESHOLDS = {
   change: threshold(25, 'ft', 'what was low or high all along is told as such'),
 };
 
+/** A descent is being stopped for so long before its end shows. */
+const STOPPING_S = 3;
+
 const FROM_PATH = {
   coveredBy: ['unstable-and-continued', 'missed-sank'],
   stoodOff: null,
@@ -48,7 +51,7 @@ export const LEVELLED_NEAR_MINIMUMS: FindingRule = {
   ...FROM_PATH,
   id: 'levelled-near-minimums',
   title: 'Levelled off near minimums',
-  find: (asked) => find(asked, 1),
+  find: (asked) => (isLowPass(asked) ? null : find(asked, 1)),
   text: ({ offFt, heightFt }) =>
     `Near minimums you stopped the descent and were ${singleFeet(offFt!)} above the glidepath at ${singleFeet(heightFt!)} above the threshold. ` +
     'A decision altitude is decided at, not levelled at: down the path with the runway in sight, or up.',
@@ -56,6 +59,11 @@ export const LEVELLED_NEAR_MINIMUMS: FindingRule = {
     'Call "100 above" and "minimums" aloud, and answer the second with one of two words, "landing" or "going around", the hands ' +
     'following at once. Five times from 300 ft above.',
 };
+
+/** Along the runway with it in sight, or nobody said: that was meant. */
+function isLowPass({ sitting: { approach, stated } }: Asked): boolean {
+  return approach.outcome === 'low-approach' && stated.visualReferenceAtMinimums !== 'not-seen';
+}
 
 function find(asked: Asked, side: 1 | -1): Found | null {
   const span = spanNearMinimums(asked);
@@ -85,11 +93,10 @@ function spanNearMinimums(asked: Asked): Span | null {
   const { approach, flown } = asked.sitting;
   const { decisionAltitudeFt } = flown.facility;
   if (decisionAltitudeFt === null || approach.finalBeganS === null) return null;
-  const endS = momentOf(approach, 'missed-approach-start') ?? approach.endS;
-  const all = {
-    startS: approach.finalBeganS,
-    endS: Math.max(approach.finalBeganS, endS - (endS === approach.endS ? 0 : 3)),
-  };
+  const begunS = momentOf(approach, 'missed-approach-start');
+  const overS = momentOf(approach, 'threshold') ?? approach.endS;
+  const untilS = begunS === null ? overS : Math.min(begunS - STOPPING_S, overS);
+  const all = { startS: approach.finalBeganS, endS: Math.max(approach.finalBeganS, untilS) };
   const startS = reachedS(asked, flown.decidingAltitudeFt, all, {
     value: decisionAltitudeFt + THRESHOLDS.from.value,
     side: -1,

@@ -92,6 +92,7 @@ const GLIDEPATH_FAULTS = [
   'descended-late',
   'descended-early',
   'hunting-glidepath',
+  'chased-glidepath',
   'rate-not-held',
   'speed-decaying',
 ];

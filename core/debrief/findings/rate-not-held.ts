@@ -34,6 +34,7 @@ export const RATE_NOT_HELD: FindingRule = {
     'descended-late',
     'descended-early',
     'hunting-glidepath',
+    'chased-glidepath',
   ],
   find,
   text: ({ heldFpm, neededFpm, lastsS, toFt, groundspeedChangeKt, distanceNm }) =>

@@ -1,3 +1,4 @@
+import { CHASED_GLIDEPATH } from './chased-glidepath.ts';
 import { CORRECTIONS_TOO_FEW, CORRECTIONS_TOO_LARGE, CORRECTIONS_TOO_LATE } from './corrections.ts';
 import { DESCENDED_EARLY } from './descended-early.ts';
 import { DESCENDED_LATE } from './descended-late.ts';
@@ -30,6 +31,7 @@ export const FINDING_RULES: readonly FindingRule[] = [
   DESCENDED_EARLY,
   DESCENDED_LATE,
   HUNTING_GLIDEPATH,
+  CHASED_GLIDEPATH,
   SPEED_DECAYING,
   RATE_NOT_HELD,
   LATE_ON_LOCALIZER,

@@ -65,7 +65,7 @@ export const FAST_AT_GATE: FindingRule = {
   thresholds: FAST,
   stoodOff: null,
   byHand: false,
-  coveredBy: [],
+  coveredBy: ['unstable-and-continued'],
   find: findFast,
   text: ({ offKt, speedKt, gateFt }) =>
     `You passed ${whole(gateFt!)} ft at ${whole(speedKt!)} kt, ${whole(offKt!)} more than the ${whole(speedKt! - offKt!)} that were wanted. The speed that is ` +
@@ -77,11 +77,12 @@ export const FAST_AT_GATE: FindingRule = {
 function findFast({ sitting, judgement }: Asked): Found | null {
   const target = speedTarget(sitting.standard.gates.speedBasis, sitting.stated);
   if ('why' in target || 'why' in airspeedOf(sitting)) return null;
+  const lastS = Math.max(...judgement.gates.map(({ timeS }) => timeS ?? -Infinity));
   for (const { items, timeS, heightFt } of judgement.gates) {
     const speed = items.find(({ item }) => item === 'airspeed');
     if (timeS === null || speed?.verdict !== 'not-met' || speed.measured! < 0) continue;
     const offKt = speed.measured!;
-    return { startS: timeS, endS: timeS, evidence: { offKt, speedKt: target.kt + offKt, gateFt: heightFt } };
+    return { startS: timeS, endS: lastS, evidence: { offKt, speedKt: target.kt + offKt, gateFt: heightFt } };
   }
   return null;
 }

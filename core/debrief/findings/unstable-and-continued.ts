@@ -1,11 +1,15 @@
-import { continuedWith } from '../../standard/safety.ts';
+import { surelyContinued } from '../../standard/safety.ts';
 import type { GateItem } from '../../standard/judgement.ts';
 import { whole } from '../../units/whole.ts';
 import { listed, scaleFraction, sideWords } from './say.ts';
 import { threshold, type Evidence, type FindingRule } from './rule.ts';
 
 const THRESHOLDS = {
-  gate: threshold(500, 'ft', "the standard's own gate and limits (its verdict, proven)"),
+  gate: threshold(
+    500,
+    'ft',
+    "the standard's own gate and limits (its verdict, proven), but for bank, which passes",
+  ),
   continuedThrough: threshold(300, 'ft', 'as for level 1: by then a go-around would have been begun (ours)'),
 };
 
@@ -18,6 +22,10 @@ const KEYS: Readonly<Record<GateItem, string>> = {
   bank: 'bankDeg',
 };
 
+/** From 500 to 300 ft at a usual rate. */
+const AFTER_S = 20;
+
+/** Past the gate all the same. */
 export const UNSTABLE_AND_CONTINUED: FindingRule = {
   id: 'unstable-and-continued',
   kind: 'fault',
@@ -27,11 +35,11 @@ export const UNSTABLE_AND_CONTINUED: FindingRule = {
   byHand: false,
   coveredBy: [],
   find: ({ sitting, judgement }) => {
-    const failed = continuedWith(sitting, judgement.gates);
     const gate = judgement.gates.find((found) => found.gate === 'gate-500')!;
-    if (failed.length === 0 || gate.timeS === null) return null;
+    const failed = gate.items.filter(({ item, verdict }) => verdict === 'not-met' && item !== 'bank');
+    if (failed.length === 0 || !surelyContinued(sitting, gate)) return null;
     const evidence = Object.fromEntries(failed.map(({ item, measured }) => [KEYS[item], measured!]));
-    return { startS: gate.timeS, endS: Math.min(gate.timeS + 20, sitting.approach.endS), evidence };
+    return { startS: gate.timeS!, endS: Math.min(gate.timeS! + AFTER_S, sitting.approach.endS), evidence };
   },
   text: (evidence) =>
     `You passed 500 ft ${listed(itemWords(evidence))}, and went on below 300 ft. Not stable at 500 ft means going around, ` +
@@ -54,6 +62,8 @@ function itemWords({ localizerFullScale, glidepathFullScale, airspeedOffKt, sink
           `${scaleFraction(glidepathFullScale)} ${sideWords(glidepathFullScale, 'glidepath')} on the glidepath`,
         ]),
     ...(sinkFpm === undefined ? [] : [`sinking ${whole(sinkFpm)} ft/min`]),
-    ...(airspeedOffKt === undefined ? [] : [`${whole(Math.abs(airspeedOffKt))} kt below Vref`]),
+    ...(airspeedOffKt === undefined
+      ? []
+      : [`${whole(Math.abs(airspeedOffKt))} kt ${airspeedOffKt > 0 ? 'too fast' : 'too slow'}`]),
   ];
 }

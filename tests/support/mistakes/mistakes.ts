@@ -32,6 +32,7 @@ export const MISTAKES: Readonly<Record<string, Mistake>> = {
   'descended-early': mistake(path.descendedEarly, 'path', ['descended-late']),
   'descended-late': mistake(path.descendedLate, 'path'),
   'hunting-glidepath': mistake(path.huntingGlidepath, 'final'),
+  'chased-glidepath': mistake(path.chasedGlidepath, 'path'),
   // Nobody comes back up who was not low.
   'speed-decaying': mistake(path.speedDecaying, 'path', ['rate-not-held']),
   'rate-not-held': mistake(path.rateNotHeld, 'path'),

@@ -1,3 +1,4 @@
+import type { Leg } from '../flight/cockpit.ts';
 import { FEET_PER_NM } from '../../../core/units/units.ts';
 import { aboveGlidepath, after, belowGlidepath } from '../flight/moments.ts';
 import { rate } from '../flight/sinking.ts';
@@ -76,11 +77,26 @@ export const huntingGlidepath: Mistaken = (flight, random) => ({
   level: [levelToGlidepath(flight.fixFt, 0.15)],
   lower: [
     beamTo(flight.fieldFt + 750, {
-      skill: { ...HUNTER, climbFpmPerScale: between(random, 10000, 14000), largestClimbFpm: 900 },
+      skill: { ...HUNTER, climbFpmPerScale: between(random, 10000, 14000), largestClimbFpm: 1100 },
     }),
     beamTo(flight.minimumsFt),
   ],
 });
+
+/** Holds each rate until the needle is on the other side, and then the opposite one. */
+export const chasedGlidepath: Mistaken = (flight, random) => {
+  const swing = (fpm: number, until: Leg['until']): Leg => beamTo(0, { vertical: rate(-fpm), until });
+  const off = between(random, 0.6, 0.7);
+  return {
+    ...flight,
+    upper: [
+      beamTo(flight.fieldFt + (flight.fixFt - flight.fieldFt) * 0.93),
+      swing(150, aboveGlidepath(off)),
+      swing(950, belowGlidepath(-off)),
+      swing(150, aboveGlidepath(0.45)),
+    ],
+  };
+};
 
 /** Low, and back up to the path on the speed alone. */
 export const speedDecaying: Mistaken = (flight, random) => ({
@@ -102,6 +118,6 @@ export const fastAtGate: Mistaken = (flight, random) => {
   return {
     ...flight,
     level: flight.level.map((leg) => ({ ...leg, airspeedKt: 100 })),
-    lower: [beamTo(flight.fieldFt + 420, { airspeedKt }), beamTo(flight.minimumsFt)],
+    lower: [beamTo(flight.fieldFt + 800, { airspeedKt }), beamTo(flight.minimumsFt)],
   };
 };
