@@ -26,7 +26,13 @@ export const CHASED_GLIDEPATH: FindingRule = {
   thresholds: THRESHOLDS,
   stoodOff: 'glidepath',
   byHand: true,
-  coveredBy: ['unstable-and-continued', 'from-above', 'descended-early', 'hunting-glidepath'],
+  coveredBy: [
+    'unstable-and-continued',
+    'from-above',
+    'descended-early',
+    'descended-late',
+    'hunting-glidepath',
+  ],
   find,
   text: ({ firstFullScale, secondFullScale, thirdFullScale, lastsS }) =>
     `In ${seconds(lastsS!)} you went through the glidepath and back: ` +

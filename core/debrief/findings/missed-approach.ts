@@ -70,7 +70,11 @@ export const CONTINUED_UNSEEN: FindingRule = {
 };
 
 const SANK = {
-  left: threshold(0.6, 'of the needed sink', 'less is no longer the approach: something was done'),
+  left: threshold(
+    0.75,
+    'of the needed sink',
+    'less, over 8 s, is no longer the approach: something was done',
+  ),
   near: threshold(50, 'ft above decision altitude', 'as what counts as begun at minimums'),
   lost: threshold(40, 'ft', 'a tidy go-around in a light aircraft loses 7 to 15 from there (measured)'),
 };

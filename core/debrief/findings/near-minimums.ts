@@ -25,7 +25,7 @@ const THRESHOLDS = {
 const STOPPING_S = 3;
 
 const FROM_PATH = {
-  coveredBy: ['unstable-and-continued', 'missed-sank'],
+  coveredBy: ['unstable-and-continued', 'missed-sank', 'missed-late'],
   stoodOff: null,
   byHand: false,
   kind: 'fault',

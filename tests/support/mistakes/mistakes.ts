@@ -22,7 +22,8 @@ export const MISTAKES: Readonly<Record<string, Mistake>> = {
   'unstable-and-continued': mistake(low.unstableAndContinued, 'low', ['rate-not-held']),
   'ducked-below-path': mistake(low.ducked, 'low'),
   'continued-unseen': mistake(low.continuedUnseen, 'end'),
-  'missed-sank': mistake(low.missedSank, 'end'),
+  // Who sinks on begins to climb late.
+  'missed-sank': mistake(low.missedSank, 'end', ['missed-late']),
   'missed-late': mistake(low.missedLate, 'low'),
   'missed-wandered': mistake(low.missedWandered, 'end'),
   'levelled-near-minimums': mistake(low.levelled, 'low'),
@@ -32,7 +33,7 @@ export const MISTAKES: Readonly<Record<string, Mistake>> = {
   'descended-early': mistake(path.descendedEarly, 'path', ['descended-late']),
   'descended-late': mistake(path.descendedLate, 'path'),
   'hunting-glidepath': mistake(path.huntingGlidepath, 'final'),
-  'chased-glidepath': mistake(path.chasedGlidepath, 'path'),
+  'chased-glidepath': mistake(path.chasedGlidepath, 'path', ['rate-not-held']),
   // Nobody comes back up who was not low.
   'speed-decaying': mistake(path.speedDecaying, 'path', ['rate-not-held']),
   'rate-not-held': mistake(path.rateNotHeld, 'path'),
