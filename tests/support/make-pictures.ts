@@ -21,8 +21,8 @@ const browser = await launch();
 try {
   mkdirSync(PICTURES, { recursive: true });
   await picture('went-around.csv', 'sheet.png', { width: 1040, height: 900, only: 'svg.sheet' });
-  await picture('first-approach.csv', 'hand-over.png', { width: 860, height: 1060, only: null });
-  await progressPicture('progress.png', { width: 1180, height: 640 });
+  await picture('first-approach.csv', 'hand-over.png', { width: 860, height: 980, only: null });
+  await progressPicture('progress.png', { width: 1180, height: 900 });
 } finally {
   await browser.close();
   rmSync(folder, { recursive: true });
@@ -48,7 +48,6 @@ async function progressPicture(name: string, viewport: { width: number; height: 
   const context = await browser.newContext({ viewport, deviceScaleFactor: 1, colorScheme: 'light' });
   const page = await context.newPage();
   await page.goto(app.address);
-  await page.getByRole('button', { name: 'Progress', exact: true }).click();
   await page.getByLabel('Open a student').selectOption('Rowan Teal');
   await page.locator('.one-sheet svg.sheet').waitFor();
   await shot(page, name);
