@@ -2,6 +2,7 @@ import { FEET_PER_METRE } from '../units/units.ts';
 
 /** The standard atmosphere below 11 km (ICAO Doc 7488; second-hand): temperature and pressure at sea level, lapse. */
 const SEA_LEVEL_K = 288.15;
+const ZERO_CELSIUS_K = 273.15;
 const SEA_LEVEL_HPA = 1013.25;
 const LAPSE_K_PER_M = 0.0065;
 const EXPONENT = 0.190263;
@@ -15,12 +16,23 @@ export function pressureAltitudeFt(pressureHpa: number): number {
 }
 
 /**
- * True over indicated airspeed at an altitude in the standard atmosphere: one over the root of relative density. Each
- * 12 °C of warmer air make the true one 2 % larger.
+ * True over indicated airspeed at an altitude in the standard atmosphere, or in air that is so many degrees warmer: one
+ * over the root of relative density. Each 12 °C of warmer air make the true one 2 % larger.
  */
-export function trueOverIndicated(altitudeFt: number): number {
-  const temperatureRatio = 1 - (LAPSE_K_PER_M * (altitudeFt / FEET_PER_METRE)) / SEA_LEVEL_K;
-  return temperatureRatio ** (-DENSITY_EXPONENT / 2);
+export function trueOverIndicated(altitudeFt: number, warmerC = 0): number {
+  const temperatureRatio = standardRatio(altitudeFt);
+  const asWarm = 1 + warmerC / (SEA_LEVEL_K * temperatureRatio);
+  return Math.sqrt(asWarm) * temperatureRatio ** (-DENSITY_EXPONENT / 2);
+}
+
+/** How much warmer air of a temperature is than the standard atmosphere at that altitude, °C; colder is negative. */
+export function warmerThanStandardC(altitudeFt: number, temperatureC: number): number {
+  return temperatureC + ZERO_CELSIUS_K - SEA_LEVEL_K * standardRatio(altitudeFt);
+}
+
+/** Temperature in the standard atmosphere over that at sea level. */
+function standardRatio(altitudeFt: number): number {
+  return 1 - (LAPSE_K_PER_M * (altitudeFt / FEET_PER_METRE)) / SEA_LEVEL_K;
 }
 
 /** Beyond this height above the aerodrome the error is that of 5,000 ft, as in the published table. */

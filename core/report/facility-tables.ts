@@ -3,6 +3,7 @@ import type { FacilityGeometry } from '../facility/derive-geometry.ts';
 import { glidepathFeet, localizerFeet } from '../facility/needle-feet.ts';
 import { distanceAtGlidepathAltitudeNm, glidepathAltitudeFt } from '../facility/path-altitude.ts';
 import { whole } from '../units/whole.ts';
+import { readingFeet, roundTo } from './reading-feet.ts';
 import { textCells, textRow } from './text-rows.ts';
 
 const NEEDLE_DISTANCES_NM = [0, 1, 3, 5] as const;
@@ -67,13 +68,4 @@ function descentTable({ glidepathAngleDeg }: FacilityGeometry): string[] {
     textCells('Groundspeed, kt', GROUNDSPEEDS_KT, PATH_COLUMN),
     textCells('Sink rate', rates, PATH_COLUMN),
   ];
-}
-
-/** Feet as they are read: to 10 above 1,000, else to 1. */
-function readingFeet(feet: number): string {
-  return whole(Math.abs(feet) > 1000 ? roundTo(10, feet) : feet);
-}
-
-function roundTo(step: number, value: number): number {
-  return Math.round(value / step) * step;
 }

@@ -34,7 +34,11 @@ function isLight({ speedKt, errorKt }: Wind): boolean {
   return speedKt <= errorKt;
 }
 
-function componentWords({ headwindKt, crosswindFromRightKt }: Wind): string {
+/** Along and across: "12 kt headwind, 5 kt from the left". */
+export function componentWords({
+  headwindKt,
+  crosswindFromRightKt,
+}: Pick<Wind, 'headwindKt' | 'crosswindFromRightKt'>): string {
   const along = `${whole(Math.abs(headwindKt))} kt ${headwindKt < 0 ? 'tailwind' : 'headwind'}`;
   return `${along}, ${whole(Math.abs(crosswindFromRightKt))} kt from the ${crosswindFromRightKt < 0 ? 'left' : 'right'}`;
 }

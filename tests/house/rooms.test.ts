@@ -13,6 +13,7 @@ const ROOMS = [
   'debrief',
   'report',
   'sheet',
+  'briefing',
   'progress',
 ];
 const FOUNDATIONS = ['units', 'issue', 'json', 'numeric', 'earth'];

@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { pressureAltitudeFt, temperatureErrorFt, trueOverIndicated } from '../../../core/earth/atmosphere.ts';
+import {
+  pressureAltitudeFt,
+  temperatureErrorFt,
+  trueOverIndicated,
+  warmerThanStandardC,
+} from '../../../core/earth/atmosphere.ts';
 import table from '../../reference/cold-temperature-error.json' with { type: 'json' };
 
 // Computed from the standard atmosphere of ICAO Doc 7488 (second-hand), to 0.01 ft; the second column to a foot.
@@ -53,4 +58,17 @@ describe('the temperature error of an altimeter', () => {
   it('is that of 5,000 ft above it, as in the table', () => {
     expect(temperatureErrorFt(9000, -20)).toBe(temperatureErrorFt(5000, -20));
   });
+});
+
+// By hand: at sea level −15 °C are 30 °C too cold, at 10,000 ft the standard has −4.8 °C; density goes with one over
+// the absolute temperature (gas law).
+it('air that is warmer than standard is thinner, and how much warmer it is', () => {
+  expect(warmerThanStandardC(0, 15)).toBeCloseTo(0, 9);
+  expect(warmerThanStandardC(0, -15)).toBeCloseTo(-30, 9);
+  expect(warmerThanStandardC(10_000, 0)).toBeCloseTo(4.81, 2);
+  expect(trueOverIndicated(0, 30)).toBeCloseTo(Math.sqrt(318.15 / 288.15), 9);
+  expect(trueOverIndicated(10_000, 10) / trueOverIndicated(10_000)).toBeCloseTo(
+    Math.sqrt(278.34 / 268.34),
+    4,
+  );
 });

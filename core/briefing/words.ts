@@ -1,0 +1,48 @@
+import { decimal } from '../facility/wording.ts';
+import { dayAndClock } from '../report/plain-words.ts';
+import { readingFeet } from '../report/reading-feet.ts';
+import { whole } from '../units/whole.ts';
+import type { BriefedGates, Briefing } from './briefing.ts';
+
+/** To be filled in by hand. */
+export const BLANK = '________';
+
+export const DATUM_WORDS: Readonly<Record<BriefedGates['datum'], string>> = {
+  airport: 'airport',
+  'touchdown-zone': 'touchdown zone',
+  threshold: 'threshold',
+};
+
+/** What every page of the sheet is marked with. */
+export function briefingMark({ enteredBy, enteredOn }: Pick<Briefing, 'enteredBy' | 'enteredOn'>): string {
+  const day = enteredOn === null ? BLANK : dayAndClock(`${enteredOn}T00:00:00Z`).day;
+  return `Training aid. Data entered by ${enteredBy ?? BLANK}, of ${day}. Not for navigation. Use the current chart.`;
+}
+
+/** "Petrelholm ILS 07, IZPE, 110.95 MHz". */
+export function facilityWords({ facility: { name, ident, frequencyMHz } }: Briefing): string {
+  const radio = [ident, frequencyMHz === null ? null : `${frequencyMHz.toFixed(2)} MHz`];
+  return [name.trim(), ...radio.filter((part) => part !== null)].join(', ');
+}
+
+/** "−12 °C". */
+export function temperatureWords(temperatureC: number): string {
+  return `${decimal(temperatureC).replace('-', '−')} °C`;
+}
+
+/** What the altimeter shows in that air; null where no temperature is known. */
+export function altimeterWords(altimeterFt: number | null, temperatureC: number | null): string | null {
+  if (altimeterFt === null || temperatureC === null) return null;
+  return `the altimeter shows ${readingFeet(altimeterFt)} ft at ${temperatureWords(temperatureC)}`;
+}
+
+/** "0.47 NM". */
+export function distanceWords(distanceNm: number): string {
+  return `${distanceNm.toFixed(2)} NM`;
+}
+
+/** What there is to climb to, and where to find the rest when nothing was entered. */
+export function missedApproachHead({ missedApproach: { climbToFt, steps } }: Briefing): string {
+  if (climbToFt === null && steps.length === 0) return 'Missed approach: not entered, see the current chart';
+  return climbToFt === null ? 'Missed approach' : `Missed approach: climb to ${whole(climbToFt)} ft`;
+}
