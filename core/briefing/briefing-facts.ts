@@ -2,7 +2,7 @@ import { bearingWords, decimal, variationWords } from '../facility/wording.ts';
 import { readingFeet, roundTo } from '../report/reading-feet.ts';
 import { whole } from '../units/whole.ts';
 import type { BriefedFix, Briefing } from './briefing.ts';
-import { altimeterWords, BLANK, DATUM_WORDS, distanceWords } from './words.ts';
+import { altimeterWords, BLANK, DATUM_WORDS } from './words.ts';
 
 /** One thing to be briefed: what, how much, and what goes with it. */
 export interface BriefingFact {
@@ -96,7 +96,7 @@ function decisionFact({ decision }: Briefing): BriefingFact {
   return {
     label,
     value: `${whole(altitudeFt)} ft`,
-    remark: `${whole(aboveTouchdownZoneFt)} ft above the touchdown zone; on the path at ${distanceWords(distanceNm)}`,
+    remark: `${whole(aboveTouchdownZoneFt)} ft above the touchdown zone; on the path at ${distanceNm.toFixed(2)} NM`,
   };
 }
 

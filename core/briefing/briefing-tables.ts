@@ -1,7 +1,7 @@
 import { readingFeet, roundTo } from '../report/reading-feet.ts';
 import { whole } from '../units/whole.ts';
 import type { Briefing } from './briefing.ts';
-import { distanceWords, temperatureWords } from './words.ts';
+import { temperatureWords } from './words.ts';
 
 /** A table of the sheet, for text and page alike. */
 export interface BriefingTable {
@@ -57,9 +57,7 @@ export function needleTable({ needles: { dots, places, rows } }: Briefing): Brie
   return {
     title: `What the needles mean, in feet: parts of full scale, which is ${dots} dots`,
     corner: 'To the threshold',
-    columns: places.map(({ distanceNm, isDecision }) =>
-      isDecision ? `decision, ${distanceWords(distanceNm)}` : `${distanceNm} NM`,
-    ),
+    columns: places.map(({ distanceNm, isDecision }) => (isDecision ? 'at decision' : `${distanceNm} NM`)),
     asked: null,
     rows: [...needle('Localizer', 'localizerFt'), ...needle('Glidepath', 'glidepathFt')],
   };

@@ -36,11 +36,6 @@ export function altimeterWords(altimeterFt: number | null, temperatureC: number 
   return `the altimeter shows ${readingFeet(altimeterFt)} ft at ${temperatureWords(temperatureC)}`;
 }
 
-/** "0.47 NM". */
-export function distanceWords(distanceNm: number): string {
-  return `${distanceNm.toFixed(2)} NM`;
-}
-
 /** What there is to climb to, and where to find the rest when nothing was entered. */
 export function missedApproachHead({ missedApproach: { climbToFt, steps } }: Briefing): string {
   if (climbToFt === null && steps.length === 0) return 'Missed approach: not entered, see the current chart';

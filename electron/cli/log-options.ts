@@ -104,7 +104,7 @@ function unitsOf(texts: readonly string[]): Outcome<Record<string, string>> {
 const INCHES_BELOW = 40;
 const SETTING_HPA = { min: 950, max: 1060 };
 const SETTING_INHG = { min: 28, max: 31.3 };
-const TEMPERATURE_C = { min: -60, max: 60 };
+export const TEMPERATURE_C = { min: -60, max: 60 };
 
 function settingHpa(text: string | undefined): Outcome<number | null> {
   const inInches = Number(text) < INCHES_BELOW;

@@ -3,6 +3,7 @@ import { EXIT, type Command, type ExitStatus, type Output } from './command.ts';
 import { app } from './app.ts';
 import { assign } from './assign.ts';
 import { backup } from './backup.ts';
+import { brief } from './brief.ts';
 import { check } from './check.ts';
 import { debrief } from './debrief.ts';
 import { deleteStudent } from './delete.ts';
@@ -25,6 +26,7 @@ const COMMANDS: readonly Command[] = [
   deviations,
   inspect,
   facility,
+  brief,
   app,
   roster,
   importLogs,

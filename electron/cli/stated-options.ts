@@ -13,8 +13,8 @@ import { numberOf } from './number-of.ts';
 
 const YES_NO = ['yes', 'no'] as const;
 /** Speeds of aircraft that fly an ILS, and altitudes that one is assigned. */
-const SPEED_KT = { min: 30, max: 400 };
-const ALTITUDE_FT = { min: -1500, max: 30_000 };
+export const SPEED_KT = { min: 30, max: 400 };
+export const ALTITUDE_FT = { min: -1500, max: 30_000 };
 /** Nobody flies an ILS in more. Ours. */
 const STRONGEST_WIND_KT = 100;
 
@@ -97,7 +97,7 @@ function allOf<T>(texts: readonly string[], read: (text: string) => Outcome<T>):
 }
 
 /** As in a weather report: true, not the tower's magnetic. 360 and 0 are both north. */
-function windOf(text: string | undefined): Outcome<StatedWind | null> {
+export function windOf(text: string | undefined): Outcome<StatedWind | null> {
   if (text === undefined) return usable(null);
   const [, from, speed] = /^(\d{1,3}(?:\.\d+)?)\/(\d{1,3}(?:\.\d+)?)$/.exec(text) ?? [];
   const wind = { fromTrueDeg: Number(from), speedKt: Number(speed) };

@@ -63,6 +63,7 @@ const PRINTED = [
   'renderer/tables/',
   'renderer/progress-page/',
   'renderer/plots/',
+  'renderer/briefing/',
 ];
 const isPrinted = (path: string) => PRINTED.some((room) => path.startsWith(room));
 

@@ -134,6 +134,6 @@ describe('the sheet as text', () => {
     const five = briefingText(briefed(FULL, { dots: 5 }));
     expect(line('Localizer ⅕, one dot', five)).not.toBe('');
     expect(line('Localizer ½', five)).not.toContain('one dot');
-    expect(line('To the threshold')).toMatch(/5 NM\s+3 NM\s+1 NM\s+decision, 0\.\d\d NM$/);
+    expect(line('To the threshold')).toMatch(/5 NM\s+3 NM\s+1 NM\s+at decision$/);
   });
 });

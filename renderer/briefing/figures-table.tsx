@@ -1,0 +1,34 @@
+import type { BriefingTable } from '../../core/briefing/briefing-tables.ts';
+
+/** A table of figures; the column that was asked for stands out. */
+export function FiguresTable({ table }: { readonly table: BriefingTable }) {
+  const { title, corner, columns, asked, rows } = table;
+  const look = (column: number) => (column === asked ? 'number asked' : 'number');
+  return (
+    <table>
+      <caption>{title}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{corner}</th>
+          {columns.map((words, column) => (
+            <th key={words} scope="col" className={look(column)}>
+              {words}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ label, cells }) => (
+          <tr key={label}>
+            <th scope="row">{label}</th>
+            {cells.map((words, column) => (
+              <td key={columns[column]} className={look(column)}>
+                {words}
+              </td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
