@@ -4,6 +4,7 @@ import { CAUTIONS } from '../core/debrief/cautions.ts';
 import type { AppState, View } from './state/app-state.ts';
 import type { Session } from './state/session.ts';
 import {
+  BriefView,
   FacilitiesView,
   fetchLaterViews,
   FlightView,
@@ -62,6 +63,7 @@ interface Props {
 function Shown({ state, session }: Props) {
   const flight = state.flights.find(({ id }) => id === state.flightId);
   if (state.view === 'facilities') return <FacilitiesView state={state} session={session} />;
+  if (state.view === 'brief') return <BriefView state={state} session={session} />;
   if (state.view === 'standards') return <StandardsView state={state} session={session} />;
   if (state.view === 'library') return <LibraryView state={state} session={session} />;
   if (state.view === 'lesson' && state.lessonId !== null)
@@ -79,6 +81,7 @@ const PLACES: readonly (readonly [View, string])[] = [
   ['library', 'Flights'],
   ['progress', 'Progress'],
   ['facilities', 'Facilities'],
+  ['brief', 'Brief'],
   ['standards', 'Standards'],
 ];
 

@@ -6,6 +6,10 @@ import { BriefingSheet } from './briefing-sheet.tsx';
 
 /** The sheet as a page of its own, to be printed on that paper. */
 export function briefingHtml(briefing: Briefing, paper: Paper): string {
-  const body = <BriefingSheet briefing={briefing} paper={paper} />;
+  const body = (
+    <main>
+      <BriefingSheet briefing={briefing} paper={paper} />
+    </main>
+  );
   return pageHtml(`Briefing: ${briefing.facility.name}`, styles, body);
 }

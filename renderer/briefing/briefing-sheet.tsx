@@ -14,7 +14,7 @@ import { unbroken } from './unbroken.ts';
 /** The sheet of one approach. What it is marked with stands behind it, and on paper at the foot of every page. */
 export function BriefingSheet({ briefing, paper }: { readonly briefing: Briefing; readonly paper: Paper }) {
   return (
-    <main className={`briefing ${paper}`}>
+    <div className={`briefing ${paper}`}>
       <article>
         <h1>{facilityWords(briefing)}</h1>
         <dl className="briefing-facts">
@@ -39,6 +39,6 @@ export function BriefingSheet({ briefing, paper }: { readonly briefing: Briefing
       <footer className="mark">
         <p>{briefingMark(briefing)}</p>
       </footer>
-    </main>
+    </div>
   );
 }

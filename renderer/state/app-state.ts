@@ -1,3 +1,5 @@
+import type { StatedWind } from '../../core/approach/estimated-airspeed.ts';
+import type { Paper } from '../../core/briefing/papers.ts';
 import type { Debrief } from '../../core/debrief/debrief.ts';
 import type { Heights } from '../../core/debrief/heights.ts';
 import type { Issue } from '../../core/issue/issue.ts';
@@ -108,7 +110,7 @@ export interface StandardEntry extends StandardText {
 }
 
 export type View =
-  'start' | 'flight' | 'library' | 'lesson' | 'progress' | 'student' | 'facilities' | 'standards';
+  'start' | 'flight' | 'library' | 'lesson' | 'progress' | 'student' | 'facilities' | 'brief' | 'standards';
 
 /** How far bringing in has come, and what became of the logs so far. */
 export interface Bringing {
@@ -132,6 +134,23 @@ interface LibraryState {
   readonly bringing: Bringing | null;
 }
 
+/** What is typed for the briefing sheet; null where nothing is. */
+export interface BriefTyped {
+  readonly facilityId: string | null;
+  readonly studentId: string | null;
+  readonly groundspeedKt: number | null;
+  readonly airspeedKt: number | null;
+  readonly wind: StatedWind | null;
+  readonly temperatureC: number | null;
+  readonly decisionAltitudeFt: number | null;
+  readonly decisionAltitudeAgainFt: number | null;
+  readonly objective: string | null;
+  readonly enteredBy: string | null;
+  /** `YYYY-MM-DD`. */
+  readonly enteredOn: string | null;
+  readonly paper: Paper;
+}
+
 export interface AppState {
   readonly view: View;
   readonly samples: readonly Sample[];
@@ -148,6 +167,7 @@ export interface AppState {
   readonly library: LibraryState;
   /** The facility that is looked at. */
   readonly facilityId: string | null;
+  readonly brief: BriefTyped;
   readonly notes: Notes;
   /** Logs of which the host keeps a copy; null until it was asked. */
   readonly kept: readonly string[] | null;
@@ -172,6 +192,20 @@ export const AT_START: AppState = {
   },
   library: { overview: null, changes: 0, bringing: null },
   facilityId: null,
+  brief: {
+    facilityId: null,
+    studentId: null,
+    groundspeedKt: null,
+    airspeedKt: null,
+    wind: null,
+    temperatureC: null,
+    decisionAltitudeFt: null,
+    decisionAltitudeAgainFt: null,
+    objective: null,
+    enteredBy: null,
+    enteredOn: null,
+    paper: 'a5',
+  },
   notes: NO_NOTES,
   kept: null,
   notices: [],
@@ -185,6 +219,7 @@ export type Action =
   | { readonly do: 'facilities'; readonly facilities: readonly FacilityEntry[] }
   | { readonly do: 'standards'; readonly standards: readonly StandardEntry[] }
   | { readonly do: 'look-at'; readonly facilityId: string }
+  | { readonly do: 'brief'; readonly brief: Partial<BriefTyped> }
   | { readonly do: 'lesson'; readonly lessonId: string }
   | { readonly do: 'student'; readonly studentId: string }
   | { readonly do: 'school'; readonly school: SchoolAsked }
@@ -219,6 +254,8 @@ export function reduce(state: AppState, action: Action): AppState {
       return { ...state, standards: action.standards };
     case 'look-at':
       return { ...state, facilityId: action.facilityId };
+    case 'brief':
+      return { ...state, brief: { ...state.brief, ...action.brief } };
     case 'lesson':
       return { ...state, view: 'lesson', lessonId: action.lessonId };
     case 'student':

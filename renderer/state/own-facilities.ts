@@ -1,7 +1,7 @@
 import { whole } from '../../core/units/whole.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import { OWN_FACILITIES } from '../../electron/bridge/own-facilities-bounds.ts';
-import type { FacilityReading, FacilityText } from '../worker/protocol.ts';
+import type { AskedBriefing, BriefingMade, FacilityReading, FacilityText } from '../worker/protocol.ts';
 import type { FacilityEntry, Flight } from './app-state.ts';
 import { withDraft } from './drafts.ts';
 import { loadFacilities } from './load-facilities.ts';
@@ -61,6 +61,12 @@ export class OwnFacilities {
   readonly read = async (text: string): Promise<FacilityReading | null> => {
     const done = await this.#parts.analyst.start('facilities', { facilities: [{ id: '', text }] }).done;
     return done.kind === 'done' ? done.value[0]! : null;
+  };
+
+  /** What is briefed of one; null where it cannot be used, which its own page says. */
+  readonly brief = async (asked: AskedBriefing): Promise<BriefingMade | null> => {
+    const done = await this.#parts.analyst.start('brief', asked).done;
+    return done.kind === 'done' ? done.value : null;
   };
 
   /** Keeps what a file holds, whether it can be used already or not; null where it cannot be kept. */

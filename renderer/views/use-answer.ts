@@ -20,11 +20,11 @@ export interface Answered<T> {
 
 /**
  * What the host answers, asked for anew whenever the question is another or `changes` counts a change. What it answered
- * last stays until there is something newer.
+ * last stays until there is something newer; where nothing is asked, by null, there is no answer.
  */
 export function useAnswer<N extends CallName>(
   name: N,
-  input: Input<N>,
+  input: Input<N> | null,
   changes: number,
 ): Answered<Output<N>> {
   const [answer, setAnswer] = useState<Output<N> | null>(null);
@@ -35,7 +35,13 @@ export function useAnswer<N extends CallName>(
   const question = JSON.stringify(input);
   useEffect(() => {
     let isLate = false;
-    call(name, JSON.parse(question) as Input<N>).then(
+    const next = JSON.parse(question) as Input<N> | null;
+    if (next === null) {
+      setAnswer(null);
+      setProblem(null);
+      return undefined;
+    }
+    call(name, next).then(
       (given) => {
         if (isLate) return;
         setAnswer(given);

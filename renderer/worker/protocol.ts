@@ -1,3 +1,4 @@
+import type { Briefing, BriefingAsked } from '../../core/briefing/briefing.ts';
 import type { Debrief } from '../../core/debrief/debrief.ts';
 import type { Heights } from '../../core/debrief/heights.ts';
 import type { PlanProperties } from '../../core/facility/plan-shapes.ts';
@@ -97,6 +98,19 @@ export interface PlanOutline {
   readonly points: readonly (readonly [lonDeg: number, latDeg: number])[];
 }
 
+/** A facility to be briefed, with its decision altitude as it was typed, and typed again. */
+export interface AskedBriefing {
+  readonly facility: FacilityText;
+  readonly asked: Omit<BriefingAsked, 'decisionAltitudeFt'>;
+  readonly decisionAltitudesFt: readonly [first: number | null, again: number | null];
+}
+
+export interface BriefingMade {
+  readonly briefing: Briefing;
+  /** Why the decision altitude that was typed is not on it; null where it is, or where none was typed. */
+  readonly decisionProblem: Issue | null;
+}
+
 /** A log to be read: its bytes, and the hash of them, which the page has taken to know it again. */
 export interface ReadLog {
   readonly log: string;
@@ -124,6 +138,7 @@ interface Work {
   handOver: { in: AskedDebrief; out: HandOver };
   save: { in: AskedDebrief & { what: Saved; approach: number; dots: Dots }; out: SavedFile };
   facilities: { in: { facilities: readonly FacilityText[] }; out: readonly FacilityReading[] };
+  brief: { in: AskedBriefing; out: BriefingMade };
   standards: { in: { standards: readonly StandardText[] }; out: readonly StandardReading[] };
   /** A copy of what was read. */
   bytes: { in: { log: string }; out: ArrayBuffer };

@@ -8,6 +8,7 @@ import type { Job as Progress } from '../../core/log/log.ts';
 import { debriefText } from '../../core/report/debrief-text.ts';
 import { inspection } from '../../core/report/inspection.ts';
 import { sheetsOf } from '../../core/sheet/sheet-of.ts';
+import { briefingMade } from './brief-job.ts';
 import { composedOf } from './composed-of.ts';
 import { readingOf } from './facility-reading.ts';
 import { KeptLogs } from './kept-logs.ts';
@@ -51,6 +52,7 @@ const DOING: Doing = {
   // The magnetic model wants a year, and a facility alone has none but today's.
   facilities: async ({ facilities }) =>
     usable(facilities.map((facility) => readingOf(facility, decimalYear(Date.now() / 1000)))),
+  brief: async (input) => briefingMade(input, decimalYear(Date.now() / 1000)),
   standards: async ({ standards }) => usable(standards.map(standardReading)),
   bytes: async ({ log }) => usable(logs.bytes(log)),
   async forget({ log }) {

@@ -104,6 +104,17 @@ describe('the state of the page', () => {
     expect(state.school).toEqual(school);
   });
 
+  it('keeps what was typed for a briefing when the view is left', () => {
+    const state = after(
+      { do: 'brief', brief: { groundspeedKt: 90 } },
+      { do: 'brief', brief: { objective: 'steady needles' } },
+      { do: 'show', view: 'start' },
+      { do: 'show', view: 'brief' },
+    );
+    expect(state.view).toBe('brief');
+    expect(state.brief).toEqual({ ...AT_START.brief, groundspeedKt: 90, objective: 'steady needles' });
+  });
+
   it('keeps every notice until it is put away', () => {
     const told = after({ do: 'notice', message: 'one' }, { do: 'notice', message: 'two' });
     expect(told.notices).toEqual(['one', 'two']);

@@ -40,7 +40,7 @@ describe('halfdot brief', () => {
   it.each(['a5', 'half-letter'])('makes one page without a script, to be printed on %s', async (paper) => {
     const { answer } = await brief(...TWICE, '--paper', paper, '--format', 'html');
     expect(answer).toMatch(/^<!doctype html>\n<html lang="en">/);
-    expect(answer).toContain(`<main class="briefing ${paper}">`);
+    expect(answer).toContain(`<div class="briefing ${paper}">`);
     expect(answer).toContain('Not for navigation. Use the current chart.');
     expect(answer).toContain('<strong>240\u00A0ft</strong>');
     expect(answer).not.toMatch(/<script|<link|<img|https?:|javascript:/i);
