@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, rmSync, statSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { execFileSync } from 'node:child_process';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -14,6 +14,8 @@ import { optionsOf } from './samples/sample-options.ts';
  * as it is said to be here, whatever screen there is.
  */
 const MOST_BYTES = 200_000;
+/** Of a page that a command writes. */
+const MOST_TEXT_BYTES = 10_000_000;
 const PICTURES = 'docs';
 
 const folder = mkdtempSync(join(tmpdir(), 'halfdot-'));
@@ -23,6 +25,7 @@ try {
   await picture('went-around.csv', 'sheet.png', { width: 1040, height: 900, only: 'svg.sheet' });
   await picture('first-approach.csv', 'hand-over.png', { width: 860, height: 980, only: null });
   await progressPicture('progress.png', { width: 1180, height: 900 });
+  await briefPicture('brief.png', { width: 700, height: 900, only: '.briefing' });
 } finally {
   await browser.close();
   rmSync(folder, { recursive: true });
@@ -55,14 +58,29 @@ async function progressPicture(name: string, viewport: { width: number; height: 
   await app.stop();
 }
 
-async function picture(sample: string, name: string, { width, height, only }: Size): Promise<void> {
+async function picture(sample: string, name: string, size: Size): Promise<void> {
+  const words = ['--facility', 'samples/petrelholm-ils-07.json', ...optionsOf(sample)];
+  await pagePicture(['debrief', join('samples', sample), ...words], name, size);
+}
+
+/** A briefing sheet. */
+async function briefPicture(name: string, size: Size): Promise<void> {
+  const flight = ['--groundspeed', '85', '--airspeed', '95', '--wind', '080/12', '--temperature', '-12'];
+  const decision = ['--decision-altitude', '240', '--decision-altitude-again', '240'];
+  const entered = ['--entered-by', 'Hazel Wren', '--entered-on', '2026-03-01'];
+  const lesson = ['--objective', 'Both needles within half scale from the fix to decision altitude.'];
+  const facility = ['--facility', 'samples/petrelholm-ils-07.json'];
+  await pagePicture(['brief', ...facility, ...flight, ...decision, ...entered, ...lesson], name, size);
+}
+
+/** The page that a command writes. */
+async function pagePicture(words: string[], name: string, { width, height, only }: Size): Promise<void> {
   const file = join(folder, `${name}.html`);
-  const words = ['--facility', 'samples/petrelholm-ils-07.json', ...optionsOf(sample), '--format', 'html'];
-  execFileSync(
-    process.execPath,
-    ['dist/halfdot.js', 'debrief', join('samples', sample), ...words, '--out', file],
-    { stdio: ['ignore', 'inherit', 'ignore'] },
-  );
+  const text = execFileSync(process.execPath, ['dist/halfdot.js', ...words, '--format', 'html'], {
+    stdio: ['ignore', 'pipe', 'ignore'],
+    maxBuffer: MOST_TEXT_BYTES,
+  });
+  writeFileSync(file, text);
   const context = await browser.newContext({
     viewport: { width, height },
     deviceScaleFactor: 1,
