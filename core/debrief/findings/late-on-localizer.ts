@@ -75,7 +75,8 @@ function find(asked: Asked): Found | null {
     side: side === 1 ? -1 : 1,
   });
   const evidence = { overshootFullScale: peak.value, distanceNm: distanceNmAt(asked, peak.s) };
-  return { startS: crossedS, endS: backS ?? approach.endS, evidence };
+  // The sheet begins where the localizer is alive.
+  return { startS: Math.max(crossedS, approach.startS), endS: backS ?? approach.endS, evidence };
 }
 
 /** The first moment of a span at which the localizer was well off to a side. */

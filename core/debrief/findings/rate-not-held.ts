@@ -29,6 +29,8 @@ export const RATE_NOT_HELD: FindingRule = {
   coveredBy: [
     'unstable-and-continued',
     'ducked-below-path',
+    'missed-sank',
+    'missed-late',
     'levelled-near-minimums',
     'from-above',
     'descended-late',
