@@ -20,6 +20,7 @@ const LARGE = {
     'below 1,000 ft the beam is half as wide (common practice, no source)',
   ),
   lowFt: threshold(1000, 'ft above the touchdown zone', 'as the instrument gate'),
+  unrest: threshold(1, 'degree more', 'what bumps make of a heading that is held (measured)'),
   lasts: threshold(4, 's', 'shorter is a gust, or a heading passed through (ours)'),
 };
 
@@ -69,21 +70,26 @@ interface Cut {
   allowedDeg: number;
 }
 
+/** Cuts towards the course that are larger than where they began allows, and for how long they were. */
 function cutsIn(asked: Asked, { timeS, value }: Polyline): Cut[] {
   const needle = needleColumn(asked, 'localizer');
   const cuts: Cut[] = [];
+  let allowedDeg: number | null = null;
   let cut: Cut | null = null;
   for (const [i, s] of timeS.entries()) {
-    const allowedDeg = heightFtAt(asked, s) < LARGE.lowFt.value ? LARGE.low.value : LARGE.onFinal.value;
     const deg = value[i]!;
     // Away from the course it is no correction.
-    const isBack = deg * valueAtMoment(asked, needle, s) < 0;
-    const isOver = isBack && Math.abs(deg) > allowedDeg;
-    if (isOver && cut !== null && Math.sign(cut.cutDeg) === Math.sign(deg)) {
-      cut.endS = s;
-      if (Math.abs(deg) > Math.abs(cut.cutDeg)) cut.cutDeg = deg;
-    } else if (isOver) cuts.push((cut = { startS: s, endS: s, cutDeg: deg, allowedDeg }));
-    else cut = null;
+    const isBack = deg * valueAtMoment(asked, needle, s) < 0 && Math.abs(deg) > LARGE.low.value;
+    // A cut that began higher up may be taken off below.
+    if (!isBack) allowedDeg = null;
+    else allowedDeg ??= heightFtAt(asked, s) < LARGE.lowFt.value ? LARGE.low.value : LARGE.onFinal.value;
+    const isOver = allowedDeg !== null && Math.abs(deg) > allowedDeg + LARGE.unrest.value;
+    if (isOver && cut === null)
+      cuts.push((cut = { startS: s, endS: s, cutDeg: deg, allowedDeg: allowedDeg! }));
+    else if (isOver) {
+      cut!.endS = s;
+      if (Math.abs(deg) > Math.abs(cut!.cutDeg)) cut!.cutDeg = deg;
+    } else cut = null;
   }
   return cuts.filter(({ startS, endS }) => endS - startS >= LARGE.lasts.value);
 }

@@ -78,7 +78,8 @@ function driftIn(asked: Asked, spell: Spell, crosswindKt: number): Found | null 
   if (driftDeg < THRESHOLDS.share.value * wholeDriftDeg) return null;
   const lastsS = span.endS - span.startS;
   return {
-    ...span,
+    startS: span.startS,
+    endS: spell.endS,
     evidence: { crosswindKt, driftDeg, wholeDriftDeg, peakFullScale: spell.peakFullScale, lastsS },
   };
 }

@@ -72,16 +72,16 @@ export const correctionsTooLate: Mistaken = (flight, random) => ({
         toFullScale: 0.1,
         cutDeg: 7,
         strayDeg: 6,
-        waitS: between(random, 22, 30),
+        waitS: between(random, 25, 33),
       }),
     }),
-    beamTo(flight.minimumsFt, gentle(4)),
+    beamTo(flight.minimumsFt, gentle(5)),
   ],
 });
 
 /** Settles beside the course and stays there. */
 export const correctionsTooFew: Mistaken = (flight, random) => {
-  const aim = (flight.join.from === 'left' ? -1 : 1) * between(random, 0.6, 0.68);
+  const aim = (flight.join.from === 'left' ? -1 : 1) * between(random, 0.54, 0.6);
   const beside = { lateral: localizer(aim) };
   const [level] = flight.level;
   return {
@@ -90,7 +90,7 @@ export const correctionsTooFew: Mistaken = (flight, random) => {
       { ...level!, until: after(75) },
       { ...level!, ...beside },
     ],
-    lower: [beamTo(flight.fieldFt + 950, beside), beamTo(flight.minimumsFt, gentle(2.5))],
+    lower: [beamTo(flight.fieldFt + 1100, beside), beamTo(flight.minimumsFt, gentle(3.5))],
   };
 };
 
@@ -100,7 +100,7 @@ export const drifting: Mistaken = (flight, random) => {
   const { courseMagneticDeg } = flight.facility.localizer;
   const fromTrueDeg =
     courseMagneticDeg + flight.facility.magneticVariationDeg + side * between(random, 60, 90);
-  const speedKt = between(random, 9, 14);
+  const speedKt = between(random, 11, 15);
   return {
     ...flight,
     wind: {

@@ -38,7 +38,8 @@ export const MISTAKES: Readonly<Record<string, Mistake>> = {
   'speed-decaying': mistake(path.speedDecaying, 'path', ['rate-not-held']),
   'rate-not-held': mistake(path.rateNotHeld, 'path'),
   'late-on-localizer': mistake(localizer.lateOnLocalizer, 'join'),
-  'hunting-localizer': mistake(localizer.huntingLocalizer, 'final'),
+  // Every swing of it is a cut too large.
+  'hunting-localizer': mistake(localizer.huntingLocalizer, 'final', ['corrections-too-large']),
   drifting: mistake(localizer.drifting, 'final'),
   'corrections-too-few': mistake(localizer.correctionsTooFew, 'final'),
   'corrections-too-late': mistake(localizer.correctionsTooLate, 'final'),
