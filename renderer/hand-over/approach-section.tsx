@@ -38,8 +38,8 @@ export function ApproachSection({ approach, sheet, log, id, dots }: Props) {
           <strong>Check the facility first.</strong> {message} {tip}
         </p>
       ))}
-      <FindingsSection approach={approach} />
       <PrintedSheet sheet={sheet} id={id} dots={dots} />
+      <FindingsSection approach={approach} />
       <CriteriaTable approach={approach} dots={dots} />
       <StabilityTable gates={approach.stability} />
       <EventTable approach={approach} log={log} dots={dots} />
