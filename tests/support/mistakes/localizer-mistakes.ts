@@ -3,7 +3,7 @@ import type { Lateral } from '../flight/cockpit.ts';
 import { after, belowIndicated, either } from '../flight/moments.ts';
 import { heading, localizer, track } from '../flight/steering.ts';
 import { beamTo, gentle, HUNTER } from './parts.ts';
-import { among, between, type Mistaken } from './practice-flight.ts';
+import { among, between, type Mistaken, type PracticeFlight } from './practice-flight.ts';
 
 /** Turns only when the course has been crossed. */
 export const lateOnLocalizer: Mistaken = (flight, random) => ({
@@ -79,13 +79,26 @@ export const correctionsTooLate: Mistaken = (flight, random) => ({
   ],
 });
 
-/** Settles beside the course and stays there. */
+/** The same wind, or its mirror image, so that it comes from a side of the course: 1 right, −1 left. */
+function upwindOf({ facility }: PracticeFlight, fromTrueDeg: number, side: number): number {
+  const ahead = facility.localizer.courseMagneticDeg + facility.magneticVariationDeg;
+  return ahead + side * Math.abs(wrap180(fromTrueDeg - ahead));
+}
+
+/** Settles beside the course, where the wind comes from, and stays there. */
 export const correctionsTooFew: Mistaken = (flight, random) => {
   const aim = (flight.join.from === 'left' ? -1 : 1) * between(random, 0.54, 0.6);
   const beside = { lateral: localizer(aim) };
+  const { surface, at2000Ft } = flight.wind;
+  const turned = (fromTrueDeg: number) => upwindOf(flight, fromTrueDeg, Math.sign(aim));
   const [level] = flight.level;
   return {
     ...flight,
+    wind: {
+      ...flight.wind,
+      surface: { ...surface, fromTrueDeg: turned(surface.fromTrueDeg) },
+      at2000Ft: { ...at2000Ft, fromTrueDeg: turned(at2000Ft.fromTrueDeg) },
+    },
     level: [
       { ...level!, until: after(75) },
       { ...level!, ...beside },
