@@ -42,7 +42,6 @@ async function type(label: string, text: string): Promise<void> {
 
 /** Goals that were agreed with the student, as the app keeps them. */
 async function agreeOnGoals(): Promise<void> {
-  await press('Start');
   await page().getByLabel('Open a student').selectOption('Rowan Teal');
   for (const goal of GOALS) {
     await page().getByLabel('Agree on a goal').fill(goal);
