@@ -99,7 +99,7 @@ function once<T>(make: () => T): () => T {
 export interface Tolerance {
   /** Of numbers, by the path of their names and their size, which is 1 at least. */
   readonly number: (path: string, size: number) => number;
-  readonly seconds: number;
+  readonly seconds: (path: string) => number;
 }
 
 const UTC = /^\d{4}-\d\d-\d\dT.*Z$/;
@@ -111,7 +111,7 @@ export function differences(a: unknown, b: unknown, tolerance: Tolerance, path =
       ? []
       : [`${path}: ${a} | ${b}`];
   if (typeof a === 'string' && typeof b === 'string' && UTC.test(a) && UTC.test(b))
-    return Math.abs(Date.parse(a) - Date.parse(b)) / 1000 <= tolerance.seconds
+    return Math.abs(Date.parse(a) - Date.parse(b)) / 1000 <= tolerance.seconds(path)
       ? []
       : [`${path}: ${a} | ${b}`];
   if (a === null || b === null || typeof a !== 'object' || typeof b !== 'object')
