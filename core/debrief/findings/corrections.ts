@@ -103,7 +103,7 @@ function smoothed(part: Polyline): Polyline {
 
 const LATE = {
   leaving: threshold(0.25, 'of full scale', 'where a correction is due (design, section 8)'),
-  delay: threshold(12, 's', 'a tidy pilot turns within 8 (measured); a look and a turn take 5'),
+  delay: threshold(12, 's', 'a look and a turn take 5 or 6, and twice that is late (ours)'),
 };
 
 /** Watched the needle go. */

@@ -9,7 +9,7 @@ const THRESHOLDS = {
   below: threshold(
     0.4,
     'of full scale',
-    'a tidy pilot begins at 0.1 to 0.2 below (measured), with half a scale for the aircraft',
+    'a descent is begun at 0.1 or 0.2 below, so that the aircraft sinks as it is met; four times that is early (ours)',
   ),
   share: threshold(0.6, 'of the needed sink', 'less closes with the path from below'),
   lasts: threshold(12, 's', 'a dip is no descent (ours)'),

@@ -15,7 +15,11 @@ const THRESHOLDS = {
     'of the needed sink',
     'the least that counts as held at the intercept (design, section 7)',
   ),
-  from: threshold(4, 's after the path was met', 'a tidy pilot sinks as needed by then (measured)'),
+  from: threshold(
+    4,
+    's after the path was met',
+    'a change of rate takes that long (ours); no tidy flight of 200 was late by it',
+  ),
   to: threshold(14, 's after the path was met', 'ten seconds, as the intercept is held (design, section 7)'),
   high: threshold(0.5, 'of full scale', 'above it the path has to be caught from above'),
 };

@@ -12,7 +12,7 @@ const THRESHOLDS = {
   swing: threshold(
     0.25,
     'of full scale from turn to turn',
-    'twice what counts as a turn: in bumps a tidy pilot shows 0.15 to 0.25 near the ground (measured)',
+    'more than what counts as a turn (0.15): near the ground a tidy needle shows up to two of those a minute in bumps (measured)',
   ),
 };
 

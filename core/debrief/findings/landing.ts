@@ -1,6 +1,17 @@
 import { momentOf } from '../../approach/flown-approach.ts';
-import { threshold, type FindingRule } from './rule.ts';
-import { feet } from './say.ts';
+import { RADIANS_PER_DEGREE } from '../../units/units.ts';
+import { whole } from '../../units/whole.ts';
+import type { Asked } from './asked.ts';
+import { threshold, type FindingRule, type Found } from './rule.ts';
+
+/** A touchdown is told no nearer than this, as where it is measured. */
+const STEP_FT = 50;
+
+const ERROR = threshold(
+  200,
+  'ft',
+  'how far from the wheels a touchdown is found where nothing floats, panel and phone (95 %, measured); a float makes it nearer',
+);
 
 const LONG = {
   zone: threshold(
@@ -8,7 +19,7 @@ const LONG = {
     'ft past the threshold, or half of a shorter runway',
     'the touchdown zone (FAA AC 91-79B, from memory); the half is ours',
   ),
-  error: threshold(350, 'ft', 'a touchdown is found within 3 s of the wheels at 65 kt (measured)'),
+  error: ERROR,
 };
 
 /** Beyond the touchdown zone. */
@@ -20,18 +31,56 @@ export const LONG_LANDING: FindingRule = {
   stoodOff: null,
   byHand: false,
   coveredBy: [],
-  find: ({ sitting, measures }) => {
-    const touchdownS = momentOf(sitting.approach, 'touchdown');
-    const pastFt = measures.touchdownDistanceFt;
-    if (touchdownS === null || pastFt === null) return null;
-    const { lengthFt } = sitting.flown.facility;
-    if (pastFt - LONG.error.value < Math.min(LONG.zone.value, lengthFt / 2)) return null;
-    return { startS: touchdownS, endS: touchdownS, evidence: { pastFt, leftFt: lengthFt - pastFt } };
+  find: (asked) => {
+    const { lengthFt } = asked.sitting.flown.facility;
+    const zoneFt = Math.min(LONG.zone.value, lengthFt / 2);
+    return landed(asked, (pastFt) => pastFt - ERROR.value > zoneFt);
   },
   text: ({ pastFt, leftFt }) =>
-    `You touched down about ${feet(pastFt!)} past the threshold, with ${feet(leftFt!)} of runway left. Past the touchdown zone a landing that floats is a ` +
-    'go-around.',
+    `You touched down about ${toStep(pastFt!)} past the threshold, with about ${toStep(leftFt!)} of runway left. Past the touchdown zone a landing that ` +
+    'floats is a go-around.',
   practise:
     'Pick the point of touchdown before the flare and a point at which you will go around, and say both on final; cross the threshold ' +
     'at the landing speed.',
 };
+
+const SHORT = {
+  from: threshold(
+    500,
+    'ft past the threshold',
+    'half of the way to where a path over the threshold at 50 ft leads (ours)',
+  ),
+  error: ERROR,
+};
+
+/** Hardly past the threshold. */
+export const SHORT_LANDING: FindingRule = {
+  id: 'short-landing',
+  kind: 'fault',
+  title: 'Landed short',
+  thresholds: SHORT,
+  stoodOff: null,
+  byHand: false,
+  coveredBy: ['ducked-below-path'],
+  find: (asked) => landed(asked, (pastFt) => pastFt + ERROR.value < SHORT.from.value),
+  text: ({ pastFt, pathFt }) =>
+    `You touched down about ${toStep(pastFt!)} past the threshold; the path leads ${toStep(pathFt!)} in. A gust or a moment of inattention ` +
+    'there, and it is the lights before the runway.',
+  practise:
+    'Keep the aiming point still in the windscreen until the flare, power on until the threshold has passed beneath. Five landings on ' +
+    'the aiming marks, none before them.',
+};
+
+function landed({ sitting, measures }: Asked, is: (pastFt: number) => boolean): Found | null {
+  const touchdownS = momentOf(sitting.approach, 'touchdown');
+  const pastFt = measures.touchdownDistanceFt;
+  if (touchdownS === null || pastFt === null || !is(pastFt)) return null;
+  const { lengthFt, thresholdCrossingHeightFt, glidepathAngleDeg } = sitting.flown.facility;
+  const pathFt = thresholdCrossingHeightFt / Math.tan(glidepathAngleDeg * RADIANS_PER_DEGREE);
+  const evidence = { pastFt, leftFt: lengthFt - pastFt, pathFt };
+  return { startS: touchdownS, endS: touchdownS, evidence };
+}
+
+function toStep(ft: number): string {
+  return `${whole(Math.round(ft / STEP_FT) * STEP_FT)} ft`;
+}

@@ -7,7 +7,7 @@ import { descentBelowS } from '../../standard/minimums.ts';
 import { neededSinkFpm } from '../../approach/glidepath-intercept.ts';
 import { criterionOf, fixAt, over, type Asked } from './asked.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
-import { seconds, singleFeet } from './say.ts';
+import { seconds, feet } from './say.ts';
 import { whole } from '../../units/whole.ts';
 
 const MINIMUMS = {
@@ -37,7 +37,7 @@ export const MISSED_LATE: FindingRule = {
     return { startS: decisionS, endS: begunS, evidence: { belowFt, lateS: begunS - decisionS } };
   },
   text: ({ belowFt, lateS }) =>
-    `The missed approach was begun ${singleFeet(belowFt!)} below decision altitude, ${seconds(lateS!)} after it was passed. The decision is made ` +
+    `The missed approach was begun ${feet(belowFt!)} below decision altitude, ${seconds(lateS!)} after it was passed. The decision is made ` +
     'at decision altitude, not on the way to see whether the runway still comes.',
   practise:
     'Brief "at minimums, nothing seen, going around" before each approach, look up 100 ft above, and start power and pitch with the ' +
@@ -92,7 +92,7 @@ export const MISSED_SANK: FindingRule = {
   coveredBy: [],
   find: findSank,
   text: ({ lostFt, lastsS }) =>
-    `You broke off the descent, and then the aircraft sank ${singleFeet(lostFt!)} more before it climbed, over ${seconds(lastsS!)}. Full power and ` +
+    `You broke off the descent, and then the aircraft sank ${feet(lostFt!)} more before it climbed, over ${seconds(lastsS!)}. Full power and ` +
     'the climb attitude come together, in one movement.',
   practise:
     'At a safe altitude: descend at the approach rate, call "going around", and lose less than 30 ft. Power, pitch, flap, trim, ' +

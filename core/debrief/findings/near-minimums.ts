@@ -4,7 +4,7 @@ import type { Span } from '../../numeric/polyline.ts';
 import { RADIANS_PER_DEGREE, FEET_PER_NM } from '../../units/units.ts';
 import { fixAt, over, reachedS, valueAtMoment, type Asked } from './asked.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
-import { singleFeet } from './say.ts';
+import { feet } from './say.ts';
 
 const THRESHOLDS = {
   from: threshold(150, 'ft above decision altitude', 'from where the runway is looked for (ours)'),
@@ -39,7 +39,7 @@ export const DUCKED_BELOW_PATH: FindingRule = {
   title: 'Ducked below the glidepath near minimums',
   find: (asked) => find(asked, -1),
   text: ({ offFt, changeFt, heightFt }) =>
-    `At ${singleFeet(heightFt!)} above the threshold you were ${singleFeet(offFt!)} below the glidepath, after leaving it by ${singleFeet(changeFt!)} with the runway near. ` +
+    `At ${feet(heightFt!)} above the threshold you were ${feet(offFt!)} below the glidepath; ${feet(changeFt!)} of that went in the last seconds, with the runway near. ` +
     'That takes the clearance away where there is least of it: keep the rate that held the path.',
   practise:
     'With the runway in sight keep power and rate as they are until the threshold, and let the instructor call the glidepath down to ' +
@@ -53,7 +53,7 @@ export const LEVELLED_NEAR_MINIMUMS: FindingRule = {
   title: 'Levelled off near minimums',
   find: (asked) => (isLowPass(asked) ? null : find(asked, 1)),
   text: ({ offFt, heightFt }) =>
-    `Near minimums you stopped the descent and were ${singleFeet(offFt!)} above the glidepath at ${singleFeet(heightFt!)} above the threshold. ` +
+    `Near minimums you stopped the descent and were ${feet(offFt!)} above the glidepath at ${feet(heightFt!)} above the threshold. ` +
     'A decision altitude is decided at, not levelled at: down the path with the runway in sight, or up.',
   practise:
     'Call "100 above" and "minimums" aloud, and answer the second with one of two words, "landing" or "going around", the hands ' +

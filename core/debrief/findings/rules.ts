@@ -5,7 +5,7 @@ import { DESCENDED_LATE } from './descended-late.ts';
 import { DRIFTING } from './drifting.ts';
 import { FROM_ABOVE } from './from-above.ts';
 import { HUNTING_GLIDEPATH, HUNTING_LOCALIZER } from './hunting.ts';
-import { LONG_LANDING } from './landing.ts';
+import { LONG_LANDING, SHORT_LANDING } from './landing.ts';
 import { LATE_ON_LOCALIZER } from './late-on-localizer.ts';
 import { CONTINUED_UNSEEN, MISSED_LATE, MISSED_SANK, MISSED_WANDERED } from './missed-approach.ts';
 import { DUCKED_BELOW_PATH, LEVELLED_NEAR_MINIMUMS } from './near-minimums.ts';
@@ -41,6 +41,7 @@ export const FINDING_RULES: readonly FindingRule[] = [
   CORRECTIONS_TOO_LATE,
   CORRECTIONS_TOO_LARGE,
   FAST_AT_GATE,
+  SHORT_LANDING,
   LONG_LANDING,
   WENT_AROUND_IN_TIME,
   STEADY_BOTH,

@@ -118,6 +118,21 @@ export const longLanding: Mistaken = (flight, random) => {
   };
 };
 
+/** Chops the power before the threshold. */
+export const shortLanding: Mistaken = (flight, random) => {
+  const fromFt = between(random, 80, 92);
+  return {
+    ...flight,
+    ...landed,
+    landing: [
+      { ...visualLanding(65), until: (c) => c.wheelsFt < fromFt },
+      { ...visualLanding(62), name: 'dropping', vertical: rate(-1000), until: (c) => c.wheelsFt < 18 },
+      visualLanding(60),
+      ...rollOutAndExit(),
+    ],
+  };
+};
+
 /** Out of limits on the way, and away at once. */
 export const wentAroundInTime: Mistaken = (flight, random) => ({
   ...flight,

@@ -45,6 +45,7 @@ export const MISTAKES: Readonly<Record<string, Mistake>> = {
   'corrections-too-late': mistake(localizer.correctionsTooLate, 'final'),
   'corrections-too-large': mistake(localizer.correctionsTooLarge, 'final'),
   'fast-at-gate': mistake(path.fastAtGate, 'final'),
+  'short-landing': mistake(low.shortLanding, 'end'),
   'long-landing': mistake(low.longLanding, 'end'),
 };
 

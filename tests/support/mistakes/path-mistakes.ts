@@ -12,16 +12,20 @@ export const fromAbove: Mistaken = (flight, random) => {
   const { distanceNm, altitudeFt } = flight.facility.finalApproachFix;
   const atNm = distanceNm + between(random, 0, 0.7);
   // Settled on the localizer about so far out, and there above the path by most of its scale.
-  const settledNm = atNm + 0.6;
+  const settledNm = atNm + 1;
   const slope = Math.tan((flight.facility.glidepath.angleDeg * Math.PI) / 180);
   const scaleFt = settledNm * FEET_PER_NM * 0.24 * slope;
-  const highFt = (settledNm - distanceNm) * FEET_PER_NM * slope + between(random, 0.75, 1) * scaleFt;
+  const highFt = (settledNm - distanceNm) * FEET_PER_NM * slope + between(random, 0.5, 0.8) * scaleFt;
   return {
     ...flight,
     join: { ...flight.join, atNm, altitudeFt: altitudeFt + highFt, angleDeg: between(random, 20, 30) },
     level: [
-      { ...levelToGlidepath(altitudeFt + highFt), name: 'onto the localizer', until: after(14) },
-      downFromAbove(between(random, 1150, 1350), between(random, -0.6, -0.4), 102),
+      {
+        ...levelToGlidepath(altitudeFt + highFt),
+        name: 'onto the localizer',
+        until: (c) => c.legS >= 14 && c.now.glidepathFullScale > 0.7,
+      },
+      downFromAbove(between(random, 1150, 1350), between(random, -0.5, -0.35), 102),
     ],
   };
 };
