@@ -76,7 +76,11 @@ const SANK = {
     'less, over 8 s, is no longer the approach: something was done',
   ),
   near: threshold(50, 'ft above decision altitude', 'as what counts as begun at minimums'),
-  lost: threshold(40, 'ft', 'a tidy go-around in a light aircraft loses 7 to 15 from there (measured)'),
+  lost: threshold(
+    40,
+    'ft',
+    'from there, or from decision altitude where that was passed later: a tidy go-around in a light aircraft loses 5 to 20 (measured)',
+  ),
 };
 
 const AROUND_S = 4;
@@ -115,12 +119,14 @@ function findSank({ sitting }: Asked): Found | null {
   const isApproach = (k: number) =>
     sinkAroundFpm(flown, timeS[k]!) >= SANK.left.value * neededSinkFpm(flown, groundspeedKt[k]!);
   while (i > 0 && timeS[i]! > approach.startS && !isApproach(i)) i--;
-  const lostFt = altitudeFt[i]! - at(flown, altitudeFt, lowestS);
+  // What is lost above decision altitude is still the approach's.
+  const startS = Math.max(timeS[i]!, momentOf(approach, 'decision-altitude') ?? -Infinity);
+  const lostFt = at(flown, altitudeFt, startS) - at(flown, altitudeFt, lowestS);
   // Higher up a sink that shrinks is no decision.
   const nearFt = (flown.facility.decisionAltitudeFt ?? -Infinity) + SANK.near.value;
   if (flown.decidingAltitudeFt[i]! - flown.error.decidingFt(i) > nearFt) return null;
   if (!(lostFt >= SANK.lost.value)) return null;
-  return { startS: timeS[i]!, endS: lowestS, evidence: { lostFt, lastsS: lowestS - timeS[i]! } };
+  return { startS, endS: lowestS, evidence: { lostFt, lastsS: lowestS - startS } };
 }
 
 /** Mean sink over the seconds around a moment: a gust is no descent. */

@@ -22,8 +22,8 @@ export const MISTAKES: Readonly<Record<string, Mistake>> = {
   'unstable-and-continued': mistake(low.unstableAndContinued, 'low', ['rate-not-held']),
   'ducked-below-path': mistake(low.ducked, 'low'),
   'continued-unseen': mistake(low.continuedUnseen, 'end'),
-  // Who sinks on begins to climb late.
-  'missed-sank': mistake(low.missedSank, 'end', ['missed-late']),
+  // Who sinks on slowly comes above the path, and begins to climb late.
+  'missed-sank': mistake(low.missedSank, 'end', ['missed-late', 'levelled-near-minimums']),
   'missed-late': mistake(low.missedLate, 'low'),
   'missed-wandered': mistake(low.missedWandered, 'end'),
   'levelled-near-minimums': mistake(low.levelled, 'low'),

@@ -27,6 +27,7 @@ const BEYOND_A_PHONE: Readonly<Record<string, number>> = {
   'rate-not-held': 0.65,
   'speed-decaying': 0,
   'fast-at-gate': 0.1,
+  'short-landing': 0.5,
 };
 
 async function flown(name: Flown, flights: number): Promise<Record<RecordedBy, Answer[]>> {
