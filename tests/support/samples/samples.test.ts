@@ -52,8 +52,8 @@ describe('the samples', () => {
   });
 
   it('have debriefs that say of every value that is not known why it is not', () => {
-    /** There is none of it, which says itself: no remark, no limit on that side, nothing stated, no tip. */
-    const NONE = /^(?:remark|allowed|tip|firstLine|lower|upper|unit|code|source|sourceStatus|grade|notGradedBecause|ident)$/;
+    /** There is none of it, which says itself: no remark, no limit on that side, nothing stated, no tip, nothing to practise. */
+    const NONE = /^(?:remark|practise|allowed|tip|firstLine|lower|upper|unit|code|source|sourceStatus|grade|notGradedBecause|ident)$/;
     const silent = new Set<string>();
     const look = (value: unknown, path: string): void => {
       if (value === null || typeof value !== 'object' || path.endsWith('.stated')) return;
