@@ -20,7 +20,8 @@ const mistake = (change: Mistaken, part: Mistake['part'], entails: readonly stri
 /** Pilots who make exactly one mistake each, by the finding that it should be answered with. */
 export const MISTAKES: Readonly<Record<string, Mistake>> = {
   'unstable-and-continued': mistake(low.unstableAndContinued, 'low', ['rate-not-held']),
-  'ducked-below-path': mistake(low.ducked, 'low'),
+  // Who ducks lands short.
+  'ducked-below-path': mistake(low.ducked, 'low', ['short-landing']),
   'continued-unseen': mistake(low.continuedUnseen, 'end'),
   // Who sinks on slowly comes above the path, and begins to climb late.
   'missed-sank': mistake(low.missedSank, 'end', ['missed-late', 'levelled-near-minimums']),

@@ -3,7 +3,10 @@ import { debriefText } from '../../../../core/report/debrief-text.ts';
 import type { Stated } from '../../../../core/standard/stated.ts';
 import { secondsOf } from '../../../../core/units/utc.ts';
 import type { Drawing } from '../../../support/flight/drawn-flight.ts';
-import { debriefOf } from '../drawn.ts';
+import { fly } from '../../../support/flight/fly.ts';
+import { PETRELHOLM } from '../../../support/samples/petrelholm.ts';
+import { straightInLanding } from '../../../support/scenarios/approaches.ts';
+import { debriefOf, debriefTruth } from '../drawn.ts';
 
 /** 40 s a mile from 8 NM: the fix is passed after 120 s, 500 ft above the touchdown zone after about 260 s. */
 const findingsOf = (drawing: Partial<Drawing>, stated: Partial<Stated> = {}) =>
@@ -56,5 +59,40 @@ describe('the findings of a flight that is drawn', () => {
     expect(block).toMatch(/^To work on\n {2}1\. 09:00:\d\d {2}Turned late onto the localizer/);
     expect(block).toContain('Practise: Fly five intercepts');
     for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
+  });
+
+  const restless: Drawing['localizerFullScale'] = ({ timeS, distanceNm }) =>
+    distanceNm < 5 && distanceNm > 2 ? 0.3 * Math.sin((2 * Math.PI * timeS) / 20) : 0;
+
+  it('say that a needle was hunted, also well within its tolerance', () => {
+    expect(faultsOf({ localizerFullScale: restless })[0]).toBe('hunting-localizer');
+  });
+
+  it('say nothing of the hand of a pilot who did not fly', () => {
+    expect(faultsOf({ localizerFullScale: restless }, { flown: 'coupled' })).toEqual([]);
+    expect(faultsOf({ glidepathFullScale: highAt500 }, { flown: 'coupled' })).toEqual([
+      'unstable-and-continued',
+    ]);
+  });
+
+  it('say nothing by a log with a fix every five seconds', () => {
+    const everyFive = { keep: (tenth: number) => tenth % 50 === 0 };
+    const [approach] = debriefOf({ localizerFullScale: through }, everyFive).approaches;
+    expect(approach!.findings).toEqual([]);
+  });
+
+  it('say nothing while the landing contradicts the facility', () => {
+    const landing = fly(straightInLanding(PETRELHOLM));
+    const [approach] = debriefTruth(landing, { highByFt: 100 }).approaches;
+    expect(approach!.issues.map(({ code }) => code)).toContain('facility-elevation');
+    expect(approach!.findings).toEqual([]);
+  });
+
+  it('hold a needle that may be off by more than the question to be where it may have been', () => {
+    const high: Drawing['glidepathFullScale'] = ({ distanceNm }) =>
+      0.7 * Math.max(0, Math.min(1, (3.4 - distanceNm) / 0.5, (distanceNm - 2) / 0.5));
+    expect(faultsOf({ glidepathFullScale: high })).toContain('rate-not-held');
+    const asPhone = debriefOf({ glidepathFullScale: high }, { receiver: 'phone' });
+    expect(asPhone.approaches[0]!.findings.filter(({ kind }) => kind === 'fault')).toEqual([]);
   });
 });
