@@ -20,7 +20,7 @@ const LARGE = {
     'below 1,000 ft the beam is half as wide (common practice, no source)',
   ),
   lowFt: threshold(1000, 'ft above the touchdown zone', 'as the instrument gate'),
-  unrest: threshold(1, 'degree more', 'what bumps make of a heading that is held (measured)'),
+  unrest: threshold(1, 'degree more', 'what bumps make of a heading that is held (ours)'),
   lasts: threshold(4, 's', 'shorter is a gust, or a heading passed through (ours)'),
 };
 

@@ -12,7 +12,7 @@ const THRESHOLDS = {
   swing: threshold(
     0.25,
     'of full scale from turn to turn',
-    'more than what counts as a turn (0.15): near the ground a tidy needle shows up to two of those a minute in bumps (measured)',
+    'more than what counts as a turn (0.15): near the ground a tidy needle shows up to three of those a minute as a phone has it (measured)',
   ),
 };
 

@@ -10,7 +10,7 @@ const STEP_FT = 50;
 const ERROR = threshold(
   200,
   'ft',
-  'how far from the wheels a touchdown is found where nothing floats, panel and phone (95 %, measured); a float makes it nearer',
+  'how far from the wheels a touchdown is found where nothing floats, on 26 tidy landings by panel and phone (measured); a float makes it nearer',
 );
 
 const LONG = {

@@ -17,7 +17,7 @@ const THRESHOLDS = {
   overshoot: threshold(
     0.5,
     'of full scale',
-    'where a needle stands off at all; a tidy turn goes 0.13 through the course at most (measured)',
+    'where a needle stands off at all; of 60 tidy turns none went more than 0.13 through the course (measured)',
   ),
   settling: threshold(
     40,

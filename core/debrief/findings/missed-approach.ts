@@ -79,7 +79,7 @@ const SANK = {
   lost: threshold(
     40,
     'ft',
-    'from there, or from decision altitude where that was passed later: a tidy go-around in a light aircraft loses 5 to 20 (measured)',
+    'from there, or from decision altitude where that was passed later: no tidy go-around of 80 lost so much (measured)',
   ),
 };
 
@@ -136,7 +136,7 @@ function sinkAroundFpm(flown: Flown, s: number): number {
 }
 
 const WANDERED = {
-  swing: threshold(10, 'degrees of track from side to side', 'a tidy climb stays within 5 (measured)'),
+  swing: threshold(10, 'degrees of track from side to side', 'no tidy climb of 80 swung so far (measured)'),
   swings: threshold(2, 'swings', 'one is a turn, which a procedure may ask for'),
   within: threshold(60, 's', 'the climb to a safe height (ours)'),
 };

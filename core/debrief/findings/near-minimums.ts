@@ -25,7 +25,6 @@ const THRESHOLDS = {
 const STOPPING_S = 3;
 
 const FROM_PATH = {
-  coveredBy: ['unstable-and-continued', 'missed-sank', 'missed-late'],
   stoodOff: null,
   byHand: false,
   kind: 'fault',
@@ -36,6 +35,7 @@ const FROM_PATH = {
 export const DUCKED_BELOW_PATH: FindingRule = {
   ...FROM_PATH,
   id: 'ducked-below-path',
+  coveredBy: ['unstable-and-continued'],
   title: 'Ducked below the glidepath near minimums',
   find: (asked) => find(asked, -1),
   text: ({ offFt, changeFt, heightFt }) =>
@@ -50,6 +50,7 @@ export const DUCKED_BELOW_PATH: FindingRule = {
 export const LEVELLED_NEAR_MINIMUMS: FindingRule = {
   ...FROM_PATH,
   id: 'levelled-near-minimums',
+  coveredBy: ['unstable-and-continued', 'missed-sank', 'missed-late'],
   title: 'Levelled off near minimums',
   find: (asked) => (isLowPass(asked) ? null : find(asked, 1)),
   text: ({ offFt, heightFt }) =>

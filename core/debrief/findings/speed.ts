@@ -6,7 +6,7 @@ import { feet, miles } from './say.ts';
 import { whole } from '../../units/whole.ts';
 
 const DECAYING = {
-  fell: threshold(8, 'kt', 'beyond a gust and the unrest of a tidy hand (measured 3)'),
+  fell: threshold(8, 'kt', 'beyond a gust and an unsteady hand (ours)'),
   below: threshold(5, 'kt below the target, where one was stated', 'slowing down to the target is no fault'),
   regained: threshold(40, 'ft towards the path', 'about half a dot at 4 NM (ours)'),
 };
