@@ -11,6 +11,8 @@ import {
 } from './asked.ts';
 import { threshold, type Evidence, type FindingRule, type Found } from './rule.ts';
 import { scaleFraction, seconds } from './say.ts';
+import { MISSED_LATE } from './missed-approach.ts';
+import { UNSTABLE_AND_CONTINUED } from './unstable-and-continued.ts';
 
 const praise = { kind: 'praise', practise: null, stoodOff: null, byHand: false } as const;
 
@@ -22,16 +24,22 @@ const SOUND = {
   ),
 };
 
+/** Faults that the decision came too late for, whenever they were. */
+const TOO_LATE = [UNSTABLE_AND_CONTINUED, MISSED_LATE];
+
 /** Away while there was still time. */
 export const WENT_AROUND_IN_TIME: FindingRule = {
   ...praise,
   id: 'went-around-in-time',
   title: 'Went around in good time',
   thresholds: SOUND,
-  coveredBy: ['unstable-and-continued', 'missed-late'],
-  find: ({ sitting, judgement }) => {
+  coveredBy: [],
+  find: (asked) => {
+    const { sitting, judgement } = asked;
     const startS = momentOf(sitting.approach, 'missed-approach-start');
     if (startS === null || judgement.soundGoAround === null || !isProven(judgement)) return null;
+    // What was continued too long before is not made good by it.
+    if (TOO_LATE.some((rule) => rule.find(asked) !== null)) return null;
     return { startS, endS: startS, evidence: {} };
   },
   text: () =>

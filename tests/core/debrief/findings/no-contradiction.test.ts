@@ -36,7 +36,8 @@ function isSpotless({ criteria, segments }: ApproachDebrief, needle: 'localizer'
 }
 /** Of final alone: what happened before it no verdict of final speaks of. */
 const isOnFinal = ({ approach: { segments }, finding }: Said): boolean =>
-  finding.fromUtc >= (segments.find(({ kind }) => kind === 'final')?.startUtc ?? '9');
+  secondsOf(finding.fromUtc) >=
+  secondsOf(segments.find(({ kind }) => kind === 'final')?.startUtc ?? '9999-01-01T00:00:00Z');
 const ruleOf = (id: string) => FINDING_RULES.find((rule) => rule.id === id)!;
 
 /** What would contradict: the finding that would, and when. */
@@ -90,7 +91,10 @@ const CONTRADICTIONS: readonly (readonly [what: string, is: (said: Said) => bool
           ? id.startsWith('hunting')
           : id === `hunting-${worked}` || (worked !== undefined && stoodOff === worked);
       });
-      return faults.some(({ fromUtc, toUtc }) => fromUtc <= finding.toUtc && toUtc >= finding.fromUtc);
+      return faults.some(
+        ({ fromUtc, toUtc }) =>
+          secondsOf(fromUtc) <= secondsOf(finding.toUtc) && secondsOf(toUtc) >= secondsOf(finding.fromUtc),
+      );
     },
   ],
   [
@@ -162,7 +166,7 @@ describe(`the findings of ${FLIGHTS} flights of chance`, () => {
   it('lie within their approach, or the minute after it', () => {
     const isElsewhere = ({ approach, finding }: Said): boolean =>
       secondsOf(finding.fromUtc) < secondsOf(approach.startUtc) - 1 ||
-      finding.toUtc < finding.fromUtc ||
+      secondsOf(finding.toUtc) < secondsOf(finding.fromUtc) ||
       secondsOf(finding.toUtc) > secondsOf(approach.endUtc) + 61;
     expect(told(isElsewhere)).toEqual([]);
   });
