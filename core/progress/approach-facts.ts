@@ -39,6 +39,7 @@ export interface ApproachFacts {
   readonly turbulence: string | null;
   /** Of the localizer that was flown. */
   readonly localizerFullScaleDeg: number;
+  readonly logKind: string;
   readonly wentOn: WentOn;
   readonly criteria: readonly CriterionFacts[];
   readonly gates: readonly Pick<DebriefStability, 'gate' | 'verdict'>[];
@@ -86,6 +87,7 @@ export function factsOf({
     conditions: approach.stated.conditions,
     turbulence: approach.stated.turbulence,
     localizerFullScaleDeg: facility.derived.localizerFullScaleDeg,
+    logKind: log.kind,
     wentOn: wentOn(approach, facility.derived.glidepathOrigin.elevationFt),
     criteria: approach.criteria.map((criterion) => criterionFacts(criterion, approach)),
     gates: approach.stability.map(({ gate, verdict }) => ({ gate, verdict })),

@@ -1,6 +1,7 @@
 import type { Debrief } from '../../core/debrief/debrief.ts';
 import { factsOf, type ApproachFacts } from '../../core/progress/approach-facts.ts';
 import { sha256Of } from './log-files.ts';
+import { mixText } from './mix-text.ts';
 import type { KeptFacts, KeptMeasure } from './tables.ts';
 
 /** The rows that progress reads of a debrief, besides what its lesson says. */
@@ -25,10 +26,7 @@ function factRow(facts: ApproachFacts): FactRows['facts'][number] {
     end_utc: facts.endUtc,
     standard_sha256: facts.standardKey,
     engine_version: facts.engineVersion,
-    flown: facts.flown,
-    conditions: facts.conditions,
-    turbulence: facts.turbulence,
-    localizer_full_scale_deg: facts.localizerFullScaleDeg,
+    mix: mixText(facts),
     gate_1000: verdictAt('gate-1000'),
     gate_500: verdictAt('gate-500'),
     went_on: facts.wentOn,

@@ -9,6 +9,7 @@ import type {
 } from '../../core/progress/school/school-input.ts';
 import type { Verdict } from '../../core/standard/judgement.ts';
 import { from, type Library } from './library.ts';
+import { mixOf } from './mix-text.ts';
 import { standardsByKey } from './standards-by-key.ts';
 
 /** What is read of a school. */
@@ -47,7 +48,7 @@ export function schoolApproaches(library: Library, { id, measure }: SchoolMeasur
         date: lesson.date,
         startUtc: row[COLUMNS.startUtc],
         endUtc: row[COLUMNS.endUtc],
-        logSha256: String(row[COLUMNS.log]),
+        logSha256: row[COLUMNS.log],
         judgedBy: judgings.get(row[COLUMNS.judging])!,
         caseMix: mixes.of(row[COLUMNS.mix], lesson.aircraft),
         wentOn: row[COLUMNS.wentOn],
@@ -58,7 +59,7 @@ export function schoolApproaches(library: Library, { id, measure }: SchoolMeasur
   return { approaches, logsFlown, approachesOfNobody, passes, notHeld };
 }
 
-/** Places of the columns of a row. Lessons and logs are named by their rows, which is shorter than by their ids. */
+/** Places of the columns of a row. Lessons are named by their rows, which is shorter than by their ids. */
 const COLUMNS = {
   lesson: 0,
   log: 1,
@@ -78,7 +79,7 @@ const COLUMNS = {
 
 type Row = readonly [
   lesson: number,
-  log: number,
+  log: string,
   startUtc: string,
   endUtc: string,
   judging: string,
@@ -109,13 +110,6 @@ function toldOf(row: Row, measure: Measure): Told {
   return { verdict, value: isDecided ? Number(verdict === 'met') : null };
 }
 
-/** Stands in no text that anybody types. */
-const BETWEEN = '\u001f';
-
-/** What is stated and known of an approach, all in one: thousands of approaches have few different ones. */
-const MIX = sql<string>`coalesce(facts.flown, '') || ${BETWEEN} || facts.conditions || ${BETWEEN} ||
-  coalesce(facts.turbulence, '') || ${BETWEEN} || facts.localizer_full_scale_deg || ${BETWEEN} || logs.kind`;
-
 /** One object for all that are the same. */
 class Mixes {
   readonly #known = new Map<string, Map<string | null, ApproachMix>>();
@@ -125,15 +119,7 @@ class Mixes {
     this.#known.set(text, alike);
     const there = alike.get(aircraft);
     if (there) return there;
-    const [flown, conditions, turbulence, fullScaleDeg, logKind] = text.split(BETWEEN);
-    const mix: ApproachMix = {
-      flown: (flown || null) as ApproachMix['flown'],
-      aircraft,
-      conditions: conditions as ApproachMix['conditions'],
-      turbulence: turbulence || null,
-      localizerFullScaleDeg: Number(fullScaleDeg),
-      logKind: logKind!,
-    };
+    const mix = { ...mixOf(text), aircraft };
     alike.set(aircraft, mix);
     return mix;
   }
@@ -143,42 +129,37 @@ class Mixes {
 const JUDGING = sql<string>`substr(facts.standard_sha256, 1, 16) || ' ' || facts.engine_version`;
 
 function approachesWith(criterion: string) {
-  return (
-    from
-      .selectFrom('approaches')
-      .innerJoin('approach_facts as facts', (join) =>
-        join
-          .onRef('facts.debrief_id', '=', 'approaches.debrief_id')
-          .onRef('facts.number', '=', 'approaches.number'),
-      )
-      .innerJoin('lessons', 'lessons.id', 'approaches.lesson_id')
-      .innerJoin('logs', 'logs.sha256', 'facts.log_sha256')
-      .leftJoin('measures', (join) =>
-        join
-          .onRef('measures.debrief_id', '=', 'approaches.debrief_id')
-          .onRef('measures.number', '=', 'approaches.number')
-          .on('measures.criterion', '=', criterion),
-      )
-      .select([
-        sql<number>`lessons.rowid`.as('lesson'),
-        sql<number>`logs.rowid`.as('log'),
-        'approaches.start_utc as startUtc',
-        'facts.end_utc as endUtc',
-        JUDGING.as('judging'),
-        MIX.as('mix'),
-        'facts.went_on as wentOn',
-        sql<0 | 1>`approaches.kind != 'approach'`.as('isPass'),
-        'approaches.level',
-        sql<0 | 1>`approaches.level_low != approaches.level_high`.as('isOpen'),
-        'measures.verdict',
-        'measures.rms',
-        'measures.inside_share as insideShare',
-        sql<number>`approaches.rowid`.as('ref'),
-      ])
-      // By an index, and in the order in which they are looked at: nothing is left to be sorted.
-      .orderBy('approaches.date')
-      .orderBy('approaches.start_utc')
-  );
+  return from
+    .selectFrom('approaches')
+    .innerJoin('approach_facts as facts', (join) =>
+      join
+        .onRef('facts.debrief_id', '=', 'approaches.debrief_id')
+        .onRef('facts.number', '=', 'approaches.number'),
+    )
+    .innerJoin('lessons', 'lessons.id', 'approaches.lesson_id')
+    .leftJoin('measures', (join) =>
+      join
+        .onRef('measures.debrief_id', '=', 'approaches.debrief_id')
+        .onRef('measures.number', '=', 'approaches.number')
+        .on('measures.criterion', '=', criterion),
+    )
+    .select([
+      sql<number>`lessons.rowid`.as('lesson'),
+      // As much of it as tells it from any other.
+      sql<string>`substr(facts.log_sha256, 1, 16)`.as('log'),
+      'approaches.start_utc as startUtc',
+      'facts.end_utc as endUtc',
+      JUDGING.as('judging'),
+      'facts.mix',
+      'facts.went_on as wentOn',
+      sql<0 | 1>`approaches.kind != 'approach'`.as('isPass'),
+      'approaches.level',
+      sql<0 | 1>`approaches.level_low != approaches.level_high`.as('isOpen'),
+      'measures.verdict',
+      'measures.rms',
+      'measures.inside_share as insideShare',
+      sql<number>`approaches.rowid`.as('ref'),
+    ]);
 }
 
 type LessonRow = [

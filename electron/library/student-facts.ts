@@ -1,5 +1,6 @@
 import type { ApproachFacts, CriterionFacts } from '../../core/progress/approach-facts.ts';
 import { from, type Library } from './library.ts';
+import { mixOf } from './mix-text.ts';
 import { standardsByKey } from './standards-by-key.ts';
 
 /** What progress reads of every approach of a student; see `makeMissingFacts` for those without facts. */
@@ -20,10 +21,7 @@ export function factsOfStudent(library: Library, studentId: string): ApproachFac
     standard: standards.get(row.standard_sha256)!,
     standardKey: row.standard_sha256,
     engineVersion: row.engine_version,
-    flown: row.flown as ApproachFacts['flown'],
-    conditions: row.conditions as ApproachFacts['conditions'],
-    turbulence: row.turbulence,
-    localizerFullScaleDeg: row.localizer_full_scale_deg,
+    ...mixOf(row.mix),
     wentOn: row.went_on as ApproachFacts['wentOn'],
     criteria: criteria.get(`${row.debrief_id} ${row.number}`) ?? [],
     gates: [...gate('gate-1000', row.gate_1000), ...gate('gate-500', row.gate_500)],

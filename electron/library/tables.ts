@@ -141,10 +141,7 @@ export interface KeptFacts {
   end_utc: string;
   standard_sha256: string;
   engine_version: string;
-  flown: string | null;
-  conditions: string;
-  turbulence: string | null;
-  localizer_full_scale_deg: number;
+  mix: string;
   gate_1000: string | null;
   gate_500: string | null;
   went_on: string;

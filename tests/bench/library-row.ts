@@ -154,7 +154,7 @@ function askedOf(): ImportAsked {
   };
 }
 
-/** Copies every lesson with its logs, debriefs and approaches, a student and a day to each copy. */
+/** Copies every lesson with its logs, debriefs and approaches, a student and a day to each copy, day after day. */
 function multiply(library: Library, flown: number): void {
   const copies = Math.ceil(APPROACHES / flown);
   const student = `'s' || (n % ${STUDENTS})`;
@@ -175,9 +175,9 @@ function multiply(library: Library, flown: number): void {
   each(`INSERT INTO documents SELECT debrief_id || n, sha256, engine_version, json_gz FROM documents, copy`);
   each(`INSERT INTO approaches SELECT debrief_id || n, number, lesson_id || n, ${student}, ${day}, start_utc, facility,
     standard_id, kind, outcome, level, level_low, level_high, score, score_low, score_high, summary
-    FROM approaches, copy`);
+    FROM approaches, copy ORDER BY n`);
   each(`INSERT INTO approach_facts SELECT debrief_id || n, number, printf('%.56s%08d', log_sha256, n), end_utc, standard_sha256,
-    engine_version, flown, conditions, turbulence, localizer_full_scale_deg, gate_1000, gate_500, went_on
+    engine_version, mix, gate_1000, gate_500, went_on
     FROM approach_facts, copy`);
   each(`INSERT INTO measures SELECT debrief_id || n, number, criterion, place, title, verdict, inside_share, why_no_share, rms,
     why_no_rms

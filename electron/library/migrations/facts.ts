@@ -11,10 +11,8 @@ CREATE TABLE approach_facts (
   -- Of the standard's text: one of one's own may change and keep its id.
   standard_sha256 TEXT NOT NULL,
   engine_version TEXT NOT NULL,
-  flown TEXT,
-  conditions TEXT NOT NULL,
-  turbulence TEXT,
-  localizer_full_scale_deg REAL NOT NULL,
+  -- JSON in one: how it was flown, conditions, turbulence, the localizer's full scale in degrees, the kind of log.
+  mix TEXT NOT NULL,
   gate_1000 TEXT,
   gate_500 TEXT,
   went_on TEXT NOT NULL,
