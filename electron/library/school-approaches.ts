@@ -145,8 +145,8 @@ function approachesWith(criterion: string) {
     )
     .select([
       sql<number>`lessons.rowid`.as('lesson'),
-      // As much of it as tells it from any other.
-      sql<string>`substr(facts.log_sha256, 1, 16)`.as('log'),
+      // So much of the hash tells it from any other.
+      sql<string>`substr(facts.log_sha256, -16)`.as('log'),
       'approaches.start_utc as startUtc',
       'facts.end_utc as endUtc',
       JUDGING.as('judging'),
