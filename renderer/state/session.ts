@@ -44,6 +44,7 @@ export class Session {
   readonly #analyst = new Analyst();
   /** What is under way for a log, so that it can be stopped. */
   readonly #running = new Map<string, Running<unknown>>();
+  readonly #stopped = new Set<string>(); // Before anything was under way for them, as while a hash is taken.
   /** The last debrief asked for of each log, so that an older one never overwrites a newer. */
   readonly #asked = new Map<string, number>();
   readonly #parts = {
@@ -175,6 +176,7 @@ export class Session {
     const progress = (share: number | null) =>
       this.#change(id, { reading: { kind: 'reading', share, last: null } });
     const running = this.#analyst.start('read', { log: id, name, bytes, sha256, settings }, progress);
+    if (this.#stopped.delete(id)) running.cancel();
     await this.#read(id, running, { isAsRemembered: !isStated });
     if (!isSample && !isCopied) this.#recents.copy(id, name, bytes);
     void this.library.lookUp();
@@ -196,7 +198,9 @@ export class Session {
 
   /** Stops what is being done with a log; one that was being read is closed. */
   cancel(id: string): void {
-    this.#running.get(id)?.cancel();
+    const running = this.#running.get(id);
+    if (!running) this.#stopped.add(id);
+    running?.cancel();
   }
 
   close(id: string): void {

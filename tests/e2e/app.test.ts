@@ -102,9 +102,15 @@ describe('the app', () => {
     writeFileSync(long, `${header}\n${`${rows.join('\n')}\n`.repeat(3000)}`);
     await open(long);
     await page.getByText(/Reading long\.csv, \d+ %/).waitFor();
-    // At once: a click waits until the button stands still, and the log may be read by then.
-    await page.getByRole('button', { name: 'Stop' }).dispatchEvent('click');
-    await page.getByRole('heading', { name: 'This file cannot be read as a track log' }).waitFor();
+    const stopped = page.getByRole('heading', { name: 'This file cannot be read as a track log' });
+    const stop = page.getByRole('button', { name: 'Stop' });
+    // At once, since a click waits until the button stands still; and again, where it was being drawn just then.
+    await expect
+      .poll(async () => {
+        await stop.dispatchEvent('click', undefined, { timeout: 500 }).catch(() => {});
+        return stopped.isVisible();
+      })
+      .toBe(true);
     expect(await page.getByRole('alert').textContent()).toMatch(/stopped/i);
   }, 60_000);
 
