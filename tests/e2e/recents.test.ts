@@ -82,6 +82,9 @@ describe('a log opened lately', () => {
     await soon(copies).toHaveLength(1);
     await stateThings();
     rmSync(file);
+    // The page goes in the moment of the last word; its host, once it has heard it.
+    await page.close();
+    await soon(() => JSON.stringify(notes())).toContain('"engineOut":true');
     await again();
     await soon(() => entry('lesson.csv').textContent()).toMatch(/Choughfell.*opened today at \d\d:\d\d/);
     await entry('lesson.csv').click();
