@@ -28,15 +28,15 @@ const LARGE = {
 export const CORRECTIONS_TOO_LARGE: FindingRule = {
   id: 'corrections-too-large',
   kind: 'fault',
-  title: 'Corrected the localizer with too much',
+  title: 'Over-corrected the localizer',
   thresholds: LARGE,
   stoodOff: null,
   byHand: true,
   coveredBy: ['unstable-and-continued', 'late-on-localizer', 'hunting-localizer', 'drifting'],
   find: findLarge,
   text: ({ cutDeg, lastsS, heightFt, allowedDeg }) =>
-    `At ${feet(heightFt!)} you cut back to the localizer by ${whole(Math.abs(cutDeg!))} degrees for ${seconds(lastsS!)}; there ${whole(allowedDeg!)} degrees ` +
-    'are the most that can be taken out again in time.',
+    `At ${feet(heightFt!)} above the touchdown zone you cut back to the localizer by up to ${whole(Math.abs(cutDeg!))} degrees, and by more than ` +
+    `${whole(allowedDeg!)} for ${seconds(lastsS!)}. There ${whole(allowedDeg!)} are the most that can be taken out again in time.`,
   practise:
     'Put two headings on either side of the one that holds the course, 5 degrees apart, and fly final with those alone; half of that ' +
     'below 1,000 ft.',
@@ -123,7 +123,7 @@ export const CORRECTIONS_TOO_LATE: FindingRule = {
   ],
   find: findLate,
   text: ({ delayS, peakFullScale }) =>
-    `The needle left the quarter scale and it was ${seconds(delayS!)} until you turned; by then it went on to ${scaleFraction(peakFullScale!)} ` +
+    `The needle passed a quarter of the scale and it was ${seconds(delayS!)} until you turned; by then you were ${scaleFraction(peakFullScale!)} ` +
     `${sideWords(peakFullScale!, 'localizer')}. A small change at a quarter of the scale would have been enough.`,
   practise:
     'Call the needle aloud at every look, "a quarter left, correcting", and turn before the next look. Ten minutes on the localizer at ' +
@@ -161,14 +161,14 @@ const FEW = {
 export const CORRECTIONS_TOO_FEW: FindingRule = {
   id: 'corrections-too-few',
   kind: 'fault',
-  title: 'Let the localizer stand off',
+  title: 'Sat off the localizer',
   thresholds: FEW,
   stoodOff: 'localizer',
   byHand: true,
   coveredBy: ['unstable-and-continued', 'late-on-localizer', 'drifting'],
   find: findFew,
   text: ({ meanFullScale, lastsS }) =>
-    `For ${seconds(lastsS!)} the needle stood ${scaleFraction(meanFullScale!)} ${sideWords(meanFullScale!, 'localizer')} and was left there. ` +
+    `For ${seconds(lastsS!)} you were ${scaleFraction(meanFullScale!)} ${sideWords(meanFullScale!, 'localizer')}, and let it stand. ` +
     'Parallel to the course is not on it: five degrees towards it, and half of that taken off as it comes in.',
   practise:
     'Never let a needle stand for three looks: each time it does not move, change heading by 5 degrees. Fly one final with the ' +

@@ -39,7 +39,7 @@ export const DESCENDED_LATE: FindingRule = {
   find,
   text: ({ sinkFpm, neededFpm, highestFullScale, distanceNm }) =>
     `The glidepath was met ${miles(distanceNm!)} out, and in the seconds after it you sank ${whole(Math.max(0, sinkFpm!))} ft/min where ` +
-    `${whole(neededFpm!)} were needed: the needle went to ${scaleFraction(highestFullScale!)} high. Power and pitch have to change as the needle reaches the middle.`,
+    `${whole(neededFpm!)} were needed, and went to ${scaleFraction(highestFullScale!)} high. Power and pitch have to change as the needle reaches the middle.`,
   practise:
     'Say the rate for your groundspeed before the glidepath is alive, begin the power change at half a scale below, and check ' +
     'the rate five seconds later. Five intercepts, nothing else.',

@@ -57,7 +57,7 @@ const SHORT = {
 export const SHORT_LANDING: FindingRule = {
   id: 'short-landing',
   kind: 'fault',
-  title: 'Landed short',
+  title: 'Touched down close to the threshold',
   thresholds: SHORT,
   stoodOff: null,
   byHand: false,

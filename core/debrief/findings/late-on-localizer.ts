@@ -44,7 +44,7 @@ export const LATE_ON_LOCALIZER: FindingRule = {
   coveredBy: [],
   find,
   text: ({ overshootFullScale, distanceNm }) =>
-    `The turn onto the localizer came late: you went through the course and ${scaleFraction(overshootFullScale!)} ` +
+    `The turn onto the localizer came late: you went through the course to ${scaleFraction(overshootFullScale!)} ` +
     `${sideWords(overshootFullScale!, 'localizer')} of it, ${miles(distanceNm!)} out. The turn has to begin while the needle still moves in.`,
   practise:
     'Fly five intercepts at 30 and 45 degrees, and say before each at which needle the turn will begin; begin it earlier the ' +

@@ -43,7 +43,7 @@ export const WENT_AROUND_IN_TIME: FindingRule = {
     return { startS, endS: startS, evidence: {} };
   },
   text: () =>
-    'It was no longer stable, and you went around instead of saving it. That is the decision that counts.',
+    'It was no longer stable, and you went around instead of trying to save it. That is the decision that counts.',
 };
 
 /** Whether something of final was outside, however far off the log may be. */

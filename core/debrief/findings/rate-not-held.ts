@@ -43,8 +43,8 @@ export const RATE_NOT_HELD: FindingRule = {
     `From ${miles(distanceNm!)} out you sank ${whole(heldFpm!)} ft/min for ${seconds(lastsS!)} where the path needed ${whole(neededFpm!)}, and were ` +
     `${feet(toFt!)} ${toFt! > 0 ? 'high' : 'low'}. ${causeWords(groundspeedChangeKt!, heldFpm! < neededFpm!)}`,
   practise:
-    'Work out half the groundspeed times ten before the fix, set that rate, and read it against the vertical speed every ten ' +
-    'seconds; when the groundspeed changes by 10 knots, change the rate by 50 ft/min.',
+    'Work out the rate for your groundspeed before the fix (on a 3 degree path five times the knots), set it, and read it against the vertical speed every ten ' +
+    'seconds; when the groundspeed changes by 10 knots, the rate changes by 50 ft/min.',
 };
 
 function causeWords(changeKt: number, isTooSlow: boolean): string {

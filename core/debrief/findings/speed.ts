@@ -15,7 +15,7 @@ const DECAYING = {
 export const SPEED_DECAYING: FindingRule = {
   id: 'speed-decaying',
   kind: 'fault',
-  title: 'Paid for the glidepath with speed',
+  title: 'Let the speed decay on the way back to the glidepath',
   thresholds: DECAYING,
   stoodOff: 'glidepath',
   byHand: true,
@@ -23,7 +23,7 @@ export const SPEED_DECAYING: FindingRule = {
   find: findDecay,
   text: ({ fromKt, toKt, lowFt, distanceNm }) =>
     `Coming back up to the path from ${feet(lowFt!)} low, ${miles(distanceNm!)} out, the speed went from ${whole(fromKt!)} to ${whole(toKt!)} kt. Low is ` +
-    'corrected with power: the nose alone takes the speed that the last turn needs.',
+    'corrected with power: the nose alone takes it out of the speed.',
   practise:
     'From a quarter scale low: power first, then pitch to hold the speed within 3 kt until the needle is back. Six times, calling the ' +
     'speed at each look.',
