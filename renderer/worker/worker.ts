@@ -9,6 +9,7 @@ import { debriefText } from '../../core/report/debrief-text.ts';
 import { inspection } from '../../core/report/inspection.ts';
 import { sheetsOf } from '../../core/sheet/sheet-of.ts';
 import { briefingMade } from './brief-job.ts';
+import { byPercent } from './by-percent.ts';
 import { composedOf } from './composed-of.ts';
 import { readingOf } from './facility-reading.ts';
 import { KeptLogs } from './kept-logs.ts';
@@ -93,7 +94,7 @@ function answer(message: FromWorker): void {
 
 async function work<J extends Job>(id: number, job: J, input: JobInput<J>): Promise<void> {
   const progress: Progress = {
-    progress: (share) => answer({ id, kind: 'progress', share }),
+    progress: byPercent((share) => answer({ id, kind: 'progress', share })),
     cancelled: () => cancelled.has(id),
   };
   try {
