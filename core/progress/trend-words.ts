@@ -19,8 +19,8 @@ export function trendWords({ unit, better, trend }: ProgressLine): string {
   if (interval.low === 0 && interval.high === 0) return 'the same in every lesson';
   const ends = better === 'higher' ? [interval.low, interval.high] : [-interval.high, -interval.low];
   if (!isSaid) return `no sure change: ${between(ends, unit)}`;
-  if (ends.includes(0)) return `${CHANGES[change]} later than earlier: ${between(ends, unit)}`;
   const [least, most] = ends.map(Math.abs).sort((a, b) => a - b) as [number, number];
+  if (least === 0) return `${CHANGES[change]} by up to ${amount(most, unit)} a lesson`;
   return `${CHANGES[change]} by ${amount(gain, unit)} a lesson (between ${figure(least, unit)} and ${figure(most, unit)})`;
 }
 
@@ -38,6 +38,6 @@ function soFar(gain: number, unit: ProgressUnit): string {
 
 function between(ends: readonly number[], unit: ProgressUnit): string {
   const [least, most] = ends as [number, number];
-  const end = (gain: number) => (gain === 0 ? 'none' : `${figure(gain, unit)} ${sideOf(gain)}`);
+  const end = (gain: number) => (gain === 0 ? 'no change' : `${figure(gain, unit)} ${sideOf(gain)}`);
   return `between ${end(least)} and ${end(most)} a lesson, in ${unitName(unit)}`;
 }

@@ -81,7 +81,7 @@ describe('the page', () => {
       );
 
     expect(text((lesson) => (lesson % 2 === 0 ? 0.1 : 0.2))).toContain(
-      'no sure change: between none and 0.033 better a lesson, in full scale.',
+      'no sure change: between no change and 0.033 better a lesson, in full scale.',
     );
     const uneven = [0.2, 0.11, 0.3, 0.15, 0.25, 0.12, 0.28, 0.18];
     expect(text((lesson) => uneven[lesson - 1]!)).toContain(
