@@ -1,6 +1,7 @@
 import { dayAndClock } from '../report/plain-words.ts';
+import { listed } from '../units/listed.ts';
 import { FLOWN_WORDS } from './flown-words.ts';
-import { listed, topicOf } from './in-sentence.ts';
+import { topicOf } from './in-sentence.ts';
 import type { Change, Progress, ProgressGoal } from './progress.ts';
 
 /** What there is and what changed, as one sentence; and a second one where more was flown since. */

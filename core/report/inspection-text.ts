@@ -1,6 +1,7 @@
 import type { LogColumn } from '../log/log.ts';
 import type { Inspection } from './inspection.ts';
 import { dayAndClock, duration } from './plain-words.ts';
+import { listed } from '../units/listed.ts';
 import { whole } from '../units/whole.ts';
 import { ROLE_WORDS } from './quantity-words.ts';
 import type { LogUse } from './log-uses.ts';
@@ -138,6 +139,5 @@ function derivedSentence({ derived }: Inspection): string {
     'ground track',
     derived.verticalSpeedFpm ? 'vertical speed' : null,
   ].filter((word) => word !== null);
-  const list = worked.length > 1 ? `${worked.slice(0, -1).join(', ')} and ${worked.at(-1)!}` : worked[0]!;
-  return `Worked out from the positions and heights, not read: ${list}.`;
+  return `Worked out from the positions and heights, not read: ${listed(worked)}.`;
 }

@@ -1,8 +1,9 @@
 import { resample, swingsOf, type Swing } from '../../approach/swings.ts';
 import { finalOf } from '../../standard/case.ts';
+import { listed } from '../../units/listed.ts';
 import { needleColumn, over, type Asked } from './asked.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
-import { listed, scaleFraction, seconds, sideWords } from './say.ts';
+import { scaleFraction, seconds, sideWords } from './say.ts';
 
 const THRESHOLDS = {
   swing: threshold(

@@ -33,8 +33,3 @@ export function seconds(s: number): string {
 export function miles(nm: number): string {
   return `${nm.toFixed(1)} NM`;
 }
-
-/** "a", "a and b", "a, b and c". */
-export function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
-}

@@ -1,7 +1,8 @@
 import { surelyContinued } from '../../standard/safety.ts';
 import type { GateItem } from '../../standard/judgement.ts';
+import { listed } from '../../units/listed.ts';
 import { whole } from '../../units/whole.ts';
-import { listed, scaleFraction, sideWords } from './say.ts';
+import { scaleFraction, sideWords } from './say.ts';
 import { threshold, type Evidence, type FindingRule } from './rule.ts';
 
 const THRESHOLDS = {

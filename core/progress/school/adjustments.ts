@@ -1,5 +1,5 @@
 import type { WithinFit } from '../../numeric/within-least-squares.ts';
-import { listed } from '../in-sentence.ts';
+import { listed } from '../../units/listed.ts';
 import { MIX_FACTORS, mixTitle } from './case-mix.ts';
 import type { MixColumn } from './mix-columns.ts';
 import type { Adjustment } from './school.ts';

@@ -1,6 +1,7 @@
 import { meanOf, plainMean, welchDifference, withVariance, type Estimate } from '../../numeric/estimate.ts';
 import { superiority } from '../../numeric/superiority.ts';
-import { inSentence, listed } from '../in-sentence.ts';
+import { listed } from '../../units/listed.ts';
+import { inSentence } from '../in-sentence.ts';
 import type { Adjusting, StudentMean } from './adjusting.ts';
 import { factorTitle } from './adjustments.ts';
 import { counted } from '../sentences.ts';

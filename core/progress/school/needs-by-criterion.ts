@@ -1,6 +1,7 @@
 import type { Verdict } from '../../standard/judgement.ts';
+import { listed } from '../../units/listed.ts';
 import type { VerdictCounts } from '../progress.ts';
-import { inSentence, listed } from '../in-sentence.ts';
+import { inSentence } from '../in-sentence.ts';
 import { alphabetical } from './alphabetical.ts';
 import { counted } from '../sentences.ts';
 import { isEnoughDecided, isNeeded } from './needs.ts';

@@ -1,5 +1,6 @@
 import { indentedLines, pageLines } from '../../report/text-rows.ts';
-import { inSentence, listed } from '../in-sentence.ts';
+import { listed } from '../../units/listed.ts';
+import { inSentence } from '../in-sentence.ts';
 import { needsSentence, type StudentNeeds } from './needs-by-criterion.ts';
 import type { SchoolMeasure } from './school-input.ts';
 

@@ -1,4 +1,5 @@
-import { inSentence, listed } from '../in-sentence.ts';
+import { listed } from '../../units/listed.ts';
+import { inSentence } from '../in-sentence.ts';
 import { counted } from '../sentences.ts';
 import { approachesOf } from './counted.ts';
 import type { SchoolCompared, SchoolGroups } from './school.ts';

@@ -1,6 +1,7 @@
 import { indentedLines, pageLines, textCells } from '../../report/text-rows.ts';
 import { VERDICTS } from '../../report/verdict-words.ts';
-import { inSentence, listed } from '../in-sentence.ts';
+import { listed } from '../../units/listed.ts';
+import { inSentence } from '../in-sentence.ts';
 import { counted, dayOf } from '../sentences.ts';
 import { mixTitle } from './case-mix.ts';
 import { comparisonSentences } from './comparison-words.ts';

@@ -12,7 +12,7 @@ import type { LessonSpread as Spread } from '../../../core/progress/school/schoo
 import type { SchoolMeasure } from '../../../core/progress/school/school-input.ts';
 import { axisOf, valueWords } from '../../plots/plot-of.ts';
 import { unitWords } from '../../plots/words.ts';
-import { AXIS, DOT } from './chart-parts.ts';
+import { DOT, GRID, lessonAxis, valueAxis } from './chart-parts.ts';
 import { SpreadTable } from './spread-table.tsx';
 
 interface Props {
@@ -40,7 +40,7 @@ export function LessonSpread({ measure, distribution }: Props) {
 }
 
 function SpreadChart({ measure, distribution }: Props) {
-  const { domain, ticks } = axisOf(
+  const axis = axisOf(
     measure.unit,
     distribution.map(({ largest }) => largest),
   );
@@ -56,27 +56,15 @@ function SpreadChart({ measure, distribution }: Props) {
         margin={{ top: 6, right: 10, bottom: 16, left: 0 }}
         accessibilityLayer={false}
       >
-        <CartesianGrid vertical={false} stroke="var(--line)" strokeWidth={0.5} />
+        <CartesianGrid {...GRID} />
         <XAxis
-          {...AXIS}
-          dataKey="ordinal"
-          type="number"
-          domain={[0.5, distribution.at(-1)!.ordinal + 0.5]}
-          ticks={distribution.map(({ ordinal }) => ordinal)}
-          interval="equidistantPreserveStart"
-          height={20}
+          {...lessonAxis(
+            'ordinal',
+            distribution.map(({ ordinal }) => ordinal),
+          )}
           label={{ value: 'lesson', position: 'bottom', offset: -2, fill: 'var(--quiet)', fontSize: 11 }}
         />
-        <YAxis
-          {...AXIS}
-          axisLine={false}
-          domain={[...domain]}
-          ticks={[...ticks]}
-          interval={0}
-          tickFormatter={(value: number) => valueWords(value, measure.unit)}
-          width={50}
-          padding={{ top: 6, bottom: 4 }}
-        />
+        <YAxis {...valueAxis(axis, (value) => valueWords(value, measure.unit))} />
         <Tooltip content={<SpreadTip measure={measure} />} isAnimationActive={false} />
         <Area dataKey="all" {...TINT} fillOpacity={0.1} />
         <Area dataKey="half" {...TINT} fillOpacity={0.2} />

@@ -12,7 +12,7 @@ import type { Progress, ProgressLine } from '../../../core/progress/progress.ts'
 import { dayOf } from '../../../core/progress/sentences.ts';
 import { gateSentences } from '../../../core/progress/line-block.ts';
 import { trendSentence } from '../../../core/progress/trend-words.ts';
-import { AXIS, DOT } from './chart-parts.ts';
+import { DOT, GRID, lessonAxis, valueAxis } from './chart-parts.ts';
 import { plotOf, type LessonPlot, type LessonPoint } from '../../plots/plot-of.ts';
 import { pointWords, unitWords } from '../../plots/words.ts';
 
@@ -44,7 +44,7 @@ const HEIGHT = 132;
 
 /** The table on the same page has every figure: a screen reader is told of that, and not of the drawing. */
 function LessonChart({ plot, title }: { readonly plot: LessonPlot; readonly title: string }) {
-  const { points, domain, ticks, words, trend } = plot;
+  const { points, words, trend } = plot;
   return (
     <div role="img" aria-label={`${title}, lesson by lesson, as the table below has it`}>
       <ResponsiveContainer width="100%" height={HEIGHT}>
@@ -53,26 +53,14 @@ function LessonChart({ plot, title }: { readonly plot: LessonPlot; readonly titl
           margin={{ top: 4, right: 10, bottom: 0, left: 0 }}
           accessibilityLayer={false}
         >
-          <CartesianGrid vertical={false} stroke="var(--line)" strokeWidth={0.5} />
+          <CartesianGrid {...GRID} />
           <XAxis
-            {...AXIS}
-            dataKey="lesson"
-            type="number"
-            domain={[0.5, points.length + 0.5]}
-            ticks={points.map(({ lesson }) => lesson)}
-            interval="equidistantPreserveStart"
-            height={20}
+            {...lessonAxis(
+              'lesson',
+              points.map(({ lesson }) => lesson),
+            )}
           />
-          <YAxis
-            {...AXIS}
-            axisLine={false}
-            domain={[...domain]}
-            ticks={[...ticks]}
-            tickFormatter={words}
-            width={50}
-            interval={0}
-            padding={{ top: 6, bottom: 4 }}
-          />
+          <YAxis {...valueAxis(plot, words)} />
           {trend === null ? null : (
             <ReferenceLine
               segment={trend.map(({ lesson, value }) => ({ x: lesson, y: value })) as never}
