@@ -2,10 +2,11 @@ import { whole } from '../../core/units/whole.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import { OWN_FACILITIES } from '../../electron/bridge/own-facilities-bounds.ts';
 import type { AskedBriefing, BriefingMade, FacilityReading, FacilityText } from '../worker/protocol.ts';
-import type { FacilityEntry, Flight } from './app-state.ts';
+import type { AppState, FacilityEntry, Flight } from './app-state.ts';
 import { withDraft } from './drafts.ts';
 import { loadFacilities } from './load-facilities.ts';
 import type { OwnParts } from './own-parts.ts';
+import { settled } from './recent-entry.ts';
 import { textOfFile } from './text-of-file.ts';
 
 const BOUND = `a facility has at most ${whole(OWN_FACILITIES.characters)} characters.`;
@@ -37,8 +38,29 @@ export class OwnFacilities {
     const facilities = await loadFacilities(analyst, store.state().samples, notes, this.#kept);
     const before = store.state().facilities;
     store.dispatch({ do: 'facilities', facilities });
-    for (const { id, facilityId } of store.state().flights)
-      if (textOf(before, facilityId) !== textOf(facilities, facilityId)) await judge(id);
+    if (areTheSame(before, facilities)) return;
+    for (const { id, facilityId } of store.state().flights) {
+      await this.fit(id);
+      const { facilityId: now = null } = flightOf(store.state(), id) ?? {};
+      if (textOf(before, facilityId) !== textOf(facilities, now)) await judge(id);
+    }
+  }
+
+  /** Looks to which of them a log was flown once it is read: the best of those is taken where none was chosen. */
+  async fit(flightId: string): Promise<void> {
+    const { store, analyst } = this.#parts;
+    if (flightOf(store.state(), flightId)?.reading.kind !== 'read') return;
+    const { facilities } = store.state();
+    const texts = facilities.map(({ id, text }) => ({ id, text }));
+    const done = await analyst.start('fit', { log: flightId, facilities: texts }).done;
+    // One that was kept meanwhile would be taken for one that it was not flown to.
+    if (!areTheSame(facilities, store.state().facilities)) return this.fit(flightId);
+    const fits = done.kind === 'done' ? done.value : [];
+    const read = flightOf(store.state(), flightId);
+    if (!read) return;
+    this.settle(read, fits);
+    const now = flightOf(store.state(), flightId)!;
+    store.dispatch({ do: 'change', id: flightId, change: settled(now, fits) });
   }
 
   /**
@@ -127,6 +149,15 @@ export class OwnFacilities {
   #tell(message: string): void {
     this.#parts.store.dispatch({ do: 'notice', message });
   }
+}
+
+function flightOf({ flights }: AppState, id: string): Flight | undefined {
+  return flights.find((flight) => flight.id === id);
+}
+
+function areTheSame(some: readonly FacilityEntry[], others: readonly FacilityEntry[]): boolean {
+  const areAsMany = some.length === others.length;
+  return areAsMany && some.every(({ id, text }, at) => others[at]!.id === id && others[at]!.text === text);
 }
 
 function textOf(facilities: readonly FacilityEntry[], id: string | null): string | null {

@@ -19,7 +19,7 @@ import type { Opening } from './opening.ts';
 import { OwnFacilities } from './own-facilities.ts';
 import { OwnLibrary } from './own-library.ts';
 import { askedStandard, OwnStandards } from './own-standards.ts';
-import { nothingSaid, settled, statementsOf, takenOver } from './recent-entry.ts';
+import { nothingSaid, statementsOf, takenOver } from './recent-entry.ts';
 import { RecentFlights } from './recent-flights.ts';
 import { settingsOfSample, standardOfSample, statedOfSample } from './sample-statements.ts';
 import { sha256Of } from './sha256-of.ts';
@@ -170,13 +170,14 @@ export class Session {
     const known = isSample ? null : this.#recents.known(id, sha256);
     if (!isStated) this.#change(id, takenOver(known, fresh));
     const flight = this.#flight(id);
+    const isStopped = this.#stopped.delete(id);
     // Closed while its hash was taken.
     if (!flight) return null;
     const { settings } = flight;
     const progress = (share: number | null) =>
       this.#change(id, { reading: { kind: 'reading', share, last: null } });
     const running = this.#analyst.start('read', { log: id, name, bytes, sha256, settings }, progress);
-    if (this.#stopped.delete(id)) running.cancel();
+    if (isStopped) running.cancel();
     await this.#read(id, running, { isAsRemembered: !isStated });
     if (!isSample && !isCopied) this.#recents.copy(id, name, bytes);
     void this.library.lookUp();
@@ -205,6 +206,9 @@ export class Session {
 
   close(id: string): void {
     this.cancel(id);
+    // They hold what was read.
+    this.#running.delete(id);
+    this.#asked.delete(id);
     void this.#analyst.start('forget', { log: id }).done;
     this.store.dispatch({ do: 'close', id });
   }
@@ -355,9 +359,7 @@ export class Session {
     if (how.isAsRemembered && isOpen && mapping)
       return this.#reread(id, { ...settings, ...mapping }, { goBackTo: settings });
     this.#change(id, { reading: { kind: 'read', inspection } });
-    const texts = this.store.state().facilities.map(({ id: own, text }) => ({ id: own, text }));
-    const fits = await this.#analyst.start('fit', { log: id, facilities: texts }).done;
-    this.#settle(id, fits.kind === 'done' ? fits.value : []);
+    await this.facilities.fit(id);
     await this.judge(id);
     return true;
   }
@@ -370,14 +372,6 @@ export class Session {
     const sentences = [message, tip, 'The log is read as before.'].filter((sentence) => sentence !== null);
     this.store.dispatch({ do: 'notice', message: sentences.join(' ') });
     await this.#reread(id, to, {});
-  }
-
-  /** At the facility that was chosen, or else the one that fits best. */
-  #settle(id: string, fits: readonly string[]): void {
-    const opened = this.#flight(id);
-    if (!opened) return;
-    this.facilities.settle(opened, fits);
-    this.#change(id, settled(this.#flight(id)!, fits));
   }
 
   #flight(id: string): Flight | undefined {

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { NOTES } from '../../electron/bridge/calls.ts';
 import { NO_NOTES } from '../../electron/bridge/no-notes.ts';
+import type { Flight } from '../../renderer/state/app-state.ts';
 import { mergeNotes } from '../../renderer/state/merge-notes.ts';
 import { OwnFacilities } from '../../renderer/state/own-facilities.ts';
 import { partsOfOwn } from './parts-of-own.ts';
@@ -139,6 +140,39 @@ describe('a log that is open at a facility of the user’s own', () => {
     expect(store.state().notices).toEqual([
       'The facility at which a.csv was debriefed is not there any more: choose another.',
     ]);
+  });
+});
+
+describe('a log that is read when a facility comes', () => {
+  const READ = { kind: 'read', inspection: {} } as Flight['reading'];
+  function read(change: Partial<Flight> = {}) {
+    const { store, ...others } = begun();
+    store.dispatch({ do: 'opened', id: 'a', name: 'a.csv', standardId: 'x', isSample: false });
+    store.dispatch({ do: 'change', id: 'a', change: { reading: READ, fits: [], ...change } });
+    return { store, ...others, flight: () => store.state().flights[0]! };
+  }
+
+  it('is debriefed at it where it had none, if it was flown to it', async () => {
+    const { facilities, judge, flight } = read();
+    await facilities.add(named('Elsewhere'));
+    expect([flight().facilityId, judge.mock.calls]).toEqual([null, []]);
+    const id = await facilities.add(named('Flown to'));
+    expect([flight().facilityId, flight().fits, judge.mock.calls]).toEqual([id, [id], [['a']]]);
+  });
+
+  it('stays at the one that was chosen, and says that it was flown to the new one too', async () => {
+    const { facilities, judge, flight } = read();
+    const chosen = (await facilities.add(named('Flown to')))!;
+    const next = (await facilities.add(named('Flown to as well')))!;
+    expect([flight().facilityId, flight().fits, judge.mock.calls]).toEqual([chosen, [chosen, next], [['a']]]);
+  });
+
+  it('was flown to those that came while that was looked for', async () => {
+    const { facilities, flight } = read({ fits: null });
+    const looking = facilities.fit('a');
+    const id = await facilities.add(named('Flown to'));
+    await looking;
+    expect(flight().fits).toEqual([id]);
   });
 });
 

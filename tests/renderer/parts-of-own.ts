@@ -11,6 +11,9 @@ import { standardReading } from '../../renderer/worker/read-standard.ts';
 const DOING = {
   standards: ({ standards }: JobInput<'standards'>) => standards.map(standardReading),
   facilities: ({ facilities }: JobInput<'facilities'>) => facilities.map((text) => readingOf(text, 2026)),
+  // Every log was flown to those that say so.
+  fit: ({ facilities }: JobInput<'fit'>) =>
+    facilities.filter(({ text }) => text.includes('Flown to')).map(({ id }) => id),
 };
 const analyst = {
   start: <J extends keyof typeof DOING>(job: J, input: JobInput<J>) => ({
