@@ -111,6 +111,10 @@ function headOf(version: number, { pseudonyms, logs }: ExportAsked): ExportHead 
 }
 
 function opened<Table extends RecordTable>(table: Table, row: Record<string, unknown>): OpenRow<Table> {
+  if (table === 'approaches') {
+    const { id: _, ...rest } = row;
+    return rest as unknown as OpenRow<Table>;
+  }
   if (table !== 'documents') return row as unknown as OpenRow<Table>;
   const { json_gz, ...rest } = row as unknown as Document;
   return { ...rest, json: JSON.parse(documentText(rest.sha256, json_gz)) } as OpenRow<Table>;

@@ -4,24 +4,25 @@ import { sha256Of } from './log-files.ts';
 import { mixText } from './mix-text.ts';
 import type { KeptFacts, KeptMeasure } from './tables.ts';
 
-/** The rows that progress reads of a debrief, besides what its lesson says. */
+/** The rows that progress reads of one approach, besides what its lesson says. */
 export interface FactRows {
-  readonly facts: readonly Omit<KeptFacts, 'debrief_id'>[];
-  readonly measures: readonly Omit<KeptMeasure, 'debrief_id'>[];
+  /** Of the approach, within its debrief. */
+  readonly number: number;
+  readonly facts: Omit<KeptFacts, 'approach_id'>;
+  readonly measures: readonly Omit<KeptMeasure, 'approach_id'>[];
 }
 
-/** @param standard the standard's JSON, by which the debrief was made */
-export function factRows(debrief: Debrief, standard: string): FactRows {
+/** Of every approach of a debrief. @param standard the standard's JSON, by which the debrief was made */
+export function factRows(debrief: Debrief, standard: string): FactRows[] {
   // Where it stands in the library, other rows say.
   const nowhere = { debriefId: '', lessonId: '', date: '' };
   const all = factsOf({ ...nowhere, standardKey: sha256Of(standard), debrief });
-  return { facts: all.map(factRow), measures: all.flatMap(measureRows) };
+  return all.map((facts) => ({ number: facts.number, facts: factRow(facts), measures: measureRows(facts) }));
 }
 
-function factRow(facts: ApproachFacts): FactRows['facts'][number] {
+function factRow(facts: ApproachFacts): FactRows['facts'] {
   const verdictAt = (gate: string) => facts.gates.find((one) => one.gate === gate)?.verdict ?? null;
   return {
-    number: facts.number,
     log_sha256: facts.logSha256,
     end_utc: facts.endUtc,
     standard_sha256: facts.standardKey,
@@ -33,9 +34,8 @@ function factRow(facts: ApproachFacts): FactRows['facts'][number] {
   };
 }
 
-function measureRows({ number, criteria }: ApproachFacts): FactRows['measures'] {
+function measureRows({ criteria }: ApproachFacts): FactRows['measures'] {
   return criteria.map(({ id, title, verdict, insideShare, whyNoShare, rms, whyNoRms }, place) => ({
-    number,
     criterion: id,
     place,
     title,

@@ -13,12 +13,8 @@ export function latestVerdicts(
   const rows = library.tuples<[string, string, LatestVerdict['verdict'], number]>(
     from
       .selectFrom('approaches')
-      .innerJoin('measures', (join) =>
-        join
-          .onRef('measures.debrief_id', '=', 'approaches.debrief_id')
-          .onRef('measures.number', '=', 'approaches.number'),
-      )
-      .where(sql<boolean>`approaches.rowid IN (SELECT value FROM json_each(${refs}))`)
+      .innerJoin('measures', 'measures.approach_id', 'approaches.id')
+      .where(sql<boolean>`approaches.id IN (SELECT value FROM json_each(${refs}))`)
       .groupBy(['approaches.student_id', 'measures.criterion', 'measures.verdict'])
       .select([
         'approaches.student_id',

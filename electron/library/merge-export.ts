@@ -98,6 +98,8 @@ function rowOf({ table, row }: Record<string, unknown>): [RecordTable, Row] | nu
     if (text === undefined || sha256Of(text) !== rest['sha256']) return null;
     rest['json_gz'] = gzipSync(text);
   }
+  // A number of the other file's own, which here is another's.
+  if (known === 'approaches') delete rest['id'];
   const values = Object.values(rest);
   const isPlain = (value: unknown) =>
     value === null || ['string', 'number'].includes(typeof value) || value instanceof Uint8Array;

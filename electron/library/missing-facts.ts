@@ -54,14 +54,10 @@ export function withoutFacts(library: Library) {
       .where(({ exists, selectFrom }) =>
         exists(
           selectFrom('approaches')
-            .leftJoin('approach_facts', (join) =>
-              join
-                .onRef('approach_facts.debrief_id', '=', 'approaches.debrief_id')
-                .onRef('approach_facts.number', '=', 'approaches.number'),
-            )
+            .leftJoin('approach_facts', 'approach_facts.approach_id', 'approaches.id')
             .select('approaches.number')
             .whereRef('approaches.debrief_id', '=', 'debriefs.id')
-            .where('approach_facts.number', 'is', null),
+            .where('approach_facts.approach_id', 'is', null),
         ),
       )
       .select([
@@ -83,7 +79,8 @@ function keepFactsAnew(library: Library, { id, standard }: WithoutFacts): boolea
     if (error instanceof LibraryRefusal) return false;
     throw error;
   }
-  library.run(from.deleteFrom('approach_facts').where('debrief_id', '=', id));
+  const approaches = from.selectFrom('approaches').select('id').where('debrief_id', '=', id);
+  library.run(from.deleteFrom('approach_facts').where('approach_id', 'in', approaches));
   keepFacts(library, id, factRows(debrief, standard));
   return true;
 }

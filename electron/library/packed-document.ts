@@ -12,7 +12,7 @@ export interface PackedDocument {
   readonly json_gz: Uint8Array;
   readonly engine_version: string;
   readonly approaches: readonly ThinRow[];
-  readonly facts: FactRows;
+  readonly facts: readonly FactRows[];
 }
 
 /** @param standard by which the debrief was made */
@@ -27,7 +27,7 @@ export function packDocument(debrief: Debrief, standard: Standard): PackedDocume
   };
 }
 
-type ThinRow = Omit<ApproachRow, 'debrief_id' | 'lesson_id' | 'student_id' | 'date'>;
+type ThinRow = Omit<ApproachRow, 'id' | 'debrief_id' | 'lesson_id' | 'student_id' | 'date'>;
 
 /** What a list shows of an approach. */
 function thinRow({ facility, standard }: Debrief, approach: ApproachDebrief): ThinRow {

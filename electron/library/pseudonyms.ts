@@ -18,11 +18,16 @@ import {
 import { shuffled } from './shuffled.ts';
 import { rowsOf } from './snapshot.ts';
 import { StandIns } from './stand-ins.ts';
-import type { Document, KeptDebrief, Lesson, RecordTable, Tables } from './tables.ts';
+import type { ApproachRow, Document, KeptDebrief, Lesson, RecordTable, Tables } from './tables.ts';
 
-/** A row as an export has it: a document's JSON stands in the open. */
-export type OpenRow<Table extends RecordTable> = Table extends 'documents' ? OpenDocument : Tables[Table];
-type OpenDocument = Omit<Document, 'json_gz'> & { readonly json: Debrief };
+/** A row as an export has it: a document's JSON stands in the open, and an approach has no number of the file's own. */
+export type OpenRow<Table extends RecordTable> = Table extends keyof OpenRows
+  ? OpenRows[Table]
+  : Tables[Table];
+interface OpenRows {
+  documents: Omit<Document, 'json_gz'> & { readonly json: Debrief };
+  approaches: Omit<ApproachRow, 'id'>;
+}
 
 /** What goes out in place of a row; null for nothing. */
 type Rules = { readonly [Table in RecordTable]: (row: OpenRow<Table>) => OpenRow<Table> | null };

@@ -131,17 +131,10 @@ const JUDGING = sql<string>`substr(facts.standard_sha256, 1, 16) || ' ' || facts
 function approachesWith(criterion: string) {
   return from
     .selectFrom('approaches')
-    .innerJoin('approach_facts as facts', (join) =>
-      join
-        .onRef('facts.debrief_id', '=', 'approaches.debrief_id')
-        .onRef('facts.number', '=', 'approaches.number'),
-    )
+    .innerJoin('approach_facts as facts', 'facts.approach_id', 'approaches.id')
     .innerJoin('lessons', 'lessons.id', 'approaches.lesson_id')
     .leftJoin('measures', (join) =>
-      join
-        .onRef('measures.debrief_id', '=', 'approaches.debrief_id')
-        .onRef('measures.number', '=', 'approaches.number')
-        .on('measures.criterion', '=', criterion),
+      join.onRef('measures.approach_id', '=', 'approaches.id').on('measures.criterion', '=', criterion),
     )
     .select([
       sql<number>`lessons.rowid`.as('lesson'),
@@ -158,7 +151,7 @@ function approachesWith(criterion: string) {
       'measures.verdict',
       'measures.rms',
       'measures.inside_share as insideShare',
-      sql<number>`approaches.rowid`.as('ref'),
+      'approaches.id as ref',
     ]);
 }
 
@@ -205,7 +198,8 @@ function oneJudgedBy(library: Library, judging: string) {
   return library.first(
     from
       .selectFrom('approach_facts as facts')
-      .select(['facts.debrief_id', 'facts.standard_sha256', 'facts.engine_version'])
+      .innerJoin('approaches', 'approaches.id', 'facts.approach_id')
+      .select(['approaches.debrief_id', 'facts.standard_sha256', 'facts.engine_version'])
       .where(JUDGING, '=', judging)
       .limit(1),
   )!;

@@ -47,7 +47,7 @@ function logsOfUnread(library: Library, unread: readonly { readonly logSha256: s
   const logs = new Set(unread.map(({ logSha256 }) => logSha256));
   const isTold = (sha256: string) =>
     library.first(
-      from.selectFrom('approach_facts').select('number').where('log_sha256', '=', sha256).limit(1),
+      from.selectFrom('approach_facts').select('approach_id').where('log_sha256', '=', sha256).limit(1),
     ) !== null;
   return [...logs].filter((sha256) => !isTold(sha256)).length;
 }

@@ -30,7 +30,7 @@ export function* rowsOf<Row>(
   table: RecordTable,
   inOrder: <T>(places: readonly T[]) => readonly T[] = (places) => places,
 ): Generator<Row, void, undefined> {
-  const places = moment.answers<{ rowid: number }>(`SELECT rowid FROM ${table} ORDER BY rowid`);
-  for (const { rowid } of inOrder(places))
-    yield moment.answers<Row>(`SELECT * FROM ${table} WHERE rowid = ?`, rowid)[0]!;
+  const places = moment.answers<{ place: number }>(`SELECT rowid AS place FROM ${table} ORDER BY rowid`);
+  for (const { place } of inOrder(places))
+    yield moment.answers<Row>(`SELECT * FROM ${table} WHERE rowid = ?`, place)[0]!;
 }

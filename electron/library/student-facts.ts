@@ -23,7 +23,7 @@ export function factsOfStudent(library: Library, studentId: string): ApproachFac
     engineVersion: row.engine_version,
     ...mixOf(row.mix),
     wentOn: row.went_on as ApproachFacts['wentOn'],
-    criteria: criteria.get(`${row.debrief_id} ${row.number}`) ?? [],
+    criteria: criteria.get(row.approach_id) ?? [],
     gates: [...gate('gate-1000', row.gate_1000), ...gate('gate-500', row.gate_500)],
     level: row.level === null ? null : { level: row.level, isOpen: row.level_low !== row.level_high },
     score: row.score,
@@ -34,14 +34,12 @@ function approachesOf(library: Library, studentId: string) {
   return library.all(
     from
       .selectFrom('approaches')
-      .innerJoin('approach_facts', (join) =>
-        join
-          .onRef('approach_facts.debrief_id', '=', 'approaches.debrief_id')
-          .onRef('approach_facts.number', '=', 'approaches.number'),
-      )
+      .innerJoin('approach_facts', 'approach_facts.approach_id', 'approaches.id')
       .where('approaches.student_id', '=', studentId)
       .selectAll('approach_facts')
       .select([
+        'approaches.debrief_id',
+        'approaches.number',
         'approaches.lesson_id',
         'approaches.date',
         'approaches.start_utc',
@@ -59,25 +57,20 @@ function approachesOf(library: Library, studentId: string) {
   );
 }
 
-/** Of each approach, named by its debrief and number, in the standard's order. */
-function criteriaOf(library: Library, studentId: string): Map<string, CriterionFacts[]> {
+/** Of each approach by its id, in the standard's order. */
+function criteriaOf(library: Library, studentId: string): Map<number, CriterionFacts[]> {
   const rows = library.all(
     from
       .selectFrom('approaches')
-      .innerJoin('measures', (join) =>
-        join
-          .onRef('measures.debrief_id', '=', 'approaches.debrief_id')
-          .onRef('measures.number', '=', 'approaches.number'),
-      )
+      .innerJoin('measures', 'measures.approach_id', 'approaches.id')
       .where('approaches.student_id', '=', studentId)
       .selectAll('measures')
       .orderBy('measures.place'),
   );
-  const criteria = new Map<string, CriterionFacts[]>();
+  const criteria = new Map<number, CriterionFacts[]>();
   for (const row of rows) {
-    const key = `${row.debrief_id} ${row.number}`;
-    const there = criteria.get(key) ?? [];
-    criteria.set(key, there);
+    const there = criteria.get(row.approach_id) ?? [];
+    criteria.set(row.approach_id, there);
     there.push({
       id: row.criterion,
       title: row.title,

@@ -1,3 +1,5 @@
+import type { Generated } from 'kysely';
+
 /** The tables as the last migration leaves them, for the compiler; what the columns hold stands in `migrations/`. */
 export interface Tables {
   people: Person;
@@ -115,6 +117,8 @@ export interface Document {
 }
 
 export interface ApproachRow {
+  /** Of this file alone: in another the same approach has another. */
+  id: Generated<number>;
   debrief_id: string;
   number: number;
   lesson_id: string;
@@ -135,8 +139,7 @@ export interface ApproachRow {
 }
 
 export interface KeptFacts {
-  debrief_id: string;
-  number: number;
+  approach_id: number;
   log_sha256: string;
   end_utc: string;
   standard_sha256: string;
@@ -148,8 +151,7 @@ export interface KeptFacts {
 }
 
 export interface KeptMeasure {
-  debrief_id: string;
-  number: number;
+  approach_id: number;
   criterion: string;
   place: number;
   title: string;

@@ -160,6 +160,8 @@ function multiply(library: Library, flown: number): void {
   const student = `'s' || (n % ${STUDENTS})`;
   const day = "date('2020-01-01', '+' || n || ' days')";
   const log = "printf('%.56s%08d', logs.sha256, n)";
+  const copied = `JOIN approaches ON approaches.id = approach_id
+    JOIN approaches AS copied ON copied.debrief_id = approaches.debrief_id || n AND copied.number = approaches.number`;
   const each = (sql: string) =>
     library.execute(
       `WITH RECURSIVE copy (n) AS (SELECT 1 UNION ALL SELECT n + 1 FROM copy WHERE n < ${copies}) ${sql}`,
@@ -173,13 +175,11 @@ function multiply(library: Library, flown: number): void {
     antenna_height_ft, engine_version, document_sha256, made_utc FROM debriefs, copy, logs
     WHERE logs.sha256 = log_sha256`);
   each(`INSERT INTO documents SELECT debrief_id || n, sha256, engine_version, json_gz FROM documents, copy`);
-  each(`INSERT INTO approaches SELECT debrief_id || n, number, lesson_id || n, ${student}, ${day}, start_utc, facility,
+  each(`INSERT INTO approaches SELECT NULL, debrief_id || n, number, lesson_id || n, ${student}, ${day}, start_utc, facility,
     standard_id, kind, outcome, level, level_low, level_high, score, score_low, score_high, summary
     FROM approaches, copy ORDER BY n`);
-  each(`INSERT INTO approach_facts SELECT debrief_id || n, number, printf('%.56s%08d', log_sha256, n), end_utc, standard_sha256,
-    engine_version, mix, gate_1000, gate_500, went_on
-    FROM approach_facts, copy`);
-  each(`INSERT INTO measures SELECT debrief_id || n, number, criterion, place, title, verdict, inside_share, why_no_share, rms,
-    why_no_rms
-    FROM measures, copy`);
+  each(`INSERT INTO approach_facts SELECT copied.id, printf('%.56s%08d', log_sha256, n), end_utc, standard_sha256,
+    engine_version, mix, gate_1000, gate_500, went_on FROM approach_facts, copy ${copied}`);
+  each(`INSERT INTO measures SELECT copied.id, criterion, place, title, verdict, inside_share, why_no_share, rms, why_no_rms
+    FROM measures, copy ${copied}`);
 }

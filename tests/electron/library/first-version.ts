@@ -15,7 +15,13 @@ export async function toFirstVersion(folder: string): Promise<void> {
   await rawFile(path, (sqlite) => {
     migrate(sqlite, 1);
     sqlite.prepare('ATTACH ? AS present').run(present);
-    for (const table of TABLES) sqlite.exec(`INSERT INTO main.${table} SELECT * FROM present.${table}`);
+    for (const table of TABLES) {
+      const columns = sqlite.prepare(`SELECT name FROM pragma_table_info('${table}', 'main')`).all() as {
+        name: string;
+      }[];
+      const names = columns.map(({ name }) => name).join(', ');
+      sqlite.exec(`INSERT INTO main.${table} (${names}) SELECT ${names} FROM present.${table}`);
+    }
   });
   rmSync(present);
 }

@@ -17,6 +17,7 @@ import {
   opened,
   SAMPLE,
   SAMPLES,
+  dropFacts,
 } from './some-library.ts';
 
 let library = '';
@@ -135,8 +136,9 @@ describe('halfdot progress', () => {
   it('copies what is missing out of the documents again, and tells the same', async () => {
     const before = await recordOf('Rowan Teal');
     await opened(library, (open) => {
-      open.run(from.deleteFrom('approach_facts').where('number', '=', 1));
-      expect(open.all(from.selectFrom('measures').selectAll().where('number', '=', 1))).toEqual([]);
+      const first = from.selectFrom('approaches').select('id').where('number', '=', 1);
+      open.run(from.deleteFrom('approach_facts').where('approach_id', 'in', first));
+      expect(open.all(from.selectFrom('measures').selectAll().where('approach_id', 'in', first))).toEqual([]);
     });
     expect(await recordOf('Rowan Teal')).toEqual(before);
   });
@@ -180,7 +182,7 @@ describe('halfdot progress', () => {
           .select(['debriefs.id', 'file_name'])
           .where('file_name', '=', 'went-around.csv'),
       )!;
-      open.run(from.deleteFrom('approach_facts').where('debrief_id', '=', id));
+      dropFacts(open, id);
       open.run(
         from
           .updateTable('documents')

@@ -16,6 +16,7 @@ import {
   opened,
   SAMPLE,
   SAMPLES,
+  dropFacts,
 } from './some-library.ts';
 
 const SAID = ['--target-airspeed', '90', '--conditions', 'simulated', '--runway', 'seen'];
@@ -152,7 +153,10 @@ describe('a school out of the library', () => {
     await command(own, 'assign', 'tidy-landing.csv', '--nobody', 'yes');
     const count = await opened(own, (open) => {
       const all = from.selectFrom('approaches').select('kind').where('kind', '!=', 'approach');
-      open.run(from.deleteFrom('measures').where('criterion', '=', 'minimums').where('number', '=', 1));
+      const first = from.selectFrom('approaches').select('approaches.id').where('number', '=', 1);
+      open.run(
+        from.deleteFrom('measures').where('criterion', '=', 'minimums').where('approach_id', 'in', first),
+      );
       const { id } = open.first(
         from
           .selectFrom('debriefs')
@@ -160,7 +164,7 @@ describe('a school out of the library', () => {
           .select('debriefs.id')
           .where('file_name', '=', 'log-01.csv'),
       )!;
-      open.run(from.deleteFrom('approach_facts').where('debrief_id', '=', id));
+      dropFacts(open, id);
       open.run(
         from
           .updateTable('documents')

@@ -104,11 +104,21 @@ export function keepInstead(library: Library, id: string, debrief: Debrief): voi
   library.write(() => keepDocument(library, id, document));
 }
 
-/** Every row of the record, by table. */
+/** Takes away what progress reads of a debrief. */
+export function dropFacts(library: Library, debriefId: string): void {
+  const approaches = from.selectFrom('approaches').select('id').where('debrief_id', '=', debriefId);
+  library.run(from.deleteFrom('approach_facts').where('approach_id', 'in', approaches));
+}
+
+/** Every row of the record, by table, without what an approach goes by in this file alone. */
 export function everything(folder: string): Promise<Record<string, unknown[]>> {
   return opened(folder, (library) =>
     Object.fromEntries(
-      RECORD_TABLES.map((table) => [table, library.answers(`SELECT * FROM ${table} ORDER BY 1, 2`)]),
+      RECORD_TABLES.map((table) => {
+        const order = table === 'approaches' ? 'debrief_id, number' : '1, 2';
+        const rows = library.answers<object>(`SELECT * FROM ${table} ORDER BY ${order}`);
+        return [table, table === 'approaches' ? rows.map((row) => ({ ...row, id: null })) : rows];
+      }),
     ),
   );
 }
