@@ -79,6 +79,25 @@ describe('a term of a school', () => {
     expect(app.complaints).toEqual([]);
   }, 120_000);
 
+  it('tells who needs what, and gives a student’s report', async () => {
+    await press('Progress');
+    const needs = page.locator('table.needs tbody tr');
+    await needs.first().waitFor();
+    expect(await needs.count()).toBe(STUDENTS.length);
+    // All flew the same flights, by days and receivers of their own: none needs what the others do not.
+    const counts = (await needs.allInnerTexts()).map((row) => row.replace(/^Student \d+/, ''));
+    expect(new Set(counts).size).toBe(1);
+    await page.getByLabel('Show names').check();
+    const [name] = STUDENTS;
+    await needs.getByRole('button', { name }).click();
+    await page.getByRole('heading', { name: 'To practise' }).waitFor();
+    const [download] = await Promise.all([page.waitForEvent('download'), press('Save the report')]);
+    const report = readFileSync(await download.path(), 'utf8');
+    expect(report).toContain(name);
+    for (const other of STUDENTS) if (other !== name) expect(report).not.toContain(other);
+    await press('Flights');
+  }, 120_000);
+
   it('has a wrong assignment corrected, many logs at once, and undone', async () => {
     await page.getByLabel('Student', { exact: true }).selectOption('Fern Ruff');
     await soon(shown).toBe(`${LESSONS} approaches.`);
