@@ -8,6 +8,7 @@ const ROOMS = [
   'facility',
   'deviation',
   'approach',
+  'records',
   'standard',
   'grade',
   'debrief',
