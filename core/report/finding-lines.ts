@@ -15,6 +15,9 @@ export function mainFindings(
   );
 }
 
+/** The title of what was better than the time before, which the library knows, and the log does not. */
+export const BETTER_THAN_LAST = 'Better than the last time';
+
 /** The instructor does not want it told. */
 export function isDismissed({ remark }: Pick<DebriefFinding, 'remark'>): boolean {
   return remark?.verdict === 'dismissed';

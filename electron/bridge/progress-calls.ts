@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Progress } from '../../core/progress/progress.ts';
 import type { SchoolPage } from '../../core/progress/school/school-page.ts';
 import { GROUP_BY } from './progress-groups.ts';
+import { SHA256 } from './recent.ts';
 
 /** What the host's own code made of its own library: it is looked at what it is, and not at every figure of it. */
 const PROGRESS = z.custom<Progress>((value) => (value as Progress | null)?.format === 'halfdot-progress/1');
@@ -34,6 +35,15 @@ const FILTER = z.strictObject({
 export const PROGRESS_CALLS = {
   /** A student across lessons. */
   studentProgress: { input: z.strictObject({ studentId: ID }), output: PROGRESS },
+  /** What was flown better than the time before, of each approach of a kept debrief where something was. */
+  sinceLast: {
+    input: z.strictObject({
+      sha256: SHA256,
+      facility: z.string().max(1000),
+      standardId: z.string().max(1000),
+    }),
+    output: z.array(z.strictObject({ approachUtc: z.string(), lastDate: DATE, sentence: z.string() })),
+  },
   /** A school across students, by one measure; null where nobody was held to it. */
   schoolProgress: {
     input: z.strictObject({

@@ -8,7 +8,7 @@ const DOTS = 2;
 /** The page to hand over. */
 export const html: DebriefFormat<HandOver> = {
   ending: 'html',
-  partOf: handOverOf,
+  partOf: (composed) => handOverOf(composed, []),
   written: (handOver) => handOverHtml([handOver], DOTS),
   allInOne: (handOvers) => handOverHtml(handOvers, DOTS),
 };

@@ -31,5 +31,6 @@ export { approachesWithoutFacts, makeMissingFacts } from './missing-facts.ts';
 export { progressInput } from './progress-input.ts';
 export { schoolMeasures } from './school-measures.ts';
 export { schoolPage } from './school-page.ts';
+export { sinceLastTime } from './since-last-time.ts';
 export { keepNow, nothingToKeep } from './to-keep.ts';
 export { watchBy } from './watch.ts';

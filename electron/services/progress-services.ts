@@ -5,7 +5,9 @@ import type { UnreadDebrief } from '../library/missing-facts.ts';
 import type { LibraryHost } from './library-host.ts';
 
 /** How students go on, as the page shows it. */
-export function progressServicesOf(host: LibraryHost): Pick<Services, 'studentProgress' | 'schoolProgress'> {
+export function progressServicesOf(
+  host: LibraryHost,
+): Pick<Services, 'studentProgress' | 'schoolProgress' | 'sinceLast'> {
   const facts = new Facts(host);
   return {
     studentProgress: async ({ studentId }) => {
@@ -17,6 +19,7 @@ export function progressServicesOf(host: LibraryHost): Pick<Services, 'studentPr
       if (record === null) throw new Gone('This student is not in the library any more.');
       return record;
     },
+    sinceLast: async (which) => (await host.ask((library, room) => room.sinceLastTime(library, which))) ?? [],
     schoolProgress: async (asked) => {
       await facts.complete();
       // The criterion that was chosen may be gone with the approaches that were held to it.

@@ -19,13 +19,15 @@ import { Working } from './working.tsx';
 interface Props {
   readonly approach: ApproachDebrief;
   readonly sheet: Sheet;
+  /** What was better than the time before; null where that is not known. */
+  readonly sinceLast: string | null;
   readonly log: Debrief['log'];
   readonly id: string;
   readonly dots: Dots;
 }
 
 /** One approach: the sentence and its sheet on one page of paper, and behind them what they stand on. */
-export function ApproachSection({ approach, sheet, log, id, dots }: Props) {
+export function ApproachSection({ approach, sheet, sinceLast, log, id, dots }: Props) {
   const stated = statedSentence(approach);
   const sentences = measureSentences(approach.measures, log);
   return (
@@ -39,7 +41,7 @@ export function ApproachSection({ approach, sheet, log, id, dots }: Props) {
         </p>
       ))}
       <PrintedSheet sheet={sheet} id={id} dots={dots} />
-      <FindingsSection approach={approach} />
+      <FindingsSection approach={approach} sinceLast={sinceLast} />
       <CriteriaTable approach={approach} dots={dots} />
       <StabilityTable gates={approach.stability} />
       <EventTable approach={approach} log={log} dots={dots} />

@@ -1,5 +1,6 @@
 import type { ApproachDebrief, DebriefFinding } from '../../core/debrief/debrief.ts';
 import {
+  BETTER_THAN_LAST,
   clockOf,
   furtherSentence,
   mainFindings,
@@ -7,8 +8,14 @@ import {
   saidText,
 } from '../../core/report/finding-lines.ts';
 
+interface Props {
+  readonly approach: ApproachDebrief;
+  /** What was better than the time before; null where that is not known. */
+  readonly sinceLast: string | null;
+}
+
 /** What an instructor would say, each with its moment: what to work on, and what was good. */
-export function FindingsSection({ approach }: { readonly approach: ApproachDebrief }) {
+export function FindingsSection({ approach, sinceLast }: Props) {
   const [faults, praise] = [mainFindings(approach, 'fault'), mainFindings(approach, 'praise')];
   const further = furtherSentence(approach);
   return (
@@ -23,13 +30,18 @@ export function FindingsSection({ approach }: { readonly approach: ApproachDebri
           </ol>
         </>
       )}
-      {praise.length === 0 ? null : (
+      {praise.length === 0 && sinceLast === null ? null : (
         <>
           <h3>Good</h3>
           <ul className="findings">
             {praise.map((finding) => (
               <Finding key={finding.id} finding={finding} />
             ))}
+            {sinceLast === null ? null : (
+              <li>
+                <strong>{BETTER_THAN_LAST}.</strong> {sinceLast}
+              </li>
+            )}
           </ul>
         </>
       )}

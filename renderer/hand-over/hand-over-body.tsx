@@ -1,5 +1,6 @@
 import { approachHeading } from '../../core/report/debrief-text.ts';
 import { ApproachSection } from './approach-section.tsx';
+import { sinceLastSentence } from '../../core/progress/since-last.ts';
 import { Closing } from './closing.tsx';
 import { Head } from './head.tsx';
 import type { HandOver } from './hand-over.ts';
@@ -28,7 +29,7 @@ export function HandOverBody({ handOvers, dots }: Props) {
 
 /** `id` tells the parts of this log from those of another on the page. */
 function LogArticle({ handOver, id, dots }: { handOver: HandOver; id: string; dots: Dots }) {
-  const { debrief, sheets } = handOver;
+  const { debrief, sheets, sinceLast } = handOver;
   const { approaches, log } = debrief;
   const idOf = (index: number) => `${id}approach-${index}`;
   return (
@@ -51,6 +52,7 @@ function LogArticle({ handOver, id, dots }: { handOver: HandOver; id: string; do
           key={approach.index}
           approach={approach}
           sheet={sheets[i]!}
+          sinceLast={sinceLastSentence(sinceLast, approach)}
           log={log}
           id={idOf(approach.index)}
           dots={dots}

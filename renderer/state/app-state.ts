@@ -5,6 +5,7 @@ import type { Heights } from '../../core/debrief/heights.ts';
 import type { Issue } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import type { SchoolAsked } from '../../core/progress/school/school-page.ts';
+import type { SinceLast } from '../../core/progress/since-last.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
 import type { Sheet } from '../../core/sheet/sheet.ts';
 import { NOTHING_STATED, type Stated } from '../../core/standard/stated.ts';
@@ -90,6 +91,8 @@ export interface Flight extends Statements {
   readonly estimate: 'open' | OwnEstimate | null;
   /** Where it is kept in the library, as far as this page knows; null where it is not. */
   readonly kept: KeptAs | null;
+  /** What was better than the time before, of the debrief that the library keeps; empty for all that is not known. */
+  readonly sinceLast: readonly SinceLast[];
   /** Why no copy of it could be kept; null where one was, or none was tried. */
   readonly notCopied: string | null;
 }
@@ -300,6 +303,7 @@ function newFlight({ id, name, standardId, isSample }: Action & { readonly do: '
     reading: { kind: 'reading', share: null, last: null },
     settings: {},
     fits: null,
+    sinceLast: [],
     facilityId: null,
     standardId,
     stated: NOTHING_STATED,

@@ -7,7 +7,7 @@ import type { ChosenDebrief } from '../worker/protocol.ts';
 import { lastRead, type AppState, type Bringing, type Flight, type KeptAs } from './app-state.ts';
 import { base64Of, bytesOf, call, HostProblem } from './host.ts';
 import { askedStandard } from './own-standards.ts';
-import { statementsOf } from './recent-entry.ts';
+import { askSinceLast, statementText } from './since-last.ts';
 import type { Opening } from './opening.ts';
 import type { Store } from './store.ts';
 import { textOfFile } from './text-of-file.ts';
@@ -103,6 +103,7 @@ export class OwnLibrary {
     if (isThere || kept.stays) tell(new HostProblem(staysWords(flight, kept)));
     const as = { ...keptAs(flight, kept), ...(isThere && { statements: null }) };
     store.dispatch({ do: 'change', id: flightId, change: { kept: as } });
+    await this.#sinceLast(flightId);
     if (kept.became === 'kept' && !kept.stays) await this.#keepEstimate(flight, kept.debriefId);
   }
 
@@ -144,6 +145,13 @@ export class OwnLibrary {
     const isAsKept = flight.standardId === standardId;
     const as = { ...keptAs(flight, kept), ...(!isAsKept && { statements: null }) };
     store.dispatch({ do: 'change', id: flight.id, change: { kept: as } });
+    await this.#sinceLast(flight.id);
+  }
+
+  async #sinceLast(id: string): Promise<void> {
+    const flight = this.#flight(id);
+    const sinceLast = flight ? await askSinceLast(flight) : [];
+    this.#parts.store.dispatch({ do: 'change', id, change: { sinceLast } });
   }
 
   /** Finds out where the logs that are open are kept: they may have been moved, or gone with their student. */
@@ -368,9 +376,4 @@ function tooLarge(bytes: number): string {
 function keptAs(flight: Flight, place: Pick<KeptAs, 'lessonId' | 'student' | 'date'>): KeptAs {
   const { lessonId, student, date } = place;
   return { lessonId, student, date, statements: statementText(flight) };
-}
-
-/** Everything that a debrief depends on, to be compared. */
-export function statementText(flight: Flight): string {
-  return JSON.stringify(statementsOf(flight));
 }

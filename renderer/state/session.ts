@@ -5,7 +5,7 @@ import type { Stated } from '../../core/standard/stated.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import type { Recent } from '../../electron/bridge/recent.ts';
 import type { HandOver } from '../hand-over/hand-over.ts';
-import type { ChosenDebrief, FacilityText, Saved } from '../worker/protocol.ts';
+import type { ChosenDebrief, FacilityText, HandedOver, Saved } from '../worker/protocol.ts';
 import { Analyst, type Running } from './analyst.ts';
 import { lastDebriefed, lastRead, type Flight, type Judged, type Sample } from './app-state.ts';
 import { download } from './download.ts';
@@ -23,6 +23,7 @@ import { nothingSaid, statementsOf, takenOver } from './recent-entry.ts';
 import { RecentFlights } from './recent-flights.ts';
 import { settingsOfSample, standardOfSample, statedOfSample } from './sample-statements.ts';
 import { sha256Of } from './sha256-of.ts';
+import { sinceLastOf } from './since-last.ts';
 import { Store } from './store.ts';
 
 interface HowToRead {
@@ -284,7 +285,7 @@ export class Session {
 
   /** Saves a file of a log's debrief; of its fixes those of one approach. */
   async save(id: string, what: Saved, approach: number): Promise<void> {
-    const debrief = this.#askedDebrief(id);
+    const debrief = this.#handedOver(id);
     if (!debrief) return this.#tell(NO_DEBRIEF);
     const { dots } = this.store.state().notes.settings;
     const done = await this.#analyst.start('save', { ...debrief, what, approach, dots }).done;
@@ -296,15 +297,16 @@ export class Session {
 
   /** What the page to hand over is drawn of; null where there is none, which is said. */
   async handOver(id: string): Promise<HandOver | null> {
-    const debrief = this.#askedDebrief(id);
-    if (!debrief) {
-      this.#tell(NO_DEBRIEF);
-      return null;
-    }
-    const done = await this.#analyst.start('handOver', debrief).done;
-    if (done.kind === 'done') return done.value;
-    this.#tell(done.kind === 'refused' ? new HostProblem(done.issue.message) : done);
+    const debrief = this.#handedOver(id);
+    const done = debrief && (await this.#analyst.start('handOver', debrief).done);
+    if (done?.kind === 'done') return done.value;
+    this.#tell(done?.kind === 'refused' ? new HostProblem(done.issue.message) : (done ?? NO_DEBRIEF));
     return null;
+  }
+
+  #handedOver(id: string): HandedOver | null {
+    const debrief = this.#askedDebrief(id);
+    return debrief && { ...debrief, sinceLast: sinceLastOf(this.#flight(id)!) };
   }
 
   #askedDebrief(id: string): ChosenDebrief | null {

@@ -21,6 +21,8 @@ interface Props extends Debriefed {
   /** Place of the approach that is shown. */
   readonly at: number;
   readonly dots: Dots;
+  /** What was better than the time before; null where that is not known. */
+  readonly sinceLast: string | null;
   /** A newer one is being made. */
   readonly isStale: boolean;
   /** Goes to a moment in the replay; null where there is none. */
@@ -28,7 +30,8 @@ interface Props extends Debriefed {
 }
 
 /** The debrief of one approach: first a sentence, then what it stands on. */
-export function DebriefView({ debrief, page, sheets, at, dots, isStale, jump, flightId, session }: Props) {
+export function DebriefView(props: Props) {
+  const { debrief, page, sheets, at, dots, isStale, jump, sinceLast, flightId, session } = props;
   const approach = debrief.approaches[at];
   const sheet = sheets[at];
   return (
@@ -38,6 +41,7 @@ export function DebriefView({ debrief, page, sheets, at, dots, isStale, jump, fl
           approach={approach}
           sheet={sheet}
           debrief={debrief}
+          sinceLast={sinceLast}
           dots={dots}
           jump={jump}
           flightId={flightId}
@@ -70,13 +74,14 @@ interface ApproachProps {
   readonly approach: ApproachDebrief;
   readonly sheet: Sheet;
   readonly debrief: Debrief;
+  readonly sinceLast: string | null;
   readonly dots: Dots;
   readonly jump: (utc: string) => void;
   readonly flightId: string;
   readonly session: Session;
 }
 
-function Approach({ approach, sheet, debrief, dots, jump, flightId, session }: ApproachProps) {
+function Approach({ approach, sheet, debrief, sinceLast, dots, jump, flightId, session }: ApproachProps) {
   return (
     <>
       <h1 className="summary">{approach.summary}</h1>
@@ -86,7 +91,7 @@ function Approach({ approach, sheet, debrief, dots, jump, flightId, session }: A
         </p>
       ))}
       <StatedLine approach={approach} />
-      <Findings approach={approach} flightId={flightId} session={session} jump={jump} />
+      <Findings approach={approach} sinceLast={sinceLast} flightId={flightId} session={session} jump={jump} />
       <CriteriaTable approach={approach} dots={dots} jump={jump} />
       <SheetPreview sheet={sheet} dots={dots} jump={jump} />
       <StabilityTable gates={approach.stability} />

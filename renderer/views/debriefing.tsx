@@ -1,11 +1,13 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { sinceLastSentence } from '../../core/progress/since-last.ts';
 import { approachHeading } from '../../core/report/debrief-text.ts';
 import { secondsOf } from '../../core/units/utc.ts';
 import { Moment } from '../replay/moment.ts';
 import { otherSheets } from '../replay/other-sheets.ts';
 import { ReplayView } from '../replay/replay-view.tsx';
 import type { AppState, Debriefed, Flight } from '../state/app-state.ts';
+import { sinceLastOf } from '../state/since-last.ts';
 import type { Session } from '../state/session.ts';
 import { current } from './current.ts';
 import { DebriefView } from './debrief-view.tsx';
@@ -33,7 +35,8 @@ export function Debriefing({ debriefed, flight, state, session, shown, show, isS
   const approach = debrief.approaches[at];
   const sheet = sheets[at];
   const { dots } = state.notes.settings;
-  const told = { ...debriefed, at, dots, isStale, session, flightId: flight.id };
+  const sinceLast = approach ? sinceLastSentence(sinceLastOf(flight), approach) : null;
+  const told = { ...debriefed, sinceLast, at, dots, isStale, session, flightId: flight.id };
   if (!approach || !sheet) return <DebriefView {...told} jump={null} />;
   const before = moments.get(at);
   // Another zone or another facility makes another span of it.

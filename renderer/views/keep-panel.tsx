@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components';
 import { meantBy } from '../../electron/bridge/names.ts';
 import type { Overview } from '../../electron/bridge/library-calls.ts';
 import type { KeptAs } from '../state/app-state.ts';
-import { statementText } from '../state/own-library.ts';
+import { statementText } from '../state/since-last.ts';
 import type { Session } from '../state/session.ts';
 import { DateBox } from './library/flight-filters.tsx';
 import { useOnce } from './library/use-once.ts';

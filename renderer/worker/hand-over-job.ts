@@ -6,7 +6,7 @@ import { deviationsCsv } from '../../core/report/deviations-csv.ts';
 import { handOverOf, type HandOver } from '../hand-over/hand-over.ts';
 import { composedOf } from './composed-of.ts';
 import type { KeptLogs } from './kept-logs.ts';
-import type { AskedDebrief, JobInput, SavedFile } from './protocol.ts';
+import type { JobInput, SavedFile } from './protocol.ts';
 
 /** What writes the page to hand over: the other files do without. */
 export const fetchPage = () => import('../hand-over/hand-over-html.tsx');
@@ -14,11 +14,11 @@ export const fetchPage = () => import('../hand-over/hand-over-html.tsx');
 /** What the page to hand over is drawn of. */
 export async function handOver(
   logs: KeptLogs,
-  input: AskedDebrief,
+  input: JobInput<'handOver'>,
   job: Progress,
 ): Promise<Outcome<HandOver>> {
   const composed = await composedOf(logs, input, job);
-  return composed.ok ? usable(handOverOf(composed.value)) : composed;
+  return composed.ok ? usable(handOverOf(composed.value, input.sinceLast)) : composed;
 }
 
 /** A file of a debrief. */
@@ -32,7 +32,7 @@ export async function save(
   const { what } = input;
   if (what === 'page') {
     const { handOverHtml } = await fetchPage();
-    const text = handOverHtml([handOverOf(composed.value)], input.dots);
+    const text = handOverHtml([handOverOf(composed.value, input.sinceLast)], input.dots);
     return usable({ ending: 'debrief.html', type: 'text/html', text });
   }
   if (what === 'map') {

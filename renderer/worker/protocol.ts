@@ -5,6 +5,7 @@ import type { PlanProperties } from '../../core/facility/plan-shapes.ts';
 import type { JsonProblem } from '../../core/json/problem.ts';
 import type { Issue } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
+import type { SinceLast } from '../../core/progress/since-last.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
 import type { Sheet } from '../../core/sheet/sheet.ts';
 import type { Standard } from '../../core/standard/standard.ts';
@@ -51,6 +52,9 @@ export interface AskedDebrief {
   readonly facility: FacilityText;
   readonly asked: Asked;
 }
+
+/** The same for the page to hand over, with what the library knows of the time before. */
+export type HandedOver = AskedDebrief & { readonly sinceLast: readonly SinceLast[] };
 
 /** The same as the user asks for it. */
 export type ChosenDebrief = AskedDebrief & { readonly asked: { readonly standard: StandardChosen } };
@@ -135,8 +139,8 @@ interface Work {
     out: { debrief: Debrief; page: string; sheets: readonly Sheet[] };
   };
   /** What the page to hand over is drawn of. */
-  handOver: { in: AskedDebrief; out: HandOver };
-  save: { in: AskedDebrief & { what: Saved; approach: number; dots: Dots }; out: SavedFile };
+  handOver: { in: HandedOver; out: HandOver };
+  save: { in: HandedOver & { what: Saved; approach: number; dots: Dots }; out: SavedFile };
   facilities: { in: { facilities: readonly FacilityText[] }; out: readonly FacilityReading[] };
   brief: { in: AskedBriefing; out: BriefingMade };
   standards: { in: { standards: readonly StandardText[] }; out: readonly StandardReading[] };

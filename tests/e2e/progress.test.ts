@@ -150,6 +150,27 @@ describe('a student', () => {
     await card('Level').waitFor();
   });
 
+  it('is told after a lesson what was better than the last time, also on the page to hand over', async () => {
+    await press('Flights');
+    const lesson = page.getByRole('button', { name: 'Lesson of Rowan Teal, 2026-03-16' });
+    await page.getByLabel('Student', { exact: true }).selectOption('Rowan Teal');
+    await lesson.first().click();
+    await page.locator('.lesson-approaches .link').first().click();
+    const better = page.locator('.findings li').filter({ hasText: 'Better than the last time.' });
+    await better.waitFor();
+    const words =
+      /Against the approach of 2026-03-09: .*glidepath on final 0\.\d\d of full scale RMS after 0\.\d\d/;
+    expect(await better.textContent()).toMatch(words);
+    const [download] = await Promise.all([page.waitForEvent('download'), press('Save the page')]);
+    expect(readFileSync(await download.path(), 'utf8')).toMatch(words);
+    // What is stated since may turn it: then it is no longer known.
+    await page.getByLabel('Runway at minimums').selectOption('not-seen');
+    await better.waitFor({ state: 'detached' });
+    await press('Progress');
+    await page.getByLabel('Open a student').selectOption('Rowan Teal');
+    await card('Level').waitFor();
+  });
+
   it('agrees on a goal, which is reached and stands in the report', async () => {
     await page.getByLabel('Agree on a goal').fill('Hold the glidepath to 200 ft');
     await press('Keep the goal');

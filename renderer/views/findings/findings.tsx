@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { ApproachDebrief, DebriefFinding } from '../../../core/debrief/debrief.ts';
-import { isDismissed, mainFindings } from '../../../core/report/finding-lines.ts';
+import { BETTER_THAN_LAST, isDismissed, mainFindings } from '../../../core/report/finding-lines.ts';
 import { PLACE_CAUTIONS } from '../../../core/report/place-cautions.ts';
 import { withRemark } from '../../state/remarks.ts';
 import type { Session } from '../../state/session.ts';
@@ -8,6 +8,8 @@ import { FindingItem } from './finding-item.tsx';
 
 interface Props {
   readonly approach: ApproachDebrief;
+  /** What was better than the time before; null where that is not known. */
+  readonly sinceLast: string | null;
   readonly flightId: string;
   readonly session: Session;
   /** Goes to a moment in the replay. */
@@ -18,9 +20,9 @@ interface Props {
  * What an instructor would say: the main faults, what was good, and the rest folded away. The instructor lets each
  * stand, says it in other words or takes it off; the student may answer.
  */
-export function Findings({ approach, flightId, session, jump }: Props) {
+export function Findings({ approach, sinceLast, flightId, session, jump }: Props) {
   const { findings, startUtc } = approach;
-  if (findings.length === 0) return null;
+  if (findings.length === 0 && sinceLast === null) return null;
   const [faults, praise] = [mainFindings(approach, 'fault'), mainFindings(approach, 'praise')];
   const shown = new Set([...faults, ...praise]);
   const dismissed = findings.filter(isDismissed);
@@ -46,10 +48,17 @@ export function Findings({ approach, flightId, session, jump }: Props) {
           <ol>{faults.map(item)}</ol>
         </>
       )}
-      {praise.length === 0 ? null : (
+      {praise.length === 0 && sinceLast === null ? null : (
         <>
           <h2>Good</h2>
-          <ul className="plain">{praise.map(item)}</ul>
+          <ul className="plain">
+            {praise.map(item)}
+            {sinceLast === null ? null : (
+              <li className="finding">
+                <strong>{BETTER_THAN_LAST}.</strong> {sinceLast}
+              </li>
+            )}
+          </ul>
         </>
       )}
       {approach.outcome === 'missed-approach' ? <p className="aside">{PLACE_CAUTIONS.goingAround}</p> : null}

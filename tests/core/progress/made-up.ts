@@ -54,7 +54,7 @@ const TITLES: Readonly<Record<string, string>> = {
 const FINAL = { kind: 'final', startUtc: '2026-05-01T10:05:00Z', endUtc: '2026-05-01T10:07:00Z' };
 
 /** The parts of a debrief that progress reads, and no others. */
-function madeUp(what: MadeUp = {}): ApproachFacts[] {
+export function madeUp(what: MadeUp = {}): ApproachFacts[] {
   const { lesson = 1, minute = 0, log = `log of lesson ${lesson}`, standard = 'instrument-rating' } = what;
   const clock = (m: number) =>
     `2026-05-01T${String(10 + Math.floor(m / 60)).padStart(2, '0')}:${String(m % 60).padStart(2, '0')}:00Z`;
