@@ -5,9 +5,10 @@ import type { Place } from './earth/frame.ts';
 import { loadGeoid } from './earth/geoid.ts';
 import { checkFacility } from './facility/contradictions.ts';
 import { deriveGeometry, type FacilityGeometry } from './facility/derive-geometry.ts';
+import { isDraftedFrom } from './facility/drafted-from.ts';
 import type { Facility } from './facility/facility-schema.ts';
 import { parseFacility } from './facility/parse-facility.ts';
-import { usable, type Outcome } from './issue/issue.ts';
+import { refused, usable, type Outcome } from './issue/issue.ts';
 import type { Job, Log, LogSettings, LogSource } from './log/log.ts';
 import { readLog } from './log/read-log.ts';
 import { buildTrack } from './track/build-track.ts';
@@ -63,15 +64,25 @@ export async function analyze(
 ): Promise<Outcome<Material>> {
   const flight = await readFlight(source, defined.geometry.threshold, settings, job);
   if (!flight.ok) return flight;
+  if (isDraftedFrom(defined.facility, flight.value.log)) return ownDraft(flight.value, defined);
   const material = materialOf(flight.value, defined);
   return usable(material, [...flight.issues, ...material.facilityIssues]);
+}
+
+/** Design, section 6: a facility never grades the log that it was drafted from. */
+function ownDraft({ log }: Flight, { facility }: DefinedFacility): Outcome<never> {
+  return refused(
+    'facility-drafted-from-this-log',
+    `${facility.name} was drafted from a landing in this log (${log.name}): it would be held to itself.`,
+    { tip: 'Debrief another flight by it, or enter the facility from its chart.' },
+  );
 }
 
 /**
  * What a debrief of a flight at a facility is made of. The flight has to be read for that facility where its heights
  * depend on one (`dependsOnFacility`).
  */
-export function materialOf({ log, track }: Flight, { facility, geometry }: DefinedFacility): Material {
+function materialOf({ log, track }: Flight, { facility, geometry }: DefinedFacility): Material {
   const facilityIssues = checkFacility(facility, geometry, flightYear(log, track));
   const deviations = projectTrack(track, geometry);
   const error = positionErrorOf(track, geometry.threshold.elevationFt);
@@ -86,13 +97,14 @@ export async function materialThere(
   settings: LogSettings,
   job: Job,
 ): Promise<Outcome<Material>> {
+  if (isDraftedFrom(defined.facility, flight.log)) return ownDraft(flight, defined);
   if (dependsOnFacility(flight, settings)) return analyze(source(), defined, settings, job);
   const material = materialOf(flight, defined);
   return usable(material, material.facilityIssues);
 }
 
 /** Whether a track is another at another facility: heights less the geoid there, or corrected for the air there. */
-export function dependsOnFacility({ track }: Flight, settings: LogSettings): boolean {
+function dependsOnFacility({ track }: Flight, settings: LogSettings): boolean {
   return track.altitudeSource === 'ellipsoid-less-geoid' || settings.temperatureC !== undefined;
 }
 

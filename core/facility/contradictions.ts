@@ -1,5 +1,6 @@
 import { issue, type Issue } from '../issue/issue.ts';
 import type { FacilityGeometry } from './derive-geometry.ts';
+import { draftWarnings } from './drafted-from.ts';
 import type { Facility } from './facility-schema.ts';
 import { fixContradictions } from './fix-contradictions.ts';
 import { CROSSING_HEIGHT_SLACK_FT } from './glidepath-beam.ts';
@@ -23,6 +24,7 @@ export function checkFacility(
 ): Issue[] {
   const variation = magneticVariation(facility, geometry, onDate);
   return [
+    ...draftWarnings(facility),
     ...runwayContradictions(facility, geometry, variation),
     ...localizerContradictions(facility, geometry, variation),
     ...glidepathContradictions(geometry),

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { format, group, number, words, wordsLike } from '../json/schema-values.ts';
+import { format, group, listOf, number, words, wordsLike, wrongType } from '../json/schema-values.ts';
 import { bearing, elevation, place, placeOfUnknownHeight } from './schema-values.ts';
 
 export const FACILITY_FORMAT = 'halfdot-facility/1';
@@ -74,6 +74,23 @@ export const facilitySchema = () =>
       }),
     ),
     magneticVariationDeg: z.optional(number('a magnetic variation', -180, 180, 'degrees')),
+    origin: z.optional(origin()),
+  });
+
+/** Where values come from that nobody typed. Not among the design's keys: whoever reads the file has to know it. */
+const origin = () =>
+  group('an origin', {
+    /** In words, by the path of the value: `runway.threshold.latDeg`. */
+    sources: z.optional(
+      z.record(z.string(), words('a source', 200), { error: wrongType('sources', 'a group in braces') }),
+    ),
+    /** Of a draft from a landing: in which log that was, and the paths of the values that nobody has confirmed. */
+    landing: z.optional(
+      group('a landing', {
+        logSha256: wordsLike('a log’s SHA-256', /^[0-9a-f]{64}$/, 'is 64 digits of 0-9 and a-f'),
+        unconfirmed: listOf('unconfirmed values', words('a path', 100), 100),
+      }),
+    ),
   });
 
 /** A checked facility file, still as the user wrote it; `deriveGeometry` fills in what it leaves out. */

@@ -15,6 +15,7 @@ import {
   withoutNames,
   type OtherNames,
 } from './redacted-debrief.ts';
+import { facilityAliases, type FacilityAlias } from './redacted-facility.ts';
 import { shuffled } from './shuffled.ts';
 import { rowsOf } from './snapshot.ts';
 import { StandIns } from './stand-ins.ts';
@@ -46,6 +47,7 @@ export class Pseudonyms {
   readonly #people: ReadonlyMap<string, string>;
   readonly #aircraft: ReadonlyMap<string, string>;
   readonly #logs: ReadonlyMap<string, Alias>;
+  readonly #facilities: ReadonlyMap<string, FacilityAlias>;
   readonly #names: OtherNames;
   readonly #ids = new Map<string, string>();
   /** What a document's hash is, by what it was. */
@@ -83,6 +85,7 @@ export class Pseudonyms {
       ...this.#aircraft,
     ]);
     this.#names = { standIns, ownIds: ownIdsOf(library) };
+    this.#facilities = facilityAliases(library, this.#logs);
     this.#rules = this.#rulesOf();
   }
 
@@ -95,7 +98,7 @@ export class Pseudonyms {
     return {
       people: (row) => ({ ...row, ...this.#named(row), added_utc: dayOf(row.added_utc) }),
       lessons: (row) => this.#lesson(row),
-      facilities: (row) => ({ ...row, added_utc: dayOf(row.added_utc) }),
+      facilities: (row) => ({ ...row, ...this.#facilities.get(row.sha256), added_utc: dayOf(row.added_utc) }),
       logs: (row) => {
         const { name, sha256 } = this.#logs.get(row.sha256)!;
         const lesson_id = this.#id(row.lesson_id);
@@ -170,6 +173,7 @@ export class Pseudonyms {
       ...row,
       id: this.#id(row.id),
       log_sha256: this.#logs.get(row.log_sha256)!.sha256,
+      facility_sha256: this.#facilities.get(row.facility_sha256)?.sha256 ?? row.facility_sha256,
       standard_id: this.#ownId(row.standard_id),
       standard: JSON.stringify(withoutNames(JSON.parse(row.standard), this.#names)),
       stated: JSON.stringify(withoutNames(redactedStated(JSON.parse(row.stated) as Stated), this.#names)),

@@ -2,10 +2,9 @@ import { FACILITY_FORMAT } from '../../core/facility/facility-schema.ts';
 import { readJson } from '../../core/json/json-text.ts';
 import { pathWords } from '../../core/json/path-words.ts';
 import { FACILITY_FIELDS, type FacilityField } from './facility-fields.ts';
+import { withConfirmed, withoutOrigin } from './facility-origin.ts';
 import { textOf, valueTyped } from './facility-typing.ts';
-
-/** Keys and values of a facility file, those that no form knows among them. */
-export type Group = Readonly<Record<string, unknown>>;
+import { isGroup, type Group } from './json-group.ts';
 
 /** A facility's text as a form can edit it; or why it can only be mended as text. */
 export type Draft =
@@ -49,6 +48,12 @@ export function without(text: string, path: readonly string[]): string {
   return withValue(text, path, undefined);
 }
 
+/** The text of a draft with a value confirmed. */
+export function withConfirmedIn(text: string, path: readonly string[]): string {
+  const draft = draftOf(text);
+  return draft.ok ? written(withConfirmed(draft.root, path)) : text;
+}
+
 /** The text of a copy, named as one. */
 export function copyOf(text: string): string {
   const name = nameIn(text);
@@ -74,7 +79,7 @@ export function shownIn(root: Group, field: FacilityField, typed: string | null)
 function withValue(text: string, path: readonly string[], value: unknown): string {
   const draft = draftOf(text);
   if (!draft.ok || valueAt(draft.root, path) === value) return text;
-  return written(changed(draft.root, path, value, []));
+  return written(withoutOrigin(changed(draft.root, path, value, []), path));
 }
 
 function written(root: Group): string {
@@ -122,6 +127,7 @@ const KEY_ORDER: Readonly<Record<string, readonly string[]>> = {
     'finalApproachFix',
     'missedApproach',
     'magneticVariationDeg',
+    'origin',
   ],
   runway: [
     'designator',
@@ -147,10 +153,6 @@ const KEY_ORDER: Readonly<Record<string, readonly string[]>> = {
 const GROUP_PATHS = FACILITY_FIELDS.flatMap(({ path }) =>
   path.slice(0, -1).map((_, depth) => path.slice(0, depth + 1)),
 );
-
-function isGroup(value: unknown): value is Group {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
-}
 
 function asGroup(value: unknown): Group {
   return isGroup(value) ? value : {};

@@ -1,6 +1,7 @@
 import type { JsonProblem } from '../../core/json/problem.ts';
 import { pathWords } from '../../core/json/path-words.ts';
-import { valueAt, type Group } from './facility-draft.ts';
+import { valueAt } from './facility-draft.ts';
+import type { Group } from './json-group.ts';
 import {
   FACILITY_FIELDS,
   FACILITY_SECTIONS,

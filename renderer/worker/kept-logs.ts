@@ -1,8 +1,6 @@
 import {
-  analyze,
   defineFacility,
-  dependsOnFacility,
-  materialOf,
+  materialThere,
   readFlight,
   type DefinedFacility,
   type Flight,
@@ -65,9 +63,8 @@ export class KeptLogs {
     if (!defined.ok) return defined;
     const flight = await this.flight(log, job);
     if (!flight.ok) return flight;
-    const material = dependsOnFacility(flight.value, kept.settings)
-      ? await analyze(sourceOf(kept), defined.value, kept.settings, job)
-      : usable(materialOf(flight.value, defined.value));
+    const source = () => sourceOf(kept);
+    const material = await materialThere(flight.value, source, defined.value, kept.settings, job);
     if (material.ok) kept.materials.set(text, material.value);
     return material;
   }

@@ -1,8 +1,9 @@
-import { defineFacility } from '../../core/analyze.ts';
+import { defineFacility, type Flight } from '../../core/analyze.ts';
 import { findApproaches } from '../../core/approach/find-approaches.ts';
 import { flownAt } from '../../core/approach/flown.ts';
 import { projectTrack } from '../../core/deviation/project-track.ts';
 import { decimalYear } from '../../core/earth/magnetic.ts';
+import { isDraftedFrom } from '../../core/facility/drafted-from.ts';
 import { usable, type Outcome } from '../../core/issue/issue.ts';
 import type { Job as Progress } from '../../core/log/log.ts';
 import { debriefText } from '../../core/report/debrief-text.ts';
@@ -36,7 +37,7 @@ const DOING: Doing = {
     const flight = await logs.flight(log, job);
     if (!flight.ok) return flight;
     const counted = facilities.flatMap((facility) => {
-      const count = approachesAt(facility, flight.value.track);
+      const count = approachesAt(facility, flight.value);
       return count > 0 ? [{ id: facility.id, count }] : [];
     });
     return usable(counted.toSorted((a, b) => b.count - a.count).map(({ id }) => id));
@@ -77,12 +78,9 @@ async function inspect(log: string, job: Progress): Promise<Outcome<JobOutput<'r
   return usable(inspection(flight.value.log, flight.value.track), flight.issues);
 }
 
-function approachesAt(
-  { text, id }: FacilityText,
-  track: Parameters<typeof projectTrack>[0] & Parameters<typeof flownAt>[0],
-) {
+function approachesAt({ text, id }: FacilityText, { log, track }: Flight) {
   const defined = defineFacility(text, id);
-  if (!defined.ok) return 0;
+  if (!defined.ok || isDraftedFrom(defined.value.facility, log)) return 0;
   const { geometry } = defined.value;
   const flown = flownAt(track, projectTrack(track, geometry), geometry);
   return findApproaches(flown, geometry.touchdownZoneElevationFt).approaches.length;

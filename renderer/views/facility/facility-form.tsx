@@ -1,7 +1,9 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { valueAt, without, withTyped, type Group } from '../../state/facility-draft.ts';
+import { valueAt, withConfirmedIn, without, withTyped } from '../../state/facility-draft.ts';
+import type { Group } from '../../state/json-group.ts';
 import { MORE_SECTIONS, NEEDED_SECTIONS, type FacilitySection } from '../../state/facility-fields.ts';
+import { unconfirmedIn } from '../../state/facility-origin.ts';
 import type { Remark } from '../../state/facility-remarks.ts';
 import { FacilityBox } from './facility-box.tsx';
 
@@ -21,8 +23,17 @@ export function FacilityForm(props: Props) {
     fields.some(({ path }) => valueAt(root, path) !== undefined);
   // As it is found: who opens or closes it later decides.
   const [opens] = useState(() => MORE_SECTIONS.some(isFilled));
+  const open = unconfirmedIn(root).length;
   return (
     <form autoComplete="off" onSubmit={(event) => event.preventDefault()}>
+      {open > 0 && !props.isFixed ? (
+        <div className="notice">
+          <p>
+            <strong>A draft from a landing.</strong>{' '}
+            {`${open === 1 ? '1 value is' : `${open} values are`} not confirmed: compare each with the current chart, and confirm or correct it.`}
+          </p>
+        </div>
+      ) : null}
       {NEEDED_SECTIONS.map((section) => (
         <Section key={section.legend} section={section} {...props} />
       ))}
@@ -62,6 +73,7 @@ function Section({
             remark={remarks.find(({ at }) => at === field) ?? null}
             isFixed={isFixed}
             type={(typed) => write(withTyped(text, field, typed))}
+            confirm={() => write(withConfirmedIn(text, field.path))}
           />
         ))}
       </div>

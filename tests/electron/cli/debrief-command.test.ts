@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -62,6 +63,29 @@ describe('halfdot debrief --standard', () => {
     const missing = await runCommand('debrief', log, ...AT_PETRELHOLM, '--standard', join(folder, 'no.json'));
     expect(missing.status).toBe(2);
     expect(missing.answer).toBe('');
+  });
+});
+
+describe('a facility that was drafted from a landing', () => {
+  it('judges no log that it was drafted from, and warns in every other debrief until it is confirmed', async () => {
+    const log = sample('first-approach.csv');
+    const logSha256 = createHash('sha256').update(readFileSync(log)).digest('hex');
+    const drafted = join(folder, 'drafted.json');
+    const plain = JSON.parse(readFileSync(sample('petrelholm-ils-07.json'), 'utf8')) as object;
+    const landing = { logSha256, unconfirmed: ['runway.threshold.elevationFt'] };
+    writeFileSync(drafted, JSON.stringify({ ...plain, origin: { landing } }));
+    for (const command of ['debrief', 'deviations']) {
+      const own = await runCommand(command, log, '--facility', drafted);
+      expect(own).toMatchObject({ status: 2, answer: '' });
+      expect(own.messages.join()).toContain(
+        'Petrelholm ILS 07 was drafted from a landing in this log (first-approach.csv)',
+      );
+    }
+    const other = await runCommand('debrief', sample('went-around.csv'), '--facility', drafted);
+    expect(other.status).toBe(0);
+    expect(other.answer + other.messages.join()).toContain(
+      'This facility is a draft from a landing: 1 value',
+    );
   });
 });
 

@@ -6,6 +6,7 @@ import { readDocument } from '../../../electron/library/documents.ts';
 import { exportLibrary } from '../../../electron/library/export-library.ts';
 import { changeLesson } from '../../../electron/library/lessons.ts';
 import { from, type Library } from '../../../electron/library/library.ts';
+import { sha256Of } from '../../../electron/library/log-files.ts';
 import { keepPerson } from '../../../electron/library/people.ts';
 import { addEstimate, addNote, agreeGoal, sign } from '../../../electron/library/record.ts';
 import { command, everything, FACILITY, newFolder, opened, SAMPLES } from './some-library.ts';
@@ -15,6 +16,7 @@ const LOGS: readonly (readonly [sample: string, named: string, student: string])
   ['phone.gpx', 'from Hazel.gpx', 'Hazel Wren'],
   ['went-around.csv', 'teal-2.csv', 'Rowan Teal'],
 ];
+const DRAFTED_FROM = 'went-around.csv';
 const INSTRUCTOR = 'Juniper Crane';
 /** What somebody wrote, each where it can be written. */
 const WORDS = {
@@ -45,9 +47,21 @@ beforeAll(async () => {
   };
   const criterion = { id: WORDS.criterionId, title: 'Bank', quantity: 'bankDeg', lower: -20, upper: 20 };
   writeFileSync(standard, JSON.stringify({ ...own, basedOn: 'instrument-rating', own: [criterion] }));
+  // It names the log that it was drafted from, and no log is judged by its own.
+  const drafted = join(logs, 'drafted.json');
+  const logSha256 = sha256Of(readFileSync(join(SAMPLES, DRAFTED_FROM)));
+  const plain = JSON.parse(readFileSync(FACILITY, 'utf8')) as object;
+  writeFileSync(drafted, JSON.stringify({ ...plain, origin: { landing: { logSha256, unconfirmed: [] } } }));
   for (const [sample, named, student] of LOGS) {
     copyFileSync(join(SAMPLES, sample), join(logs, named));
-    const words = ['--facility', FACILITY, '--student', student, '--standard', standard];
+    const words = [
+      '--facility',
+      sample === DRAFTED_FROM ? FACILITY : drafted,
+      '--student',
+      student,
+      '--standard',
+      standard,
+    ];
     const stated = ['--turbulence', WORDS.turbulence, '--allow', `airspeed-final=5: ${WORDS.reason}`];
     const target = ['--target-airspeed', '90'];
     const said = await command(library, 'import', join(logs, named), ...words, ...stated, ...target);
