@@ -4,8 +4,10 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { processOutput } from '../../electron/cli/output.ts';
 import { run } from '../../electron/cli/run.ts';
+import { growth } from './growth-row.ts';
 import { importByTwo } from './import-row.ts';
 import { libraryLists } from './library-row.ts';
+import { deviationsOverPeer } from './peer-row.ts';
 import { cursorMoves, droppedToDrawn, firstView } from './page-rows.ts';
 import {
   commandOverNothing,
@@ -22,7 +24,7 @@ async function bench(only: number | null): Promise<number> {
   const folder = mkdtempSync(join(tmpdir(), 'halfdot-bench-'));
   try {
     const rows: Row[] = [];
-    const measured = [
+    const measured: (() => Promise<Row | null> | Row)[] = [
       () => pipelineOverParsing(),
       () => numbersOverSines(),
       () => commandOverNothing(folder, command),
@@ -32,9 +34,15 @@ async function bench(only: number | null): Promise<number> {
       () => firstView(join(self, '..', 'page')),
       () => libraryLists(folder),
       () => importByTwo(folder, command),
+      () => growth(),
+      () => deviationsOverPeer(folder, command, join(self, '..', '..', 'tests', 'bench', 'peer.py')),
     ].filter((_, i) => only === null || i + 1 === only);
     for (const measure of measured) {
       const result = await measure();
+      if (result === null) {
+        console.log('skipped: this machine has no python3-pandas and python3-pyproj to be compared with');
+        continue;
+      }
       rows.push(result);
       console.log(line(result));
     }

@@ -21,20 +21,20 @@ export interface Row {
 
 /** The avionics that fill a log of a million fixes record ten a second. */
 const TEN_HZ = 10;
-const JOB: Job = { progress: () => {}, cancelled: () => false };
+export const JOB: Job = { progress: () => {}, cancelled: () => false };
 
 export function assert(holds: boolean, what: string): asserts holds {
   if (!holds) throw new Error(`a benchmark computed a wrong answer: ${what}`);
 }
 
-function facility(): DefinedFacility {
+export function benchFacility(): DefinedFacility {
   const outcome = defineFacility(JSON.stringify(BENCH_FACILITY), 'bench.json');
   assert(outcome.ok, 'the facility is refused');
   return outcome.value;
 }
 
 /** The text in pieces of a megabyte, as a host hands them over. */
-function sourceOf(text: string): LogSource {
+export function sourceOf(text: string): LogSource {
   const pieces = function* () {
     for (let at = 0; at < text.length; at += 1 << 20) yield text.slice(at, at + (1 << 20));
   };
@@ -70,7 +70,7 @@ export function timedRow(what: string, budget: number, result: Awaited<ReturnTyp
 export async function pipelineOverParsing(): Promise<Row> {
   const fixes = 300_000;
   const text = [...benchLog(fixes, TEN_HZ)].join('');
-  const defined = facility();
+  const defined = benchFacility();
   const result = await sideBySide(
     5,
     async () => {
@@ -89,7 +89,7 @@ export async function pipelineOverParsing(): Promise<Row> {
 /** Row 2: from track to debrief on a million fixes, over filling four columns with sines. */
 export async function numbersOverSines(): Promise<Row> {
   const fixes = 1_000_000;
-  const defined = facility();
+  const defined = benchFacility();
   const material = await analyze(sourceOf([...benchLog(fixes, TEN_HZ)].join('')), defined, {}, JOB);
   assert(material.ok, 'the log is refused');
   const { track } = material.value;
