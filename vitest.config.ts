@@ -11,7 +11,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'pure',
-          include: ['tests/{core,house,renderer,support}/**/*.test.ts'],
+          include: ['tests/{core,fuzz,house,renderer,support}/**/*.test.ts'],
           // Nothing in them changes what another file sees, so they need not load the same modules 200 times.
           isolate: false,
         },

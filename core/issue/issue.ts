@@ -31,7 +31,18 @@ type IssueDetails = Partial<Pick<Issue, 'count' | 'firstLine' | 'tip'>>;
 
 /** Makes an issue; count 1, no line and no tip unless given. */
 export function issue(severity: Severity, code: string, message: string, details: IssueDetails = {}): Issue {
-  return { code, severity, message, count: 1, firstLine: null, tip: null, ...details };
+  return { code, severity, message: clipped(message), count: 1, firstLine: null, tip: null, ...details };
+}
+
+/** Longer than any sentence of ours with what a sound file has in it. */
+const LONGEST = { whole: 700, head: 450, tail: 200 } as const;
+
+/** A sentence without the middle of it where that is too long to be read: a file may hold names as long as it likes. */
+function clipped(message: string): string {
+  if (message.length <= LONGEST.whole) return message;
+  // Characters of two units are not cut apart.
+  const whole = (part: string) => part.replace(/^[\uDC00-\uDFFF]|[\uD800-\uDBFF]$/g, '');
+  return `${whole(message.slice(0, LONGEST.head))} … ${whole(message.slice(-LONGEST.tail))}`;
 }
 
 export function usable<T>(value: T, issues: readonly Issue[] = []): Outcome<T> {

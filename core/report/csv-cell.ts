@@ -1,5 +1,5 @@
-/** What a spreadsheet takes for a formula (common practice, no source). */
-const FORMULA = /^[=+\-@\t\r]/;
+/** What a spreadsheet takes for a formula, also in its wide forms (common practice, no source). */
+const FORMULA = /^[=+\-@\t\r\n＝＋－＠]/;
 
 /**
  * A cell as RFC 4180 (section 2) quotes it; empty for what there is none of. A text that a spreadsheet would run gets

@@ -1,3 +1,4 @@
+import { fileName } from './file-name.ts';
 import type { SavedFile } from '../worker/protocol.ts';
 
 /** So long a browser may take to fetch what it is given, ms. */
@@ -8,7 +9,7 @@ export function download(name: string, { ending, type, text }: SavedFile): void 
   const address = URL.createObjectURL(new Blob([text], { type: `${type};charset=utf-8` }));
   const link = document.createElement('a');
   link.href = address;
-  link.download = `${name}.${ending}`;
+  link.download = `${fileName(name)}.${ending}`;
   link.click();
   setTimeout(() => URL.revokeObjectURL(address), KEPT_MS);
 }

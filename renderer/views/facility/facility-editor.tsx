@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { FacilityEntry } from '../../state/app-state.ts';
 import { copyOf, draftOf, nameIn } from '../../state/facility-draft.ts';
+import { fileName } from '../../state/file-name.ts';
 import { remarksOf } from '../../state/facility-remarks.ts';
 import type { Session } from '../../state/session.ts';
 import { EditorActions } from '../editor-actions.tsx';
@@ -63,7 +64,7 @@ export function FacilityEditor({ facility, draft, session, add }: Props) {
           actions={
             <EditorActions
               text={text}
-              file={`${nameIn(text) || 'facility'}.json`}
+              file={`${fileName(nameIn(text) || 'facility')}.json`}
               copy={() => add(copyOf(text))}
               change={facility.isFixed ? null : change}
             />

@@ -14,12 +14,13 @@ describe('a cell', () => {
   });
 
   it('is no formula, and a number below 0 stays one', () => {
-    expect(['=1+1', '+1', '-1', '@sum', '\tx', 'a=b', -1].map(csvCell)).toEqual([
+    expect(['=1+1', '+1', '-1', '@sum', '\tx', '＝1', 'a=b', -1].map(csvCell)).toEqual([
       "'=1+1",
       "'+1",
       "'-1",
       "'@sum",
       "'\tx",
+      "'＝1",
       'a=b',
       '-1',
     ]);
