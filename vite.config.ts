@@ -138,6 +138,7 @@ export default defineConfig({
     tools: bundle(
       {
         bench: 'tests/bench/bench.ts',
+        licences: 'tests/support/make-licences.ts',
         pictures: 'tests/support/make-pictures.ts',
         samples: 'tests/support/make-samples.ts',
         simulate: 'tests/support/simulate/simulate.ts',

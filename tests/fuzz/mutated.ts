@@ -49,7 +49,7 @@ const ODD = [
 ] as const;
 
 /** A text with a few of its pieces cut out, doubled, moved, or made odd; now and then it is spliced with another. */
-export function mutated(seeds: readonly string[], random: Random): string {
+function mutated(seeds: readonly string[], random: Random): string {
   const pick = <T>(of: readonly T[]): T => of[Math.floor(random.uniform() * of.length)]!;
   let text = pick(seeds);
   const changes = 1 + Math.floor(random.uniform() * 6);
@@ -60,7 +60,7 @@ export function mutated(seeds: readonly string[], random: Random): string {
     const how = random.uniform();
     if (how < 0.2) text = before + after;
     else if (how < 0.35) text = before + piece + piece + after;
-    else if (how < 0.45) text = before + [...piece].reverse().join('') + after;
+    else if (how < 0.45) text = before + [...piece].toReversed().join('') + after;
     else if (how < 0.5) text = before;
     else if (how < 0.55) text = before + pick(seeds).slice(-length - 1);
     else text = before + pick(ODD) + (how < 0.8 ? after : piece + after);
