@@ -17,6 +17,7 @@ import { parseArguments } from './parse-arguments.ts';
 import { progress } from './progress-command.ts';
 import { refuse } from './read-input.ts';
 import { recompute } from './recompute.ts';
+import { records } from './records.ts';
 import { restore } from './restore.ts';
 import { roster } from './roster.ts';
 import { undo } from './undo.ts';
@@ -26,6 +27,7 @@ const COMMANDS: readonly Command[] = [
   deviations,
   inspect,
   facility,
+  records,
   brief,
   app,
   roster,

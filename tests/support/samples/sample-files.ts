@@ -3,6 +3,7 @@ import type { FacilityFile } from '../flight/facility-file.ts';
 import type { FlightPlan } from '../flight/flight-plan.ts';
 import type { FlightTruth } from '../flight/flight-truth.ts';
 import { fly } from '../flight/fly.ts';
+import { regionRecords } from '../records/fictional-region.ts';
 import { CHOUGHFELL } from './choughfell.ts';
 import { PETRELHOLM } from './petrelholm.ts';
 import { optionsOf } from './sample-options.ts';
@@ -27,6 +28,7 @@ export function sampleFiles(): Map<string, string> {
     flown.set(sample.plan, truth);
     files.set(sample.file, logText(sample, truth));
   }
+  files.set('records.txt', regionRecords());
   files.set('catalogue.json', `${JSON.stringify(catalogue(), null, 1)}\n`);
   files.set('README.md', readmeText(SAMPLE_FACILITIES, SAMPLE_FLIGHTS));
   return files;
