@@ -91,7 +91,6 @@ it('any table is read or refused with a code, and any row of it drafted, never a
       'runway-position-coarse',
       'runway-quote-unclosed',
       'runway-row-too-short',
-      ,
       'runway-second-hand',
       'runway-threshold-unknown',
       'runway-value-unreadable',
