@@ -17,7 +17,7 @@ export const RUNWAY_HEADER = [
 type Cells = Partial<Record<(typeof RUNWAY_HEADER)[number], string | number>>;
 
 /** What of the pavement of Choughfell lies before the threshold of 32. */
-export const CHOUGHFELL_DISPLACED_FT = 600;
+const CHOUGHFELL_DISPLACED_FT = 600;
 
 /** A table as the dataset writes it: texts quoted, numbers not, a line end behind every row. */
 export function runwayTableText(rows: readonly Cells[], header: readonly string[] = RUNWAY_HEADER): string {
