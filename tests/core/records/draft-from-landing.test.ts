@@ -73,7 +73,7 @@ describe('a draft from a landing', () => {
 
   it('has its touchdown on the line of the roll, though the fix there is off', () => {
     const rows = landingRows().map((row) =>
-      row.timeS === LANDING.startS ? { ...row, ...geodesicFrom(row, 213.4, 10) } : row,
+      row.timeS === LANDING.startS + 1 ? { ...row, ...geodesicFrom(row, 213.4, 10) } : row,
     );
     const { touchdown } = draftsOf(trackOfRows(rows))[0]!;
     const { rightFt } = placeOnAxis({ threshold: LANDING.touchdown, trueBearingDeg: 123.4 }, touchdown);
