@@ -5,6 +5,7 @@ import { OWN_FACILITIES } from './own-facilities-bounds.ts';
 import { OWN_STANDARDS } from './own-standards-bounds.ts';
 import { PROGRESS_CALLS } from './progress-calls.ts';
 import { RECENT, SHA256 } from './recent.ts';
+import { SOURCE_CALLS } from './source-calls.ts';
 
 const NOTHING = z.strictObject({});
 const TOKEN = z.string().min(1).max(64);
@@ -109,6 +110,7 @@ export const CALLS = {
   readKept: { input: z.strictObject({ sha256: SHA256 }), output: CONTENT },
   ...LIBRARY_CALLS,
   ...PROGRESS_CALLS,
+  ...SOURCE_CALLS,
 } as const;
 
 export type CallName = keyof typeof CALLS;

@@ -6,6 +6,7 @@ import { libraryServicesOf } from './library-services.ts';
 import { LogCopies } from './log-copies.ts';
 import { NotesFile } from './notes-file.ts';
 import { progressServicesOf } from './progress-services.ts';
+import { RecordsFile } from './records-file.ts';
 import { RecentLogs } from './recent-logs.ts';
 import type { Samples } from './samples.ts';
 
@@ -27,6 +28,7 @@ export function servicesOf(
   const notes = new NotesFile(userFolder);
   const copies = new LogCopies(userFolder);
   const recents = new RecentLogs(notes, copies);
+  const records = new RecordsFile(userFolder);
   return {
     about: async () => ({ version: ENGINE_VERSION, host }),
     samples: async () => samples.list(),
@@ -41,5 +43,7 @@ export function servicesOf(
     readKept: (input) => recents.read(input),
     ...libraryServicesOf(library),
     ...progressServicesOf(library),
+    records: async () => records.read(),
+    keepRecords: async (input) => records.keep(input),
   };
 }

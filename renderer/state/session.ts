@@ -24,6 +24,7 @@ import { RecentFlights } from './recent-flights.ts';
 import { settingsOfSample, standardOfSample, statedOfSample } from './sample-statements.ts';
 import { sha256Of } from './sha256-of.ts';
 import { sinceLastOf } from './since-last.ts';
+import { Sources } from './sources.ts';
 import { Store } from './store.ts';
 
 interface HowToRead {
@@ -78,6 +79,7 @@ export class Session {
     askedDebrief: (id) => this.#askedDebrief(id),
   });
   readonly keptSheets = new KeptSheets(this.#analyst);
+  readonly sources = new Sources({ analyst: this.#analyst, tell: (error) => this.#tell(error) });
   readonly #given = new GivenLogs({
     tell: (error) => this.#tell(error),
     open: (name, bytes) => void this.open(name, bytes),

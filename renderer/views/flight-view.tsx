@@ -7,6 +7,7 @@ import { EstimateForm } from './estimate-form.tsx';
 import { LastTime } from './last-time.tsx';
 import { RecognisedView } from './recognised-view.tsx';
 import { StatementForm } from './statement-form.tsx';
+import { Working } from './working.tsx';
 
 interface Props {
   readonly flight: Flight;
@@ -97,22 +98,4 @@ function Answer({ flight, state, session, shown, show, isStale }: AnswerProps) {
   if (last) return <Debriefing debriefed={last} {...seen} isStale={isStale || judged.kind === 'working'} />;
   const share = judged.kind === 'working' ? judged.share : null;
   return <Working words="Judging" share={share} stop={() => session.cancel(flight.id)} />;
-}
-
-/** Something under way: how far it is, and a way to stop it. */
-function Working({ words, share, stop }: { words: string; share: number | null; stop: (() => void) | null }) {
-  return (
-    <section className="working" aria-live="polite">
-      <p>
-        {words}
-        {share === null ? ' …' : `, ${Math.round(share * 100)} %`}
-      </p>
-      <progress aria-label={words} {...(share === null ? {} : { value: share })} max={1} />
-      {stop ? (
-        <Button className="button" onPress={stop}>
-          Stop
-        </Button>
-      ) : null}
-    </section>
-  );
 }

@@ -11,6 +11,7 @@ import type { Sheet } from '../../core/sheet/sheet.ts';
 import type { Standard } from '../../core/standard/standard.ts';
 import type { Stated } from '../../core/standard/stated.ts';
 import type { HandOver } from '../hand-over/hand-over.ts';
+import type { SourceWork } from './sources-protocol.ts';
 import type { Dots } from '../../core/sheet/sheet.ts';
 
 /** A facility by an id of the app's, as its file has it. */
@@ -126,7 +127,7 @@ export interface ReadLog {
 }
 
 /** What the page asks of the worker, and what it answers, by name. */
-interface Work {
+interface Work extends SourceWork {
   /** Keeps the bytes under `log`, and says what was recognised in them. */
   read: { in: ReadLog; out: Inspection };
   /** Reads a kept log anew with other settings. */

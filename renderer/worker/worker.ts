@@ -15,6 +15,7 @@ import { composedOf } from './composed-of.ts';
 import { readingOf } from './facility-reading.ts';
 import { KeptLogs } from './kept-logs.ts';
 import type { FacilityText, FromWorker, Job, JobInput, JobOutput, ToWorker } from './protocol.ts';
+import type { SourceWork } from './sources-protocol.ts';
 import { standardReading } from './read-standard.ts';
 import { turn } from './turn.ts';
 
@@ -57,6 +58,14 @@ const DOING: Doing = {
   brief: async (input) => briefingMade(input, decimalYear(Date.now() / 1000)),
   standards: async ({ standards }) => usable(standards.map(standardReading)),
   bytes: async ({ log }) => usable(logs.bytes(log)),
+  records: (...asked) => sources('records', ...asked),
+  localizers: (...asked) => sources('localizers', ...asked),
+  recordDraft: (...asked) => sources('recordDraft', ...asked),
+  runways: (...asked) => sources('runways', ...asked),
+  runwayDraft: (...asked) => sources('runwayDraft', ...asked),
+  landingDrafts: (...asked) => sources('landingDrafts', ...asked),
+  differences: (...asked) => sources('differences', ...asked),
+  merge: (...asked) => sources('merge', ...asked),
   async forget({ log }) {
     logs.forget(log);
     return usable(null);
@@ -65,6 +74,16 @@ const DOING: Doing = {
 
 /** The first view does without it. */
 const handOverJob = () => import('./hand-over-job.ts');
+
+/** What facilities are made of: loaded with the first of it that is asked for. */
+async function sources<J extends keyof SourceWork>(
+  job: J,
+  input: SourceWork[J]['in'],
+  progress: Progress,
+): Promise<Outcome<SourceWork[J]['out']>> {
+  const { SOURCES_DOING } = await import('./sources-job.ts');
+  return SOURCES_DOING[job](input, progress, logs);
+}
 
 /** Loads all that handing over needs once there is something to be handed over: later the host may have been ended. */
 const fetchHandOver = () =>

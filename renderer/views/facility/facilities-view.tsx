@@ -1,8 +1,10 @@
+import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import type { AppState, FacilityEntry } from '../../state/app-state.ts';
 import { nameIn, NEW_FACILITY } from '../../state/facility-draft.ts';
 import type { Session } from '../../state/session.ts';
 import { current } from '../current.ts';
+import { SourceView, type SourceKind } from '../sources/source-view.tsx';
 import { FacilityEditor } from './facility-editor.tsx';
 
 interface Props {
@@ -17,6 +19,15 @@ export function FacilitiesView({ state, session }: Props) {
   const lookAt = (id: string) => session.store.dispatch({ do: 'look-at', facilityId: id });
   const lookAtKept = (kept: Promise<string | null>) => void kept.then((id) => id !== null && lookAt(id));
   const add = (text: string) => lookAtKept(session.facilities.add(text));
+  const [source, setSource] = useState<SourceKind | null>(null);
+  const choose = (id: string) => {
+    setSource(null);
+    lookAt(id);
+  };
+  const takeOver = (text: string) => {
+    setSource(null);
+    add(text);
+  };
   return (
     <div className="facilities">
       <section className="side" aria-labelledby="facilities-heading">
@@ -27,8 +38,8 @@ export function FacilitiesView({ state, session }: Props) {
               <Listed
                 facility={facility}
                 draft={state.notes.drafts?.[facility.id]}
-                isChosen={facility.id === facilityId}
-                choose={() => lookAt(facility.id)}
+                isChosen={source === null && facility.id === facilityId}
+                choose={() => choose(facility.id)}
               />
             </li>
           ))}
@@ -36,11 +47,19 @@ export function FacilitiesView({ state, session }: Props) {
         <FileTrigger onSelect={(files) => files?.[0] && lookAtKept(session.facilities.bringIn(files[0]))}>
           <Button className="button">Bring one in from a file…</Button>
         </FileTrigger>
-        <Button className="button" onPress={() => add(NEW_FACILITY)}>
+        <Button className="button" onPress={() => takeOver(NEW_FACILITY)}>
           Enter a new one
         </Button>
+        <Button className="button" onPress={() => setSource('records')}>
+          From official records…
+        </Button>
+        <Button className="button" onPress={() => setSource('runways')}>
+          From a table of runways…
+        </Button>
       </section>
-      {chosen ? (
+      {source !== null ? (
+        <SourceView key={source} source={source} state={state} session={session} take={takeOver} />
+      ) : chosen ? (
         <FacilityEditor
           key={chosen.id}
           facility={chosen}

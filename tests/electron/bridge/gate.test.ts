@@ -21,6 +21,8 @@ const services = (but: Partial<Services> = {}): Services => ({
   keptLogs: async () => [HASH],
   removeCopies: async () => ({}),
   readKept: async () => ({ name: '', base64: '' }),
+  records: async () => ({ text: null }),
+  keepRecords: async () => ({ kept: true }),
   ...libraryServicesOf(LIBRARY),
   ...progressServicesOf(LIBRARY),
   ...but,
