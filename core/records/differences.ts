@@ -25,8 +25,8 @@ export interface SourceNames {
 export const SOURCES: SourceNames = { one: 'the first source', other: 'the second' };
 /** Of a position published to a hundredth of a second of arc, which is a foot (from memory). */
 const USUAL_OFF_FT = 1;
-/** What a name is, a source chooses for itself: two of them are no contradiction. */
-const LABELS: ReadonlySet<string> = new Set(['name', 'format']);
+/** What it is called, a source chooses for itself: two names are no contradiction. */
+const LABEL = 'name';
 /** Rounding that double precision leaves behind. */
 const ROUNDING = 1e-9;
 const WINDS = [
@@ -48,7 +48,7 @@ export function differencesOf(one: Drafted, other: Drafted, names: SourceNames =
   const [ones, others] = [leavesOf(one), leavesOf(other)];
   const units = [...new Set(ones.map(({ path }) => unitOf(path)))];
   return units.flatMap((unit) => {
-    if (LABELS.has(unit)) return [];
+    if (unit === LABEL) return [];
     const sentence = positionIn(ones, unit)
       ? positionSentence({ one, other, names }, unit, positionIn(ones, unit)!, positionIn(others, unit))
       : valueSentence({ one, other, names }, unit, valueIn(ones, unit), valueIn(others, unit));

@@ -1,3 +1,4 @@
+import { median } from '../numeric/median.ts';
 import { stretches } from '../track/window.ts';
 import { verticalSpeedFromHeights } from '../track/vertical-speed.ts';
 import type { Track } from '../track/track.ts';
@@ -41,12 +42,14 @@ function rollBefore(track: Track, sinkFpm: Float64Array, earliest: number, end: 
   let first = end;
   while (first > earliest && isRolling(first - 1)) first--;
   if (end - first < 2) return null;
-  return wasFlown(track, earliest, first) ? { first, last: end - 1 } : null;
+  const roll = { first, last: end - 1 };
+  return wasFlown(track, earliest, roll) ? roll : null;
 }
 
-function wasFlown({ timeS, altitudeFt }: Track, earliest: number, first: number): boolean {
+function wasFlown({ timeS, altitudeFt }: Track, earliest: number, { first, last }: LandingRoll): boolean {
+  const groundFt = median(altitudeFt.subarray(first, last + 1));
   for (let i = first; i >= earliest && timeS[first]! - timeS[i]! <= FLOWN_S; i--)
-    if (altitudeFt[i]! - altitudeFt[first]! >= FLOWN_FT) return true;
+    if (altitudeFt[i]! - groundFt >= FLOWN_FT) return true;
   return false;
 }
 

@@ -14,7 +14,7 @@ import type { LandingRoll } from './landing-rolls.ts';
 
 /** The straight part of a roll, on the ground, and the line through it. */
 export interface RollLine {
-  /** Its fixes, the first of them the touchdown; those that stand still or jump are left out. */
+  /** Its fixes, the first of them the touchdown; those that stand still, jump or have no height are left out. */
   readonly fixes: readonly number[];
   readonly bearingDeg: number;
   /** Of each fix, feet along the line from the first one, and right of the line. */
@@ -66,7 +66,8 @@ function slopeError({ spreadX }: StraightLine, left: readonly number[]): number 
 
 function straightFixes(track: Track, { first, last }: LandingRoll): number[] {
   const all = Array.from({ length: last - first + 1 }, (_, k) => first + k);
-  const sure = all.filter((i) => (track.flags[i]! & (FIX_FLAG.frozen | FIX_FLAG.jumped)) === 0);
+  const isSure = (i: number) => (track.flags[i]! & (FIX_FLAG.frozen | FIX_FLAG.jumped)) === 0;
+  const sure = all.filter((i) => isSure(i) && Number.isFinite(track.altitudeFt[i]!));
   if (sure.length === 0) return [];
   const alongDeg = directionOf(track, sure.slice(0, Math.ceil(sure.length / 2)));
   const isAside = (i: number) => !(Math.abs(wrap180(track.trackTrueDeg[i]! - alongDeg)) <= STRAIGHT_DEG);

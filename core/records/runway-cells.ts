@@ -83,7 +83,7 @@ function numberIn(text: string, kind: Kind): number | null {
 }
 
 /**
- * The number that somebody wrote, of one that the dataset kept in single precision: 42.7494010925293 was 42.7494. Its
+ * The number that somebody wrote, of one that the dataset kept in single precision: 31.20009994506836 was 31.2001. Its
  * later digits say nothing, and hide how coarse it is.
  */
 function asWritten(deg: number): number {

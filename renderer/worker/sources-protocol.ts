@@ -20,7 +20,7 @@ export interface RecordsSummary {
 }
 
 /** One value of a draft as it is shown. */
-export interface DraftedValue {
+interface DraftedValue {
   readonly path: string;
   readonly name: string;
   readonly value: string;

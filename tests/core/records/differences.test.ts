@@ -201,6 +201,7 @@ describe('one draft of two', () => {
   it('holds the first where nothing was chosen, fills in from the second, and tells what differs', () => {
     const both = merged(one, other, {}, NAMES);
     expect(both.facility).toEqual({
+      format: 'halfdot-facility/1',
       runway: { lengthFt: 6500, widthFt: 150, threshold: HERE },
       glidepath: { angleDeg: 3 },
     });

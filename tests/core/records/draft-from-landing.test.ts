@@ -1,8 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { geodesicBetween, geodesicFrom } from '../../../core/earth/geodesic.ts';
 import { placeOnAxis } from '../../../core/facility/runway-axis.ts';
 import { parseFacility } from '../../../core/facility/parse-facility.ts';
 import { draftsFromLanding } from '../../../core/records/draft-from-landing.ts';
+import { leavesOf } from '../../../core/records/leaves.ts';
 import type { Track } from '../../../core/track/track.ts';
 import { climbRows, LANDING, landingRows, trackOfRows } from './made-landing.ts';
 
@@ -48,7 +50,7 @@ describe('a draft from a landing', () => {
   it('is a facility once it is named and numbered, and says where each value is from', () => {
     const { facility, origins, toConfirm } = draft;
     const runway = { ...facility.runway, designator: '13' };
-    const text = JSON.stringify({ format: 'halfdot-facility/1', name: 'Made', ...facility, runway });
+    const text = JSON.stringify({ name: 'Made', ...facility, runway });
     expect(parseFacility(text, 'made.json').ok).toBe(true);
     expect(toConfirm).toEqual(Object.keys(origins));
     expect(toConfirm).toHaveLength(7);
@@ -111,6 +113,49 @@ describe('a draft from a landing', () => {
     expect(Math.abs(east.facility.runway!.trueBearingDeg! - 90)).toBeLessThan(0.05);
     const { lonDeg } = whereOf(east.facility.runway!.threshold);
     expect(lonDeg >= -180 && lonDeg < 180).toBe(true);
+  });
+});
+
+describe('a landing that was recorded badly', () => {
+  const rows = landingRows();
+  const whole = draftsOf(trackOfRows(rows))[0]!;
+
+  it('is the same without some of its heights', () => {
+    const holes = rows.map((row) => (row.timeS % 3 === 0 ? { ...row, heightFt: NaN } : row));
+    const { runway } = draftsOf(trackOfRows(holes))[0]!.facility;
+    expect(runway!.threshold!.elevationFt).toBe(whole.facility.runway!.threshold!.elevationFt);
+    expect(runway!.trueBearingDeg).toBeCloseTo(123.4, 1);
+  });
+
+  it('leaves a draft of numbers, or is refused with a code, whatever is missing or wrong of it', () => {
+    let drafted = 0;
+    const faults = fc.array(
+      fc.tuple(fc.nat(rows.length - 1), fc.constantFrom('gone', 'no height', 'held', 'aside', 'up')),
+      { maxLength: 40 },
+    );
+    fc.assert(
+      fc.property(faults, fc.constantFrom('augmented', 'phone'), (all, receiver) => {
+        let made: typeof rows = rows;
+        for (const [k, fault] of all)
+          made = made.flatMap((row, i) => {
+            if (row.timeS !== rows[k]!.timeS) return [row];
+            if (fault === 'gone') return [];
+            if (fault === 'no height') return [{ ...row, heightFt: NaN }];
+            if (fault === 'up') return [{ ...row, heightFt: row.heightFt + 90 }];
+            const { latDeg, lonDeg } = fault === 'held' ? (made[i - 1] ?? row) : geodesicFrom(row, 33.4, 90);
+            return [{ ...row, latDeg, lonDeg }];
+          });
+        const outcome = outcomeOf(trackOfRows(made, 'altitudeGeometricFt', receiver), 2025.5);
+        if (!outcome.ok) expect(outcome.refusal.code).toMatch(/^landing-/);
+        for (const one of outcome.ok ? outcome.value : []) {
+          drafted++;
+          for (const { value } of leavesOf(one)) expect(Number.isFinite(value)).toBe(true);
+          expect(Number.isFinite(one.bearingHalfWidthDeg)).toBe(true);
+        }
+      }),
+      { numRuns: 1000 },
+    );
+    expect(drafted).toBeGreaterThan(200);
   });
 });
 

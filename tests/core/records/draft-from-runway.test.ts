@@ -46,6 +46,7 @@ describe('a draft from a row of the table', () => {
     const { facility, origins, mayBeOff } = draftFromRunway(await rowOf('ZZPE'), 'low');
     const { threshold, farEnd } = PETRELHOLM.runway;
     expect(facility).toEqual({
+      format: 'halfdot-facility/1',
       name: 'ZZPE 07',
       runway: {
         designator: '07',
@@ -102,9 +103,9 @@ describe('a draft from a row of the table', () => {
   it('is a facility once the glidepath is entered', async () => {
     const { facility } = draftFromRunway(await rowOf('ZZCH'), 'high');
     const glidepath = { angleDeg: 3, thresholdCrossingHeightFt: 50 };
-    const text = JSON.stringify({ format: 'halfdot-facility/1', ...facility, glidepath });
+    const text = JSON.stringify({ ...facility, glidepath });
     expect(parseFacility(text, 'made.json').ok).toBe(true);
-    expect(Object.keys(facility)).toEqual(['name', 'runway']);
+    expect(Object.keys(facility)).toEqual(['format', 'name', 'runway']);
   });
 
   it('has the elevation of a displaced threshold from both ends, and from one of them none', () => {

@@ -8,7 +8,6 @@ import { CHOUGHFELL } from './choughfell.ts';
 import { PETRELHOLM } from './petrelholm.ts';
 import { optionsOf } from './sample-options.ts';
 import { readmeText } from './readme.ts';
-import { runwayTableText, SAMPLE_RUNWAYS } from './runway-table.ts';
 import { SAMPLE_FLIGHTS, type SampleFlight } from './sample-flights.ts';
 import { WHIMBRELNESS } from './whimbrelness.ts';
 
@@ -30,7 +29,6 @@ export function sampleFiles(): Map<string, string> {
     files.set(sample.file, logText(sample, truth));
   }
   files.set('records.txt', regionRecords());
-  files.set('runways.csv', runwayTableText(SAMPLE_RUNWAYS));
   files.set('catalogue.json', `${JSON.stringify(catalogue(), null, 1)}\n`);
   files.set('README.md', readmeText(SAMPLE_FACILITIES, SAMPLE_FLIGHTS));
   return files;
