@@ -42,7 +42,7 @@ export class Columns {
 
   /** A whole number, signed or not, as so many units: `per` is 10 where the columns hold tenths. */
   number(from: number, to: number, per = 1): number | null {
-    return this.#read(from, to, (text) => (/^[+-]?\d+$/.test(text) ? Number(text) / per : null));
+    return this.#read(from, to, (text) => (/^[+-]?\d+$/.test(text) ? wholeOf(text) / per : null));
   }
 
   /** A number that must be there; NaN with a fault where it is not. */
@@ -53,7 +53,7 @@ export class Columns {
   /** Feet above mean sea level, or hundreds of feet behind `FL`. */
   altitudeFt(from: number, to: number): number | null {
     return this.#read(from, to, (text) => {
-      if (/^[+-]?\d+$/.test(text)) return Number(text);
+      if (/^[+-]?\d+$/.test(text)) return wholeOf(text);
       return /^FL\d+$/.test(text) ? Number(text.slice(2)) * 100 : null;
     });
   }
@@ -98,6 +98,11 @@ export class Columns {
     const text = this.text(from, to);
     this.fault ??= `columns ${from} to ${to} ${text === '' ? 'are blank' : `hold "${text}"`}`;
   }
+}
+
+/** Without the sign of a zero. */
+function wholeOf(text: string): number {
+  return Number(text) || 0;
 }
 
 /** Reads one record, whole or not at all. */

@@ -41,7 +41,7 @@ export function facilityRecords(
   const localizers = lines.localizers.flatMap(readLocalizer);
   const localizer = localizers.find(({ ident }) => ident === localizerIdent);
   if (localizer === undefined) {
-    const there = listed(localizers.map(({ ident }) => ident));
+    const there = named(localizers);
     return recordsRefused(
       'records-localizer-unknown',
       `${airportIdent} has no localizer ${localizerIdent}: its localizers are ${there}.`,
@@ -62,19 +62,19 @@ function withProcedures(
   const all = proceduresOf(lines.legs, localizer.ident);
   const procedures = procedure === null ? all : all.filter(({ ident }) => ident === procedure);
   if (procedure !== null && procedures.length === 0) {
-    const there = all.length === 0 ? 'there is none' : `there is ${listed(all.map(({ ident }) => ident))}`;
+    const there = all.length === 0 ? 'there is none' : `there is ${named(all)}`;
     return recordsRefused(
       'records-procedure-unknown',
       `No procedure ${procedure} leads down the localizer ${localizer.ident}: ${there}.`,
     );
   }
   const runways = lines.runways.flatMap(readRunway);
-  const named = (name: string | null) => runways.find(({ runway }) => runway === name) ?? null;
+  const runwayOf = (name: string | null) => runways.find(({ runway }) => runway === name) ?? null;
   return usable({
     airport: readAirport(lines.airport),
     localizer,
-    runway: named(localizer.runway),
-    opposite: named(oppositeRunway(localizer.runway)),
+    runway: runwayOf(localizer.runway),
+    opposite: runwayOf(oppositeRunway(localizer.runway)),
     procedures,
     fixes: lines.fixes,
   });
@@ -99,6 +99,11 @@ export function hasOwnDme({ fixes, localizer }: FacilityRecords): boolean {
     const record = kindOfRecord(line) === 'vhf-navaid' ? decodeFix(line, 'vhf-navaid') : null;
     return record?.ok === true && record.value.ident === localizer.ident;
   });
+}
+
+/** The first of them; a sentence does not hold hundreds. */
+function named(things: readonly { readonly ident: string }[]): string {
+  return listed(things.slice(0, 12).map(({ ident }) => ident));
 }
 
 function readAirport(line: string | null): AirportRecord | null {

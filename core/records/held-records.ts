@@ -8,8 +8,8 @@ import type { RecordKind } from './record-kind.ts';
 import type { AirportLines } from './records-index.ts';
 import { decodeRunway } from './runway-record.ts';
 
-/** A file of one country holds a quarter of this; more than that must not fill the memory. */
-const HELD_MAX = 600_000;
+/** The largest country's file holds about a third of this; a file of any size must not fill the memory. */
+const HELD_MAX = 400_000;
 /** All that is read of a fix stands before this column. */
 const FIX_COLUMNS = 74;
 

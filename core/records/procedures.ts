@@ -16,7 +16,9 @@ export function proceduresOf(lines: readonly string[], localizer: string): Proce
     const leg = decodeLeg(line);
     if (!leg.ok) continue;
     const { procedure } = leg.value;
-    byIdent.set(procedure, [...(byIdent.get(procedure) ?? []), leg.value]);
+    const known = byIdent.get(procedure);
+    if (known === undefined) byIdent.set(procedure, [leg.value]);
+    else known.push(leg.value);
   }
   return [...byIdent]
     .map(([ident, legs]) => procedureOf(ident, legs))

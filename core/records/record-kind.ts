@@ -25,8 +25,8 @@ const AIRPORT_KINDS: Readonly<Record<string, RecordKind>> = {
   I: 'localizer',
 };
 
-/** A record begins with S (standard) or T (tailored) and names an area in columns 2 to 4. */
-const RECORD_START = /^[ST](?:[A-Z0-9]{3}| {3})[A-Z]/;
+/** A record begins with S (standard) or T (tailored), an area in columns 2 to 4, and one of the sections of 424-18. */
+const RECORD_START = /^[ST](?:[A-Z0-9]{3}| {3})[ADEHPRTU]/;
 
 /** @param line in capitals */
 export function kindOfRecord(line: string): RecordKind {

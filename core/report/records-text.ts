@@ -11,7 +11,8 @@ import { indentedLines, pageLines } from './text-rows.ts';
 /** What a file of official records holds, and the localizers that were asked for, a line each. Ends with a line end. */
 export function recordsText(index: RecordsIndex, listed: readonly ListedIls[]): string {
   const usable = listed.filter(({ hasGlideslope }) => hasGlideslope).length;
-  const counts = `${whole(index.recordsRead)} read, ${whole(index.recordsUnreadable)} unreadable. Listed: ${whole(listed.length)} localizers, ${whole(usable)} with a glideslope.`;
+  const localizers = listed.length === 1 ? 'one localizer' : `${whole(listed.length)} localizers`;
+  const counts = `${whole(index.recordsRead)} read, ${whole(index.recordsUnreadable)} unreadable. Listed: ${localizers}, ${whole(usable)} with a glideslope.`;
   const lines = [...pageLines(`Official records${inForce(index)}: ${counts}`), '', ...listed.map(ilsLine)];
   return `${lines.join('\n')}\n`;
 }

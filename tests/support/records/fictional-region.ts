@@ -11,7 +11,7 @@ const CYCLE = '2602';
 const DOTTEREL_THRESHOLD = { latDeg: -35.1, lonDeg: -20.3, elevationFt: 61 };
 
 /** Three invented aerodromes: one as plain as can be, one with an offset localizer, one without a glideslope. */
-export const AERODROMES: readonly Aerodrome[] = [
+const AERODROMES: readonly Aerodrome[] = [
   {
     ident: 'XPEH',
     name: 'Petrelholm',
