@@ -48,7 +48,7 @@ export interface LandingFacts {
 /** Puts a draft together from what a roll shows. */
 export function landingDraft(runway: LandedRunway, facts: LandingFacts): LandingDraft {
   const { threshold, touchdown, touchdownS, rollFt, bearingHalfWidthDeg } = runway;
-  const leaves = leavesOfLanding(runway, `from a landing in ${facts.log.name}: to be confirmed`);
+  const leaves = leavesOfLanding(runway, 'from a landing: to be confirmed');
   const drafted = draftedFrom(leaves, {
     issues: issuesOf(runway, facts),
     mayBeOff: {

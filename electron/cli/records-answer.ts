@@ -7,6 +7,7 @@ import { refused, usable, type Issue, type Outcome } from '../../core/issue/issu
 import { cycleIssue } from '../../core/records/airac.ts';
 import { draftFromRecords } from '../../core/records/draft-from-records.ts';
 import type { Drafted } from '../../core/records/drafted.ts';
+import { draftFile } from '../../core/records/draft-file.ts';
 import { findIls, ilsIn, type ListedIls } from '../../core/records/ils-listing.ts';
 import type { RecordsIndex } from '../../core/records/records-index.ts';
 import { scanRecords } from '../../core/records/scan-records.ts';
@@ -103,11 +104,11 @@ function checked({ facility }: Drafted, day: string): readonly Issue[] {
   return checkFacility(parsed.value, deriveGeometry(parsed.value), year);
 }
 
-/** A facility file holds no origins, so they are printed only. One that is not whole is not written. */
-function write({ facility }: Drafted, path: string, { files }: Arguments): Outcome<string> {
+/** With where each value is from. One that is not whole is not written. */
+function write(drafted: Drafted, path: string, { files }: Arguments): Outcome<string> {
   if (files.some((file) => resolve(file) === resolve(path)))
     return refused('file-is-input', `--out ${path} would overwrite a file that is read here.`);
-  const text = json(facility);
+  const text = draftFile(drafted, null);
   const parsed = parseFacility(text, path);
   return parsed.ok ? writeAtomically(path, text) : parsed;
 }

@@ -79,7 +79,7 @@ export class Session {
     askedDebrief: (id) => this.#askedDebrief(id),
   });
   readonly keptSheets = new KeptSheets(this.#analyst);
-  readonly sources = new Sources({ analyst: this.#analyst, tell: (error) => this.#tell(error) });
+  readonly sources = new Sources(this.#parts, this.facilities, (error) => this.#tell(error));
   readonly #given = new GivenLogs({
     tell: (error) => this.#tell(error),
     open: (name, bytes) => void this.open(name, bytes),

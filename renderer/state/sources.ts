@@ -1,14 +1,13 @@
 import type { Issue } from '../../core/issue/issue.ts';
 import type { RecordsSummary, SourceWork } from '../worker/sources-protocol.ts';
-import type { Analyst, Running } from './analyst.ts';
+import type { Running } from './analyst.ts';
 import { call, HostProblem } from './host.ts';
+import type { OwnFacilities } from './own-facilities.ts';
+import type { OwnParts } from './own-parts.ts';
 
 type Out<J extends keyof SourceWork> = SourceWork[J]['out'];
 
-interface Parts {
-  readonly analyst: Analyst;
-  readonly tell: (error: unknown) => void;
-}
+type Parts = Pick<OwnParts, 'store' | 'analyst'>;
 
 /** What became of reading a file that facilities are made of. */
 export type SourceRead<T> =
@@ -17,11 +16,15 @@ export type SourceRead<T> =
 /** What facilities are made of without typing: official records, a table of runways, a landing. */
 export class Sources {
   readonly #parts: Parts;
+  readonly #facilities: OwnFacilities;
+  readonly #tell: (error: unknown) => void;
   /** Of the records that the worker holds. */
   #summary: RecordsSummary | null = null;
 
-  constructor(parts: Parts) {
+  constructor(parts: Parts, facilities: OwnFacilities, tell: (error: unknown) => void) {
     this.#parts = parts;
+    this.#facilities = facilities;
+    this.#tell = tell;
   }
 
   /** What is known of the records that were read before; null where none were. */
@@ -33,7 +36,7 @@ export class Sources {
       const read = await this.#parts.analyst.start('records', { from: text, day: today() }).done;
       if (read.kind === 'done') this.#summary = read.value.summary;
     } catch (error) {
-      this.#parts.tell(error);
+      this.#tell(error);
     }
     return this.#summary;
   }
@@ -54,12 +57,19 @@ export class Sources {
     return this.#parts.analyst.start('runways', { file, airport }, progress);
   }
 
+  /** Keeps a draft as a facility of the user's own, and shows it to be confirmed. */
+  async takeOver(text: string): Promise<void> {
+    const id = await this.#facilities.add(text);
+    if (id === null) return;
+    this.#parts.store.dispatch({ do: 'look-at', facilityId: id });
+    this.#parts.store.dispatch({ do: 'show', view: 'facilities' });
+  }
+
   /** What the worker answers; null where it cannot, which is told. */
   async ask<J extends keyof SourceWork>(job: J, input: SourceWork[J]['in']): Promise<Out<J> | null> {
     const read = await this.read(job, input);
     if (read?.kind === 'read') return read.value;
-    if (read)
-      this.#parts.tell(new HostProblem([read.issue.message, read.issue.tip].filter(Boolean).join(' ')));
+    if (read) this.#tell(new HostProblem([read.issue.message, read.issue.tip].filter(Boolean).join(' ')));
     return null;
   }
 
@@ -71,7 +81,7 @@ export class Sources {
     const done = await this.#parts.analyst.start(job, input as never).done;
     if (done.kind === 'done') return { kind: 'read', value: done.value as Out<J> };
     if (done.kind === 'refused') return { kind: 'refused', issue: done.issue };
-    this.#parts.tell(done);
+    this.#tell(done);
     return null;
   }
 
@@ -80,11 +90,11 @@ export class Sources {
     try {
       const kept = await call('keepRecords', { text });
       if (!kept.kept)
-        this.#parts.tell(
+        this.#tell(
           new HostProblem(`The records were read, and cannot be kept for the next time: ${kept.why}`),
         );
     } catch (error) {
-      this.#parts.tell(error);
+      this.#tell(error);
     }
   }
 }

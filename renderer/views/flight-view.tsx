@@ -6,6 +6,7 @@ import { Debriefing, type Shown } from './debriefing.tsx';
 import { EstimateForm } from './estimate-form.tsx';
 import { LastTime } from './last-time.tsx';
 import { RecognisedView } from './recognised-view.tsx';
+import { LandingDrafts } from './sources/landing-drafts.tsx';
 import { StatementForm } from './statement-form.tsx';
 import { Working } from './working.tsx';
 
@@ -71,12 +72,17 @@ function Answer({ flight, state, session, shown, show, isStale }: AnswerProps) {
       <section className="empty">
         <h1>Which facility?</h1>
         <p>
-          This log was flown to none of the facilities that Halfdot knows. Choose one on the left, or enter it
-          under Facilities.
+          This log was flown to none of the facilities that Halfdot knows. Choose one on the left, or make one
+          under Facilities: from official records, from a table of runways, or from the chart.
         </p>
         <Button className="button" onPress={() => session.store.dispatch({ do: 'show', view: 'facilities' })}>
           Facilities
         </Button>
+        <p>
+          Where it landed, a draft of the runway can be made of the landing. It has to be confirmed against
+          the chart, and never grades this log: other flights to that runway are what it is for.
+        </p>
+        <LandingDrafts flightId={flight.id} session={session} />
       </section>
     );
   if (judged.kind === 'failed')

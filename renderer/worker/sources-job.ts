@@ -5,7 +5,7 @@ import { differencesOf } from '../../core/records/differences.ts';
 import { draftsFromLanding } from '../../core/records/draft-from-landing.ts';
 import { draftFromRecords } from '../../core/records/draft-from-records.ts';
 import { draftFromRunway } from '../../core/records/draft-from-runway.ts';
-import { draftedOf, draftedText, type DraftedLanding } from '../../core/records/drafted-text.ts';
+import { draftOfFile, draftFile, type DraftedLanding } from '../../core/records/draft-file.ts';
 import type { Drafted } from '../../core/records/drafted.ts';
 import { findIls, ilsIn, type ListedIls } from '../../core/records/ils-listing.ts';
 import { leafName } from '../../core/records/leaf-words.ts';
@@ -75,11 +75,11 @@ export const SOURCES_DOING: Doing = {
     );
   },
   async differences({ draft, facility }) {
-    const own = draftedOf(facility);
+    const own = draftOfFile(facility);
     return usable(own === null ? [] : differencesOf(draft, own, SOURCES));
   },
   async merge({ draft, facility, choices }) {
-    const own = draftedOf(facility);
+    const own = draftOfFile(facility);
     return usable(draftOf(own === null ? draft : merged(draft, own, choices, SOURCES), null));
   },
 };
@@ -88,12 +88,21 @@ function draftOf(drafted: Drafted, landing: DraftedLanding | null): Draft {
   const leaves = leavesOf(drafted).filter(({ path }) => path !== 'format' && path !== 'name');
   const values = leaves.map(({ path, value, origin }) => ({
     path,
-    name: leafName(path),
+    name: nameOf(path),
     value: shown(path, value),
     origin,
   }));
-  const text = draftedText(drafted, landing);
-  return { name: drafted.facility.name ?? 'Without a name', drafted, values, text };
+  const text = draftFile(drafted, landing);
+  const name = drafted.facility.name ?? (landing ? 'The runway that it landed on' : 'Without a name');
+  return { name, drafted, values, text };
+}
+
+/** As the row of a table. */
+function nameOf(path: string): string {
+  const [, place, degrees] = /^(.*)\.(lat|lon)Deg$/.exec(path) ?? [null, path, null];
+  const name = leafName(place!);
+  const words = degrees === null ? name : `${name}, ${degrees === 'lat' ? 'latitude' : 'longitude'}`;
+  return words.slice(0, 1).toUpperCase() + words.slice(1);
 }
 
 /** Positions as finely as they are published, to a hundredth of a second of arc. */

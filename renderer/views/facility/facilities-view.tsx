@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import type { AppState, FacilityEntry } from '../../state/app-state.ts';
-import { nameIn, NEW_FACILITY } from '../../state/facility-draft.ts';
+import { draftOf, nameIn, NEW_FACILITY } from '../../state/facility-draft.ts';
+import { unconfirmedIn } from '../../state/facility-origin.ts';
 import type { Session } from '../../state/session.ts';
 import { current } from '../current.ts';
 import { SourceView, type SourceKind } from '../sources/source-view.tsx';
@@ -74,6 +75,12 @@ export function FacilitiesView({ state, session }: Props) {
   );
 }
 
+/** From a landing, and not confirmed yet. */
+function isDraft(text: string): boolean {
+  const read = draftOf(text);
+  return read.ok && unconfirmedIn(read.root).length > 0;
+}
+
 interface ListedProps {
   readonly facility: FacilityEntry;
   readonly draft: string | undefined;
@@ -86,6 +93,7 @@ function Listed({ facility, draft, isChosen, choose }: ListedProps) {
   const marks = [
     ...(mark === null ? [] : [mark]),
     ...(reading?.refusal ? ['not complete yet'] : []),
+    ...(isDraft(draft ?? text) ? ['a draft'] : []),
     ...(draft === undefined ? [] : ['changed, not kept']),
   ];
   return (

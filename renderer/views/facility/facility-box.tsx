@@ -63,7 +63,7 @@ export function FacilityBox({ field, root, remark, isFixed, type, confirm }: Pro
       <Said id={`${id}-taken`} words={taken} />
       <Said id={`${id}-from`} words={source} />
       {isUnconfirmed(root, field.path) && !isFixed ? (
-        <Button className="small" aria-label={`Confirm: ${field.words}`} onPress={confirm}>
+        <Button className="link confirm" aria-label={`Confirm: ${field.words}`} onPress={confirm}>
           Confirm
         </Button>
       ) : null}

@@ -24,7 +24,7 @@ export function DraftPanel({ draft, own, session, take }: Props) {
   const [withId, setWithId] = useState('');
   const other = own.find(({ id }) => id === withId) ?? null;
   return (
-    <section className="source" aria-labelledby="draft-heading">
+    <section className="from-source" aria-labelledby="draft-heading">
       <h2 id="draft-heading">{draft.name}</h2>
       <IssueList issues={draft.drafted.issues} />
       <div className="row">

@@ -24,7 +24,7 @@ export function RecordsPanel({ session, show }: Props) {
   const summary = reading.kind === 'read' ? reading.value.summary : kept;
   const scan = (file: File) => void read((progress) => session.sources.scan(file, progress));
   return (
-    <section className="source" aria-labelledby="records-heading">
+    <section className="from-source" aria-labelledby="records-heading">
       <h2 id="records-heading">From official records</h2>
       <p className="aside">
         A file of ARINC 424 records, as aviation authorities publish it for download with every cycle. It is
@@ -84,7 +84,7 @@ function Localizers({ session, show }: Props) {
             ({ airport, airportName, runway, localizer, kind, hasGlideslope, frequencyMHz }) => (
               <li key={`${airport} ${localizer}`}>
                 {hasGlideslope ? (
-                  <Button className="place" onPress={() => void choose(airport, localizer)}>
+                  <Button className="link" onPress={() => void choose(airport, localizer)}>
                     {`${airport} ${kind} ${runway}`}
                   </Button>
                 ) : (

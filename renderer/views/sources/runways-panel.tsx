@@ -30,7 +30,7 @@ export function RunwaysPanel({ session, show }: Props) {
     void airport.read((progress) => session.sources.runways(file!, ident, progress));
   const { reading } = table;
   return (
-    <section className="source" aria-labelledby="runways-heading">
+    <section className="from-source" aria-labelledby="runways-heading">
       <h2 id="runways-heading">From a table of runways</h2>
       <p className="aside">
         The file runways.csv of the open airports dataset, which volunteers keep and anybody may use. It knows
@@ -73,7 +73,7 @@ function Airports({
       <ul className="plain idents" aria-label="Airports">
         {found.slice(0, OFFERED).map((ident) => (
           <li key={ident}>
-            <Button className="place" onPress={() => choose(ident)}>
+            <Button className="link" onPress={() => choose(ident)}>
               {ident}
             </Button>
           </li>
@@ -95,7 +95,7 @@ function Runways({ rows, session, show }: Props & { readonly rows: readonly Runw
       {rows.map((row) => (
         <li key={row.line} className="row">
           {(['low', 'high'] as const).map((end) => (
-            <Button key={end} className="place" onPress={() => void draft(row, end)}>
+            <Button key={end} className="link" onPress={() => void draft(row, end)}>
               {`${row.airportIdent} ${nameOf(row[end])}`}
             </Button>
           ))}

@@ -21,7 +21,7 @@ export function SourceView({ source, state, session, take }: Props) {
   const [draft, show] = useState<Draft | null>(null);
   const Panel = source === 'records' ? RecordsPanel : RunwaysPanel;
   return (
-    <div className="sources">
+    <div className="other-sources">
       <Panel session={session} show={show} />
       {draft ? (
         <DraftPanel

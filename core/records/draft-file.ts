@@ -9,7 +9,7 @@ export interface DraftedLanding {
 }
 
 /** The facility file of a draft, with where its values are from. It may lack what the source does not say. */
-export function draftedText({ facility, origins }: Drafted, landing: DraftedLanding | null): string {
+export function draftFile({ facility, origins }: Drafted, landing: DraftedLanding | null): string {
   const { name, ...values } = facility;
   const origin = { sources: origins, ...(landing && { landing }) };
   return `${JSON.stringify({ format: FACILITY_FORMAT, name, ...values, origin }, null, 2)}\n`;
@@ -19,7 +19,7 @@ export function draftedText({ facility, origins }: Drafted, landing: DraftedLand
 const BY_HAND = 'typed by hand';
 
 /** A facility file as a source beside others; null for what is no JSON group. */
-export function draftedOf(text: string): Drafted | null {
+export function draftOfFile(text: string): Drafted | null {
   let root: unknown;
   try {
     root = JSON.parse(text);
