@@ -32,7 +32,7 @@ export interface LocalizerRecord {
   readonly changedInCycle: string;
 }
 
-/** A "PI" record (shared reference, section 14). */
+/** A "PI" record: columns from two independent readings that agree (second-hand), held to published records. */
 export function decodeLocalizer(line: string): Decoded<LocalizerRecord> {
   return decoded(line, (columns) => ({
     airport: columns.name(7, 10),

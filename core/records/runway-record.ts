@@ -9,8 +9,8 @@ export interface RunwayRecord {
   readonly lengthFt: number;
   readonly bearing: RecordBearing | null;
   /**
-   * The LANDING threshold, also where it is displaced: by the published records of five runways, two thresholds lie
-   * as far apart as length less both displacements, to a foot (see the tests).
+   * The LANDING threshold, also where it is displaced: by the published records of six runways, two thresholds lie
+   * as far apart as length less both displacements, to 2 ft (see the tests).
    */
   readonly threshold: { readonly latDeg: number; readonly lonDeg: number };
   /** The threshold above the ellipsoid (the field's name is from memory). */
@@ -29,7 +29,7 @@ export interface RunwayRecord {
   readonly changedInCycle: string;
 }
 
-/** A "PG" record (shared reference, section 14). */
+/** A "PG" record: columns from two independent readings that agree (second-hand), held to published records. */
 export function decodeRunway(line: string): Decoded<RunwayRecord> {
   return decoded(line, (columns) => ({
     airport: columns.name(7, 10),
