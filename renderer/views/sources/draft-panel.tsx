@@ -54,8 +54,8 @@ function Values({ draft }: { readonly draft: Draft }) {
       <caption className="aside">What it gives. Compare it with the current chart.</caption>
       <thead>
         <tr>
+          <th scope="col">What</th>
           <th scope="col">Value</th>
-          <th scope="col" />
           <th scope="col">From</th>
         </tr>
       </thead>
