@@ -25,6 +25,7 @@ try {
   await picture('went-around.csv', 'sheet.png', { width: 1040, height: 900, only: 'svg.sheet' });
   await picture('first-approach.csv', 'hand-over.png', { width: 860, height: 980, only: null });
   await progressPicture('progress.png', { width: 1180, height: 900 });
+  await recordsPicture('records.png', { width: 1180, height: 900 });
   await briefPicture('brief.png', { width: 700, height: 900, only: '.briefing' });
 } finally {
   await browser.close();
@@ -53,6 +54,25 @@ async function progressPicture(name: string, viewport: { width: number; height: 
   await page.goto(app.address);
   await page.getByLabel('Open a student').selectOption('Rowan Teal');
   await page.locator('.one-sheet svg.sheet').waitFor();
+  await shot(page, name);
+  await context.close();
+  await app.stop();
+}
+
+/** A facility out of official records, in the app. */
+async function recordsPicture(name: string, viewport: { width: number; height: number }): Promise<void> {
+  const app = await serveAppIn(join(folder, 'records'));
+  const context = await browser.newContext({ viewport, deviceScaleFactor: 1, colorScheme: 'light' });
+  const page = await context.newPage();
+  const press = (button: string) => page.getByRole('button', { name: button, exact: true }).click();
+  await page.goto(app.address);
+  await press('Facilities');
+  await press('From official records…');
+  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), press('Choose the file…')]);
+  await chooser.setFiles('samples/records.txt');
+  await page.getByLabel('Airport, runway or ident').fill('petrel');
+  await press('XPEH ILS 07');
+  await page.locator('.draft-values').waitFor();
   await shot(page, name);
   await context.close();
   await app.stop();
