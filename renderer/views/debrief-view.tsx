@@ -10,6 +10,7 @@ import type { Session } from '../state/session.ts';
 import { CriteriaTable } from '../tables/criteria-table.tsx';
 import { EventTable } from '../tables/event-table.tsx';
 import { StabilityTable } from '../tables/stability-table.tsx';
+import { WideTable } from '../tables/wide-table.tsx';
 import { Findings } from './findings/findings.tsx';
 import { KeepPanel } from './keep-panel.tsx';
 import { HandOverButtons } from './hand-over-buttons.tsx';
@@ -95,7 +96,9 @@ function Approach({ approach, sheet, debrief, sinceLast, dots, jump, flightId, s
       <CriteriaTable approach={approach} dots={dots} jump={jump} />
       <SheetPreview sheet={sheet} dots={dots} jump={jump} />
       <StabilityTable gates={approach.stability} />
-      <EventTable approach={approach} log={debrief.log} dots={dots} jump={jump} />
+      <WideTable name="What happened">
+        <EventTable approach={approach} log={debrief.log} dots={dots} jump={jump} />
+      </WideTable>
       <Grade approach={approach} />
     </>
   );
