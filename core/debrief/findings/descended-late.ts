@@ -1,5 +1,14 @@
-import { distanceNmAt, farthestOver, needleColumn, onNeedles, reachedS, type Asked } from './asked.ts';
-import { sinkOver } from './excess.ts';
+import type { Span } from '../../numeric/polyline.ts';
+import {
+  distanceNmAt,
+  farthestOver,
+  needleColumn,
+  onNeedles,
+  reachedS,
+  valueAtMoment,
+  type Asked,
+} from './asked.ts';
+import { secondsIn, sinkOver } from './excess.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
 import { miles, scaleFraction } from './say.ts';
 import { whole } from '../../units/whole.ts';
@@ -22,6 +31,11 @@ const THRESHOLDS = {
   ),
   to: threshold(14, 's after the path was met', 'ten seconds, as the intercept is held (design, section 7)'),
   high: threshold(0.5, 'of full scale', 'above it the path has to be caught from above'),
+  begun: threshold(
+    10,
+    's of half the needed sink within half scale below',
+    'as an intercept is held (design, section 7): then the descent was begun, and the rate is what went wrong',
+  ),
 };
 
 /** How long after the path was met its highest is looked for. */
@@ -53,6 +67,7 @@ function find(asked: Asked): Found | null {
   if (belowS === null) return null;
   const metS = reachedS(asked, column, { startS: belowS, endS: span.endS }, { value: 0, side: 1 });
   if (metS === null) return null;
+  if (wasBegun(asked, { startS: belowS, endS: metS })) return null;
   const before = sinkOver(asked, { startS: metS - 10, endS: metS });
   const after = sinkOver(asked, { startS: metS + THRESHOLDS.from.value, endS: metS + THRESHOLDS.to.value });
   if (before === null || after === null) return null;
@@ -68,4 +83,17 @@ function find(asked: Asked): Found | null {
     distanceNm: distanceNmAt(asked, metS),
   };
   return { ...found, evidence };
+}
+
+/** Whether a descent like the path's was held close below it: a needle that is off by a little meets it late. */
+function wasBegun(asked: Asked, span: Span): boolean {
+  const column = needleColumn(asked, 'glidepath');
+  let downS = 0;
+  return secondsIn(asked, span).some(({ timeS, heldFpm, neededFpm }) => {
+    const isDown =
+      heldFpm >= THRESHOLDS.share.value * neededFpm &&
+      Math.abs(valueAtMoment(asked, column, timeS)) <= THRESHOLDS.high.value;
+    downS = isDown ? downS + 1 : 0;
+    return downS >= THRESHOLDS.begun.value;
+  });
 }

@@ -3,7 +3,8 @@ import { resample, swingsOf } from '../../approach/swings.ts';
 import { at, type Flown } from '../../approach/flown.ts';
 import type { Case } from '../../standard/case.ts';
 import { goAroundBegunS } from '../../standard/go-around-begun.ts';
-import { descentBelowS } from '../../standard/minimums.ts';
+import { fallsToS } from '../../standard/falling.ts';
+import { decidingOff, descentBelowS } from '../../standard/minimums.ts';
 import { neededSinkFpm } from '../../approach/glidepath-intercept.ts';
 import { criterionOf, fixAt, over, type Asked } from './asked.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
@@ -75,6 +76,11 @@ const SANK = {
     'of the needed sink',
     'less, over 8 s, is no longer the approach: something was done',
   ),
+  stopped: threshold(
+    0.6,
+    'of the needed sink, where heights leave open when decision altitude was passed',
+    'more may be a correction above it: no tidy go-around of 1,500 by phone lost 40 ft from there (measured)',
+  ),
   near: threshold(50, 'ft above decision altitude', 'as what counts as begun at minimums'),
   lost: threshold(
     40,
@@ -110,21 +116,40 @@ function isGoAround({ approach, stated }: Case): boolean {
 }
 
 /** From where the descent of the approach was left for good to the lowest point. */
-function findSank({ sitting }: Asked): Found | null {
-  const { flown, approach } = sitting;
+function findSank(asked: Asked): Found | null {
+  const { flown, approach } = asked.sitting;
   const lowestS = momentOf(approach, 'lowest-point');
-  if (lowestS === null || !isGoAround(sitting)) return null;
-  const { timeS, altitudeFt, groundspeedKt } = flown.track;
+  if (lowestS === null || !isGoAround(asked.sitting)) return null;
+  const decisionS = momentOf(approach, 'decision-altitude');
+  const asLogged = sunkFrom(flown, leftAt(asked, lowestS, SANK.left.value), decisionS, lowestS);
+  if (asLogged !== null) return asLogged;
+  // Lower than logged, decision altitude may have been passed so much earlier.
+  const span = { startS: approach.startS, endS: lowestS };
+  const { decisionAltitudeFt } = flown.facility;
+  const earliestS =
+    decisionAltitudeFt === null ? null : fallsToS(flown, span, decidingOff(flown, -1), decisionAltitudeFt);
+  return sunkFrom(flown, leftAt(asked, lowestS, SANK.stopped.value), earliestS, lowestS);
+}
+
+/** The fix at which the sink was last so large a share of the needed one. */
+function leftAt({ sitting: { flown, approach } }: Asked, lowestS: number, share: number): number {
+  const { timeS, groundspeedKt } = flown.track;
   let i = fixAt(flown, lowestS);
   const isApproach = (k: number) =>
-    sinkAroundFpm(flown, timeS[k]!) >= SANK.left.value * neededSinkFpm(flown, groundspeedKt[k]!);
+    sinkAroundFpm(flown, timeS[k]!) >= share * neededSinkFpm(flown, groundspeedKt[k]!);
   while (i > 0 && timeS[i]! > approach.startS && !isApproach(i)) i--;
+  return i;
+}
+
+/** What was lost from where the descent was left, if that was near minimums, and it is as much as to be told. */
+function sunkFrom(flown: Flown, left: number, decisionS: number | null, lowestS: number): Found | null {
+  const { altitudeFt, timeS } = flown.track;
   // What is lost above decision altitude is still the approach's.
-  const startS = Math.max(timeS[i]!, momentOf(approach, 'decision-altitude') ?? -Infinity);
+  const startS = Math.max(timeS[left]!, decisionS ?? -Infinity);
   const lostFt = at(flown, altitudeFt, startS) - at(flown, altitudeFt, lowestS);
   // Higher up a sink that shrinks is no decision.
   const nearFt = (flown.facility.decisionAltitudeFt ?? -Infinity) + SANK.near.value;
-  if (flown.decidingAltitudeFt[i]! - flown.error.decidingFt(i) > nearFt) return null;
+  if (flown.decidingAltitudeFt[left]! - flown.error.decidingFt(left) > nearFt) return null;
   if (!(lostFt >= SANK.lost.value)) return null;
   return { startS, endS: lowestS, evidence: { lostFt, lastsS: lowestS - startS } };
 }

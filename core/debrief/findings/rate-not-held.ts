@@ -1,3 +1,4 @@
+import type { Descent } from '../../approach/descent.ts';
 import { needleColumn, distanceNmAt, valueAtMoment, type Asked } from './asked.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
 import { feet, miles, seconds } from './say.ts';
@@ -11,6 +12,7 @@ const THRESHOLDS = {
     'less is within what a vertical speed is read to (common practice, no source)',
   ),
   lasts: threshold(10, 's', 'shorter is a gust (ours)'),
+  pause: threshold(15, 's between two stretches the same way', 'a correction takes longer to show (ours)'),
   bySpeed: threshold(
     8,
     'kt of groundspeed',
@@ -54,13 +56,30 @@ function causeWords(changeKt: number, isTooSlow: boolean): string {
   return `You had become ${whole(Math.abs(changeKt))} kt ${more} over the ground, which needs ${asks} rate.`;
 }
 
+type Stretch = Pick<Descent['stretches'][number], 'startS' | 'endS' | 'fromFt' | 'toFt'>;
+
+/** Stretches that lead the same way are one departure, at whatever rates, and whatever a gust was between them. */
+function joined(stretches: readonly Stretch[]): Stretch[] {
+  const found: Stretch[] = [];
+  for (const next of stretches) {
+    const before = found.at(-1);
+    const goesOn =
+      before !== undefined &&
+      next.startS - before.endS < THRESHOLDS.pause.value &&
+      (next.toFt - next.fromFt) * (before.toFt - before.fromFt) > 0;
+    if (goesOn) found[found.length - 1] = { ...next, startS: before.startS, fromFt: before.fromFt };
+    else found.push(next);
+  }
+  return found;
+}
+
 function find(asked: Asked): Found | null {
   const { measures, sitting } = asked;
-  const away = (measures.descent?.stretches ?? []).filter(
-    ({ fromFt, toFt, gainedFt, startS, endS, meanExcessFpm }) =>
+  const away = joined(measures.descent?.stretches ?? []).filter(
+    ({ fromFt, toFt, startS, endS }) =>
       Math.abs(toFt) > Math.abs(fromFt) &&
-      Math.abs(gainedFt) >= THRESHOLDS.moved.value &&
-      Math.abs(meanExcessFpm) >= THRESHOLDS.excess.value &&
+      Math.abs(toFt - fromFt) >= THRESHOLDS.moved.value &&
+      (60 * Math.abs(toFt - fromFt)) / (endS - startS) >= THRESHOLDS.excess.value &&
       endS - startS >= THRESHOLDS.lasts.value &&
       Math.abs(valueAtMoment(asked, needleColumn(asked, 'glidepath'), endS)) > 0.5,
   );
