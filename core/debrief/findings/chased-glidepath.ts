@@ -5,7 +5,7 @@ import { listed } from '../../units/listed.ts';
 import { needleColumn, needleHalfWidth, over, valueAtMoment, type Asked } from './asked.ts';
 import { changeHalfWidthFt, halfScaleFt } from './path-change.ts';
 import { threshold, type Evidence, type FindingRule, type Found } from './rule.ts';
-import { scaleFraction, seconds, sideWords } from './say.ts';
+import { seconds, sideWords } from './say.ts';
 
 const THRESHOLDS = {
   swing: threshold(
@@ -44,20 +44,26 @@ export const CHASED_GLIDEPATH: FindingRule = {
   find,
   text: (evidence) =>
     `In ${seconds(evidence['lastsS']!)} you went ${evidence['firstFullScale'] === undefined ? movesWords(evidence) : sidesWords(evidence)}. ` +
-    'Each rate was held until the needle was on the other side: take half of the correction off while it comes in.',
+    'You held each rate until the needle was on the other side: take half of the correction off while it is still coming in.',
   practise:
-    'Name the rate that holds the path and fly no rate farther than 200 ft/min from it; go back to it when the needle has come half ' +
-    'way. One final with the vertical speed called every ten seconds.',
+    'Name the rate that holds the path, stay within 200 ft/min of it, and go back to it when the needle is half way back. Fly one ' +
+    'final calling the vertical speed every ten seconds.',
 };
 
 function sidesWords({ firstFullScale, secondFullScale, thirdFullScale }: Evidence): string {
   const sides = [firstFullScale!, secondFullScale!, thirdFullScale!];
-  return `through the glidepath and back: ${listed(sides.map((v) => `${scaleFraction(v)} ${sideWords(v, 'glidepath')}`))}`;
+  return `through the glidepath and back: ${inTurn(sides, (size, v) => `${size} ${sideWords(v, 'glidepath')}`)}`;
 }
 
 function movesWords({ firstMoveFullScale, secondMoveFullScale, thirdMoveFullScale }: Evidence): string {
   const moves = [firstMoveFullScale!, secondMoveFullScale!, thirdMoveFullScale!];
-  return `up and down through the glidepath: ${listed(moves.map((v) => `${v > 0 ? 'up' : 'down'} ${scaleFraction(v)}`))}`;
+  return `through the glidepath and back: ${inTurn(moves, (size, v) => `${v > 0 ? 'up' : 'down'} ${size}`)}`;
+}
+
+/** What each is a fraction of is said once. */
+function inTurn(values: readonly number[], words: (size: string, value: number) => string): string {
+  const size = (v: number, i: number) => `${Math.abs(v).toFixed(1)}${i === 0 ? ' of full scale' : ''}`;
+  return listed(values.map((v, i) => words(size(v, i), v)));
 }
 
 function find(asked: Asked): Found | null {

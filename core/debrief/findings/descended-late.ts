@@ -41,6 +41,9 @@ const THRESHOLDS = {
 /** How long after the path was met its highest is looked for. */
 const AFTERWARDS_S = 60;
 
+/** Slower than this is said to be level. */
+const LEVEL_FPM = 75;
+
 /** Level through the path. */
 export const DESCENDED_LATE: FindingRule = {
   id: 'descended-late',
@@ -52,11 +55,11 @@ export const DESCENDED_LATE: FindingRule = {
   coveredBy: ['descended-early'],
   find,
   text: ({ sinkFpm, neededFpm, highestFullScale, distanceNm }) =>
-    `The glidepath was met ${miles(distanceNm!)} out, and in the seconds after it you sank ${whole(Math.max(0, sinkFpm!))} ft/min where ` +
-    `${whole(neededFpm!)} were needed, and went to ${scaleFraction(highestFullScale!)} high. Power and pitch have to change as the needle reaches the middle.`,
+    `You met the glidepath ${miles(distanceNm!)} out and ${sinkFpm! < LEVEL_FPM ? 'stayed level' : `sank only ${whole(sinkFpm!)} ft/min`} where it needed ` +
+    `${whole(neededFpm!)} ft/min, and went to ${scaleFraction(highestFullScale!)} high. Start down as the needle reaches the middle.`,
   practise:
-    'Say the rate for your groundspeed before the glidepath is alive, begin the power change at half a scale below, and check ' +
-    'the rate five seconds later. Five intercepts, nothing else.',
+    'Say the rate for your groundspeed before the glidepath is alive, reduce power just before the needle is centred, and check the ' +
+    'rate five seconds later. Five intercepts.',
 };
 
 function find(asked: Asked): Found | null {

@@ -30,10 +30,10 @@ export const DRIFTING: FindingRule = {
   coveredBy: ['late-on-localizer'],
   find,
   text: ({ crosswindKt, driftDeg, wholeDriftDeg, peakFullScale, lastsS }) =>
-    `With ${whole(Math.abs(crosswindKt!))} kt across from the ${crosswindKt! > 0 ? 'right' : 'left'} you let the aircraft drift ${whole(driftDeg!)} degrees ` +
-    `for ${seconds(lastsS!)}, to ${scaleFraction(peakFullScale!)} ${sideWords(peakFullScale!, 'localizer')}. The wind asked for ${whole(wholeDriftDeg!)} degrees of heading into it.`,
+    `With ${whole(Math.abs(crosswindKt!))} kt of crosswind from the ${crosswindKt! > 0 ? 'right' : 'left'} you let yourself drift ${whole(driftDeg!)} degrees off course ` +
+    `for ${seconds(lastsS!)}, to ${scaleFraction(peakFullScale!)} ${sideWords(peakFullScale!, 'localizer')}. That wind needs about ${whole(wholeDriftDeg!)} degrees of correction.`,
   practise:
-    'Work out the wind correction before the intercept, roll out on that heading instead of the course, and bracket: half of the ' +
+    'Work out the wind correction before the intercept, roll out on that heading and not on the course, and bracket: half of your ' +
     'last change each time the needle stops.',
 };
 

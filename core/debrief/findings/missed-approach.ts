@@ -38,10 +38,10 @@ export const MISSED_LATE: FindingRule = {
     return { startS: decisionS, endS: begunS, evidence: { belowFt, lateS: begunS - decisionS } };
   },
   text: ({ belowFt, lateS }) =>
-    `The missed approach was begun ${feet(belowFt!)} below decision altitude, ${seconds(lateS!)} after it was passed. The decision is made ` +
-    'at decision altitude, not on the way to see whether the runway still comes.',
+    `You began the missed approach ${feet(belowFt!)} below decision altitude, ${seconds(lateS!)} after passing it. Decide at decision ` +
+    'altitude: with nothing in sight, go around.',
   practise:
-    'Brief "at minimums, nothing seen, going around" before each approach, look up 100 ft above, and start power and pitch with the ' +
+    'Brief "minimums, nothing seen, going around" before each approach. Look up at 100 above, and move power and pitch on the ' +
     'word "minimums". Five in a row under the hood.',
 };
 
@@ -63,11 +63,10 @@ export const CONTINUED_UNSEEN: FindingRule = {
     return { startS: decisionS, endS: decisionS + surelyS, evidence: { descendedS: surelyS } };
   },
   text: ({ descendedS }) =>
-    `You went on down for ${seconds(descendedS!)} below decision altitude with the runway not in sight. Below it there is either a runway in sight ` +
-    'or a climb.',
+    `You went on down for ${seconds(descendedS!)} below decision altitude with the runway not in sight. No runway at minimums means ` +
+    'going around.',
   practise:
-    'Fly approaches on which the instructor lifts the hood at minimums on some and not on others; the hood stays on, and the power ' +
-    'goes up, until something is seen.',
+    'Fly approaches on which your instructor lifts the hood at minimums only sometimes. Whenever it stays on, go around.',
 };
 
 const SANK = {
@@ -102,11 +101,11 @@ export const MISSED_SANK: FindingRule = {
   coveredBy: [],
   find: findSank,
   text: ({ lostFt, lastsS }) =>
-    `You broke off the descent, and then the aircraft sank ${feet(lostFt!)} more before it climbed, over ${seconds(lastsS!)}. Full power and ` +
-    'the climb attitude come together, in one movement.',
+    `You broke off the descent, and then sank another ${feet(lostFt!)} in ${seconds(lastsS!)} before you climbed. Power and pitch go ` +
+    'together: full power and the climb attitude in one movement.',
   practise:
-    'At a safe altitude: descend at the approach rate, call "going around", and lose less than 30 ft. Power, pitch, flap, trim, ' +
-    'aloud, ten times.',
+    'At a safe altitude descend at your approach rate, call "going around", and lose less than 30 ft. Ten times, saying "power, ' +
+    'pitch, flaps, trim".',
 };
 
 /** A low pass along the runway is none, unless the runway was not in sight. */
@@ -177,11 +176,10 @@ export const MISSED_WANDERED: FindingRule = {
   coveredBy: [],
   find: findWander,
   text: ({ swings, largestDeg }) =>
-    `In the minute after the missed approach was begun the track swung ${whole(swings!)} times, by up to ${whole(largestDeg!)} degrees. With full power the ` +
-    'nose wants to go: the rudder comes with the power, and the heading is looked at first.',
+    `In the minute after you went around your track swung ${whole(swings!)} times, by up to ${whole(largestDeg!)} degrees. Full power swings the ` +
+    'nose: bring the rudder in with it, and hold the heading first.',
   practise:
-    'Go around on a named heading and hold it within 5 degrees to 500 ft, nothing else changed until it stands. Three times with the ' +
-    'needles covered.',
+    'Name a heading before you go around, and hold it within 5 degrees for the first 500 ft. Three times with the needles covered.',
 };
 
 function findWander(asked: Asked): Found | null {

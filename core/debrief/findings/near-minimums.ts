@@ -52,11 +52,11 @@ export const DUCKED_BELOW_PATH: FindingRule = {
   title: 'Ducked below the glidepath near minimums',
   find: (asked) => find(asked, -1, DUCKED.surely.value),
   text: ({ offFt, changeFt, heightFt }) =>
-    `At ${feet(heightFt!)} above the threshold you were ${feet(offFt!)} below the glidepath; ${feet(changeFt!)} of that went in the last seconds, with the runway near. ` +
-    'That takes the clearance away where there is least of it: keep the rate that held the path.',
+    `With the runway near you went below the glidepath: ${feet(offFt!)} low at ${feet(heightFt!)} above the threshold, ${feet(changeFt!)} of it in the last seconds. ` +
+    'Keep the rate that held the path: you have least clearance there.',
   practise:
-    'With the runway in sight keep power and rate as they are until the threshold, and let the instructor call the glidepath down to ' +
-    '100 ft: three approaches, the needle never below the middle.',
+    'With the runway in sight leave power and rate alone until the threshold, and have your instructor call the glidepath down to ' +
+    '100 ft. Three approaches without going low.',
 };
 
 /** Levelled off where the runway should appear. */
@@ -68,11 +68,11 @@ export const LEVELLED_NEAR_MINIMUMS: FindingRule = {
   title: 'Levelled off near minimums',
   find: (asked) => (isLowPass(asked) ? null : find(asked, 1, LEVELLED.surely.value)),
   text: ({ offFt, heightFt }) =>
-    `Near minimums you stopped the descent and were ${feet(offFt!)} above the glidepath at ${feet(heightFt!)} above the threshold. ` +
-    'A decision altitude is decided at, not levelled at: down the path with the runway in sight, or up.',
+    `Near minimums you stopped the descent, and were ${feet(offFt!)} above the glidepath at ${feet(heightFt!)} above the threshold. ` +
+    'Do not level off at decision altitude: stay on the glidepath to land, or go around.',
   practise:
-    'Call "100 above" and "minimums" aloud, and answer the second with one of two words, "landing" or "going around", the hands ' +
-    'following at once. Five times from 300 ft above.',
+    'Call "100 above" and "minimums" aloud, and answer "minimums" at once with "landing" or "going around", your hands moving ' +
+    'with the word. Five times from 300 ft above.',
 };
 
 /** Along the runway with it in sight, or nobody said: that was meant. */

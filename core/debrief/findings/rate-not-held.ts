@@ -42,18 +42,18 @@ export const RATE_NOT_HELD: FindingRule = {
   ],
   find,
   text: ({ heldFpm, neededFpm, lastsS, toFt, groundspeedChangeKt, distanceNm }) =>
-    `From ${miles(distanceNm!)} out you sank ${whole(heldFpm!)} ft/min for ${seconds(lastsS!)} where the path needed ${whole(neededFpm!)}, and were ` +
+    `From ${miles(distanceNm!)} out you sank ${whole(heldFpm!)} ft/min for ${seconds(lastsS!)} where the path needed ${whole(neededFpm!)}, and went to ` +
     `${feet(toFt!)} ${toFt! > 0 ? 'high' : 'low'}. ${causeWords(groundspeedChangeKt!, heldFpm! < neededFpm!)}`,
   practise:
-    'Work out the rate for your groundspeed before the fix (on a 3 degree path five times the knots), set it, and read it against the vertical speed every ten ' +
-    'seconds; when the groundspeed changes by 10 knots, the rate changes by 50 ft/min.',
+    'Work out the rate for your groundspeed before the fix (on a 3 degree path five times the knots), set it, and check the vertical ' +
+    'speed every ten seconds. When the groundspeed changes by 10 kt, change the rate by 50 ft/min.',
 };
 
 function causeWords(changeKt: number, isTooSlow: boolean): string {
   const isSpeed = isTooSlow ? changeKt >= THRESHOLDS.bySpeed.value : changeKt <= -THRESHOLDS.bySpeed.value;
-  if (!isSpeed) return 'The rate goes with the groundspeed, and is corrected before the needle moves far.';
-  const [more, asks] = isTooSlow ? ['faster', 'a larger'] : ['slower', 'a smaller'];
-  return `You had become ${whole(Math.abs(changeKt))} kt ${more} over the ground, which needs ${asks} rate.`;
+  if (!isSpeed) return 'Set the rate for your groundspeed, and correct it before the needle has moved far.';
+  const [more, asks] = isTooSlow ? ['faster', 'a higher'] : ['slower', 'a lower'];
+  return `Your groundspeed had become ${whole(Math.abs(changeKt))} kt ${more}, which needs ${asks} rate.`;
 }
 
 type Stretch = Pick<Descent['stretches'][number], 'startS' | 'endS' | 'fromFt' | 'toFt'>;
