@@ -1,5 +1,6 @@
 import { median } from '../numeric/median.ts';
 import { FEET_PER_NM } from '../units/units.ts';
+import { FIT_HALF_WINDOW_S } from '../track/vertical-speed.ts';
 import { after } from './established.ts';
 import { at, type Flown } from './flown.ts';
 import { besideRunwayFt } from './position-error.ts';
@@ -106,7 +107,7 @@ function touchdown(flown: Flown, passage: ThresholdPassage, roll: Stretch) {
   const low = heights.slice(0, Math.ceil(heights.length / 2));
   if (low.at(-1)! - low[0]! < FLAT_FT)
     return { touchdownS: settledS(flown, passage, roll, median(low)), estimated: false };
-  return { touchdownS: brakingS(flown, roll) ?? flown.track.timeS[roll.first]!, estimated: true };
+  return { touchdownS: brakingS(flown, passage, roll) ?? flown.track.timeS[roll.first]!, estimated: true };
 }
 
 /** First moment after the threshold at which the height comes within 3 ft of the roll's. */
@@ -117,9 +118,12 @@ function settledS(flown: Flown, passage: ThresholdPassage, roll: Stretch, median
 }
 
 /** Where the groundspeed of the roll first falls by 1 kt/s or more over ± 2 s: it may fall so in the air, before. */
-function brakingS(flown: Flown, roll: Stretch): number | null {
+function brakingS(flown: Flown, passage: ThresholdPassage, roll: Stretch): number | null {
   const { timeS, groundspeedKt } = flown.track;
-  for (let i = roll.first; i <= roll.last; i++) {
+  // After a firm touchdown the fitted vertical speed is level only so much later.
+  const fromS = Math.max(passage.timeS, timeS[roll.first]! - FIT_HALF_WINDOW_S);
+  const { first } = after(flown, { first: 0, last: roll.last }, fromS);
+  for (let i = first; i <= roll.last; i++) {
     const beforeKt = at(flown, groundspeedKt, timeS[i]! - BRAKING_HALF_S);
     const afterKt = at(flown, groundspeedKt, timeS[i]! + BRAKING_HALF_S);
     if (beforeKt - afterKt >= BRAKING_KT_PER_S * 2 * BRAKING_HALF_S) return timeS[i]!;

@@ -36,9 +36,9 @@ export const CORRECTIONS_TOO_LARGE: FindingRule = {
   find: findLarge,
   text: ({ cutDeg, lastsS, heightFt, allowedDeg }) =>
     `At ${feet(heightFt!)} above the touchdown zone you cut back to the localizer by up to ${whole(Math.abs(cutDeg!))} degrees, and by more than ` +
-    `${whole(allowedDeg!)} for ${seconds(lastsS!)}. There ${whole(allowedDeg!)} are the most that can be taken out again in time.`,
+    `${whole(allowedDeg!)} for ${seconds(lastsS!)}. There, ${whole(allowedDeg!)} degrees is the most that you can take out again in time.`,
   practise:
-    'Put two headings on either side of the one that holds the course, 5 degrees apart, and fly final with those alone; half of that ' +
+    'Take a heading 5 degrees to either side of the one that holds the course, and fly final on those two alone. Half of that ' +
     'below 1,000 ft.',
 };
 
@@ -123,11 +123,11 @@ export const CORRECTIONS_TOO_LATE: FindingRule = {
   ],
   find: findLate,
   text: ({ delayS, peakFullScale }) =>
-    `The needle passed a quarter of the scale and it was ${seconds(delayS!)} until you turned; by then you were ${scaleFraction(peakFullScale!)} ` +
-    `${sideWords(peakFullScale!, 'localizer')}. A small change at a quarter of the scale would have been enough.`,
+    `The needle passed a quarter of full scale, and it was ${seconds(delayS!)} before you turned; by then you were ${scaleFraction(peakFullScale!)} ` +
+    `${sideWords(peakFullScale!, 'localizer')}. A small correction at a quarter would have been enough.`,
   practise:
-    'Call the needle aloud at every look, "a quarter left, correcting", and turn before the next look. Ten minutes on the localizer at ' +
-    'altitude are enough to get the rhythm.',
+    'Call the needle aloud at every look, "a quarter left, correcting", and turn before the next look. Ten minutes on a localizer are ' +
+    'enough to get the rhythm.',
 };
 
 function findLate(asked: Asked): Found | null {
@@ -168,10 +168,10 @@ export const CORRECTIONS_TOO_FEW: FindingRule = {
   coveredBy: ['unstable-and-continued', 'late-on-localizer', 'drifting'],
   find: findFew,
   text: ({ meanFullScale, lastsS }) =>
-    `For ${seconds(lastsS!)} you were ${scaleFraction(meanFullScale!)} ${sideWords(meanFullScale!, 'localizer')}, and let it stand. ` +
-    'Parallel to the course is not on it: five degrees towards it, and half of that taken off as it comes in.',
+    `For ${seconds(lastsS!)} you stayed ${scaleFraction(meanFullScale!)} ${sideWords(meanFullScale!, 'localizer')}. Parallel to the course is ` +
+    'not on it: turn five degrees towards it, and take half of that off as the needle comes in.',
   practise:
-    'Never let a needle stand for three looks: each time it does not move, change heading by 5 degrees. Fly one final with the ' +
+    'Never leave the needle off to one side for three looks: each time it has not moved, turn 5 degrees. Fly one final with your ' +
     'instructor asking "and now?" every ten seconds.',
 };
 

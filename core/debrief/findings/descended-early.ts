@@ -35,10 +35,10 @@ export const DESCENDED_EARLY: FindingRule = {
   find,
   text: ({ belowFullScale, sinkFpm, distanceNm }) =>
     `You left your altitude ${miles(distanceNm!)} out with the glidepath still ${scaleFraction(belowFullScale!)} above you, sinking ${whole(sinkFpm!)} ft/min. ` +
-    'Hold the altitude until the needle has all but come to the middle: below the path there is no protection.',
+    'Hold the altitude until the needle is almost centred: below the glidepath nothing protects you from the ground.',
   practise:
-    'Hold the intercept altitude within 50 ft, and say "glidepath alive, half, intercept" as the needle comes down; the hand on ' +
-    'the power moves at the last word. Five intercepts.',
+    'Hold the intercept altitude within 50 ft. Call "glidepath alive", "half" and "intercept" as the needle comes down, and move the ' +
+    'power only at the last. Five intercepts.',
 };
 
 function find(asked: Asked): Found | null {

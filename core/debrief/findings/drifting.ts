@@ -30,10 +30,10 @@ export const DRIFTING: FindingRule = {
   coveredBy: ['late-on-localizer'],
   find,
   text: ({ crosswindKt, driftDeg, wholeDriftDeg, peakFullScale, lastsS }) =>
-    `With ${whole(Math.abs(crosswindKt!))} kt across from the ${crosswindKt! > 0 ? 'right' : 'left'} you let the aircraft drift ${whole(driftDeg!)} degrees ` +
-    `for ${seconds(lastsS!)}, to ${scaleFraction(peakFullScale!)} ${sideWords(peakFullScale!, 'localizer')}. The wind asked for ${whole(wholeDriftDeg!)} degrees of heading into it.`,
+    `With ${whole(Math.abs(crosswindKt!))} kt of crosswind from the ${crosswindKt! > 0 ? 'right' : 'left'} you let yourself drift ${whole(driftDeg!)} degrees off course ` +
+    `for ${seconds(lastsS!)}, to ${scaleFraction(peakFullScale!)} ${sideWords(peakFullScale!, 'localizer')}. That wind needs about ${whole(wholeDriftDeg!)} degrees of correction.`,
   practise:
-    'Work out the wind correction before the intercept, roll out on that heading instead of the course, and bracket: half of the ' +
+    'Work out the wind correction before the intercept, roll out on that heading and not on the course, and bracket: half of your ' +
     'last change each time the needle stops.',
 };
 
@@ -43,15 +43,19 @@ function find(asked: Asked): Found | null {
     return null;
   const downwind = wind.crosswindKt > 0 ? -1 : 1;
   for (const spell of localizerSpells(asked, THRESHOLDS.from.value)) {
-    const found =
-      spell.side === downwind && !spell.fromStart ? driftIn(asked, spell, wind.crosswindKt) : null;
+    const found = spell.side === downwind && !spell.fromStart ? driftIn(asked, spell, wind) : null;
     if (found !== null) return found;
   }
   return null;
 }
 
+interface Crosswind {
+  readonly crosswindKt: number;
+  readonly errorKt: number;
+}
+
 /** The wind across the course, from the right positive: as flown through, else as stated. */
-function windOf({ measures, sitting }: Asked): { crosswindKt: number; errorKt: number } | null {
+function windOf({ measures, sitting }: Asked): Crosswind | null {
   if (measures.wind !== null)
     return { crosswindKt: measures.wind.crosswindFromRightKt, errorKt: measures.wind.errorKt };
   const { wind } = sitting.stated;
@@ -64,7 +68,7 @@ function windOf({ measures, sitting }: Asked): { crosswindKt: number; errorKt: n
 const STATED_ERROR_KT: Wind['errorKt'] = 5;
 
 /** From the middle out to the farthest: how far the track pointed with the wind. */
-function driftIn(asked: Asked, spell: Spell, crosswindKt: number): Found | null {
+function driftIn(asked: Asked, spell: Spell, { crosswindKt, errorKt }: Crosswind): Found | null {
   const { track, courseAngleDeg } = asked.sitting.flown;
   const span = {
     startS: Math.max(spell.startS - 10, momentOf(asked.sitting.approach, 'localizer-alive') ?? 0),
@@ -73,8 +77,11 @@ function driftIn(asked: Asked, spell: Spell, crosswindKt: number): Found | null 
   const angle = spreadOf(over(asked, courseAngleDeg, span));
   const speed = spreadOf(over(asked, track.groundspeedKt, span));
   if (angle === null || speed === null || span.endS - spell.startS < THRESHOLDS.lasts.value) return null;
-  const wholeDriftDeg = Math.asin(Math.min(1, Math.abs(crosswindKt) / speed.mean)) * DEGREES_PER_RADIAN;
+  const madeBy = (kt: number) => Math.asin(Math.min(1, kt / speed.mean)) * DEGREES_PER_RADIAN;
+  const wholeDriftDeg = madeBy(Math.abs(crosswindKt));
   const driftDeg = spell.side * angle.mean;
+  // More than the wind makes with all of its error was steered.
+  if (driftDeg > madeBy(Math.abs(crosswindKt) + errorKt)) return null;
   if (driftDeg < THRESHOLDS.share.value * wholeDriftDeg) return null;
   const lastsS = span.endS - span.startS;
   return {

@@ -2,12 +2,10 @@ import type { Issue } from '../../issue/issue.ts';
 import type { Span } from '../../numeric/polyline.ts';
 import { utcText } from '../../units/utc.ts';
 import type { DebriefFinding } from '../debrief.ts';
-import { needleColumn, needleHalfWidth, over, type Asked, type Needle } from './asked.ts';
+import type { Asked } from './asked.ts';
 import type { FindingRule, Found } from './rule.ts';
 import { FINDING_RULES } from './rules.ts';
-
-/** A fault of where a needle stood is none within this, whatever else was measured (design, section 11: well inside). */
-const STOOD_OFF_FULL_SCALE = 0.5;
+import { surelyStoodOff } from './stood-off.ts';
 
 interface Told extends Found {
   readonly rule: FindingRule;
@@ -41,13 +39,6 @@ function mayBeTold({ byHand }: FindingRule, { sitting }: Asked): boolean {
 function isSure({ stoodOff }: FindingRule, found: Found, asked: Asked): boolean {
   if (asked.sitting.stated.instructorFlew.some((span) => overlap(span, found))) return false;
   return stoodOff === null || surelyStoodOff(asked, stoodOff, found);
-}
-
-/** Whether a needle was beyond half scale at some moment of a span, with all of its error inward. */
-function surelyStoodOff(asked: Asked, needle: Needle, span: Span): boolean {
-  return over(asked, needleColumn(asked, needle), span).some(({ timeS, value }) =>
-    value.some((v, i) => Math.abs(v) - needleHalfWidth(asked, needle, timeS[i]!) > STOOD_OFF_FULL_SCALE),
-  );
 }
 
 function isCovered({ coveredBy }: FindingRule, found: Found, told: readonly Told[]): boolean {

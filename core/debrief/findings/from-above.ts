@@ -35,11 +35,11 @@ export const FROM_ABOVE: FindingRule = {
   coveredBy: ['unstable-and-continued'],
   find,
   text: ({ highestFullScale, steepS, mostFpm, distanceNm }) =>
-    `You met the glidepath from above, ${scaleFraction(highestFullScale!)} high ${miles(distanceNm!)} out, and dived for it: ` +
-    `${seconds(steepS!)} of sinking up to ${whole(mostFpm!)} ft/min more than it needed. From above the needle comes up fast and the speed with it.`,
+    `You came to the glidepath from above, ${scaleFraction(highestFullScale!)} high ${miles(distanceNm!)} out, and dived for it: ` +
+    `for ${seconds(steepS!)} you sank much faster than it needed, by up to ${whole(mostFpm!)} ft/min. A dive brings the needle in fast, and speed with it.`,
   practise:
-    'Ask for lower early, or slow down and configure before the localizer. From above, set one rate of at most 300 ft/min more ' +
-    'than needed and take half of it off at half a scale.',
+    'Ask for lower early, or slow down and configure before the localizer. From above set one rate, at most 300 ft/min more ' +
+    'than needed, and take half of that off as the needle comes within half scale.',
 };
 
 function find(asked: Asked): Found | null {

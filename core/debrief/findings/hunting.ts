@@ -28,21 +28,21 @@ function rule(needle: Needle, practise: string): FindingRule {
     coveredBy: [],
     find: (asked) => find(asked, needle),
     text: ({ turns, lastsS, sweepFullScale }) =>
-      `In ${seconds(lastsS!)} the ${needle} turned ${whole(turns!)} times, ${sweepFullScale!.toFixed(1)} of full scale from one side to the other. ` +
-      `Each correction was taken out or doubled before it had worked: set one ${control}, wait, and then judge it.`,
+      `In ${seconds(lastsS!)} the ${needle} needle changed direction ${whole(turns!)} times, by about ${sweepFullScale!.toFixed(1)} of full scale each time. ` +
+      `You corrected again before the last correction had worked: set one ${control}, wait, and then judge it.`,
     practise,
   };
 }
 
 export const HUNTING_GLIDEPATH: FindingRule = rule(
   'glidepath',
-  'Fly a descent by rate alone, the needle covered for ten seconds at a time: one change of at most 100 ft/min at each look, ' +
-    'then hands still.',
+  'Fly a descent by vertical speed with the needle covered, and look every ten seconds: one change of at most 100 ft/min at each ' +
+    'look, then leave it alone.',
 );
 
 export const HUNTING_LOCALIZER: FindingRule = rule(
   'localizer',
-  'Fly final by headings alone, the needle covered for ten seconds at a time: one change of at most 5 degrees at each look, and ' +
+  'Fly final by headings with the needle covered, and look every ten seconds: one change of at most 5 degrees at each look, and ' +
     'hold it until the next.',
 );
 

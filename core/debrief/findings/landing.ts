@@ -37,11 +37,11 @@ export const LONG_LANDING: FindingRule = {
     return landed(asked, (pastFt) => pastFt - ERROR.value > zoneFt);
   },
   text: ({ pastFt, leftFt }) =>
-    `You touched down about ${toStep(pastFt!)} past the threshold, with about ${toStep(leftFt!)} of runway left. Past the touchdown zone a landing that ` +
-    'floats is a go-around.',
+    `You touched down about ${toStep(pastFt!)} past the threshold, with about ${toStep(leftFt!)} of runway left. If it floats past the ` +
+    'touchdown zone, go around.',
   practise:
-    'Pick the point of touchdown before the flare and a point at which you will go around, and say both on final; cross the threshold ' +
-    'at the landing speed.',
+    'On final say where you will touch down, and where you will go around if you have not. Cross the threshold at landing speed. ' +
+    'Five landings.',
 };
 
 const SHORT = {
@@ -64,11 +64,11 @@ export const SHORT_LANDING: FindingRule = {
   coveredBy: ['ducked-below-path'],
   find: (asked) => landed(asked, (pastFt) => pastFt + ERROR.value < SHORT.from.value),
   text: ({ pastFt, pathFt }) =>
-    `You touched down about ${toStep(pastFt!)} past the threshold; the path leads ${toStep(pathFt!)} in. A gust or a moment of inattention ` +
-    'there, and it is the lights before the runway.',
+    `You touched down about ${toStep(pastFt!)} past the threshold; the glidepath leads about ${toStep(pathFt!)} in. One gust there, and you are in the ` +
+    'lights before the runway.',
   practise:
-    'Keep the aiming point still in the windscreen until the flare, power on until the threshold has passed beneath. Five landings on ' +
-    'the aiming marks, none before them.',
+    'Keep the aiming point still in the windscreen until the flare, and keep power on until the threshold has passed beneath you. ' +
+    'Five landings on the aiming marks, none before them.',
 };
 
 function landed({ sitting, measures }: Asked, is: (pastFt: number) => boolean): Found | null {

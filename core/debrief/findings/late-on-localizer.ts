@@ -44,11 +44,11 @@ export const LATE_ON_LOCALIZER: FindingRule = {
   coveredBy: [],
   find,
   text: ({ overshootFullScale, distanceNm }) =>
-    `The turn onto the localizer came late: you went through the course to ${scaleFraction(overshootFullScale!)} ` +
-    `${sideWords(overshootFullScale!, 'localizer')} of it, ${miles(distanceNm!)} out. The turn has to begin while the needle still moves in.`,
+    `You turned onto the localizer late and went through it, to ${scaleFraction(overshootFullScale!)} ` +
+    `${sideWords(overshootFullScale!, 'localizer')} of it, ${miles(distanceNm!)} out. Start the turn while the needle is still coming in.`,
   practise:
-    'Fly five intercepts at 30 and 45 degrees, and say before each at which needle the turn will begin; begin it earlier the ' +
-    'faster the needle moves.',
+    'Fly five intercepts at 30 and 45 degrees. Before each, say where on the scale you will start the turn: the faster the needle ' +
+    'moves, the earlier.',
 };
 
 function find(asked: Asked): Found | null {

@@ -3,7 +3,8 @@ import { resample, swingsOf } from '../../approach/swings.ts';
 import { at, type Flown } from '../../approach/flown.ts';
 import type { Case } from '../../standard/case.ts';
 import { goAroundBegunS } from '../../standard/go-around-begun.ts';
-import { descentBelowS } from '../../standard/minimums.ts';
+import { fallsToS } from '../../standard/falling.ts';
+import { decidingOff, descentBelowS } from '../../standard/minimums.ts';
 import { neededSinkFpm } from '../../approach/glidepath-intercept.ts';
 import { criterionOf, fixAt, over, type Asked } from './asked.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
@@ -37,10 +38,10 @@ export const MISSED_LATE: FindingRule = {
     return { startS: decisionS, endS: begunS, evidence: { belowFt, lateS: begunS - decisionS } };
   },
   text: ({ belowFt, lateS }) =>
-    `The missed approach was begun ${feet(belowFt!)} below decision altitude, ${seconds(lateS!)} after it was passed. The decision is made ` +
-    'at decision altitude, not on the way to see whether the runway still comes.',
+    `You began the missed approach ${feet(belowFt!)} below decision altitude, ${seconds(lateS!)} after passing it. Decide at decision ` +
+    'altitude: with nothing in sight, go around.',
   practise:
-    'Brief "at minimums, nothing seen, going around" before each approach, look up 100 ft above, and start power and pitch with the ' +
+    'Brief "minimums, nothing seen, going around" before each approach. Look up at 100 above, and move power and pitch on the ' +
     'word "minimums". Five in a row under the hood.',
 };
 
@@ -62,11 +63,10 @@ export const CONTINUED_UNSEEN: FindingRule = {
     return { startS: decisionS, endS: decisionS + surelyS, evidence: { descendedS: surelyS } };
   },
   text: ({ descendedS }) =>
-    `You went on down for ${seconds(descendedS!)} below decision altitude with the runway not in sight. Below it there is either a runway in sight ` +
-    'or a climb.',
+    `You went on down for ${seconds(descendedS!)} below decision altitude with the runway not in sight. No runway at minimums means ` +
+    'going around.',
   practise:
-    'Fly approaches on which the instructor lifts the hood at minimums on some and not on others; the hood stays on, and the power ' +
-    'goes up, until something is seen.',
+    'Fly approaches on which your instructor lifts the hood at minimums only sometimes. Whenever it stays on, go around.',
 };
 
 const SANK = {
@@ -74,6 +74,11 @@ const SANK = {
     0.75,
     'of the needed sink',
     'less, over 8 s, is no longer the approach: something was done',
+  ),
+  stopped: threshold(
+    0.6,
+    'of the needed sink, where heights leave open when decision altitude was passed',
+    'more may be a correction above it: no tidy go-around of 1,500 by phone lost 40 ft from there (measured)',
   ),
   near: threshold(50, 'ft above decision altitude', 'as what counts as begun at minimums'),
   lost: threshold(
@@ -96,11 +101,11 @@ export const MISSED_SANK: FindingRule = {
   coveredBy: [],
   find: findSank,
   text: ({ lostFt, lastsS }) =>
-    `You broke off the descent, and then the aircraft sank ${feet(lostFt!)} more before it climbed, over ${seconds(lastsS!)}. Full power and ` +
-    'the climb attitude come together, in one movement.',
+    `You broke off the descent, and then sank another ${feet(lostFt!)} in ${seconds(lastsS!)} before you climbed. Power and pitch go ` +
+    'together: full power and the climb attitude in one movement.',
   practise:
-    'At a safe altitude: descend at the approach rate, call "going around", and lose less than 30 ft. Power, pitch, flap, trim, ' +
-    'aloud, ten times.',
+    'At a safe altitude descend at your approach rate, call "going around", and lose less than 30 ft. Ten times, saying "power, ' +
+    'pitch, flaps, trim".',
 };
 
 /** A low pass along the runway is none, unless the runway was not in sight. */
@@ -110,21 +115,40 @@ function isGoAround({ approach, stated }: Case): boolean {
 }
 
 /** From where the descent of the approach was left for good to the lowest point. */
-function findSank({ sitting }: Asked): Found | null {
-  const { flown, approach } = sitting;
+function findSank(asked: Asked): Found | null {
+  const { flown, approach } = asked.sitting;
   const lowestS = momentOf(approach, 'lowest-point');
-  if (lowestS === null || !isGoAround(sitting)) return null;
-  const { timeS, altitudeFt, groundspeedKt } = flown.track;
+  if (lowestS === null || !isGoAround(asked.sitting)) return null;
+  const decisionS = momentOf(approach, 'decision-altitude');
+  const asLogged = sunkFrom(flown, leftAt(asked, lowestS, SANK.left.value), decisionS, lowestS);
+  if (asLogged !== null) return asLogged;
+  // Lower than logged, decision altitude may have been passed so much earlier.
+  const span = { startS: approach.startS, endS: lowestS };
+  const { decisionAltitudeFt } = flown.facility;
+  const earliestS =
+    decisionAltitudeFt === null ? null : fallsToS(flown, span, decidingOff(flown, -1), decisionAltitudeFt);
+  return sunkFrom(flown, leftAt(asked, lowestS, SANK.stopped.value), earliestS, lowestS);
+}
+
+/** The fix at which the sink was last so large a share of the needed one. */
+function leftAt({ sitting: { flown, approach } }: Asked, lowestS: number, share: number): number {
+  const { timeS, groundspeedKt } = flown.track;
   let i = fixAt(flown, lowestS);
   const isApproach = (k: number) =>
-    sinkAroundFpm(flown, timeS[k]!) >= SANK.left.value * neededSinkFpm(flown, groundspeedKt[k]!);
+    sinkAroundFpm(flown, timeS[k]!) >= share * neededSinkFpm(flown, groundspeedKt[k]!);
   while (i > 0 && timeS[i]! > approach.startS && !isApproach(i)) i--;
+  return i;
+}
+
+/** What was lost from where the descent was left, if that was near minimums, and it is as much as to be told. */
+function sunkFrom(flown: Flown, left: number, decisionS: number | null, lowestS: number): Found | null {
+  const { altitudeFt, timeS } = flown.track;
   // What is lost above decision altitude is still the approach's.
-  const startS = Math.max(timeS[i]!, momentOf(approach, 'decision-altitude') ?? -Infinity);
+  const startS = Math.max(timeS[left]!, decisionS ?? -Infinity);
   const lostFt = at(flown, altitudeFt, startS) - at(flown, altitudeFt, lowestS);
   // Higher up a sink that shrinks is no decision.
   const nearFt = (flown.facility.decisionAltitudeFt ?? -Infinity) + SANK.near.value;
-  if (flown.decidingAltitudeFt[i]! - flown.error.decidingFt(i) > nearFt) return null;
+  if (flown.decidingAltitudeFt[left]! - flown.error.decidingFt(left) > nearFt) return null;
   if (!(lostFt >= SANK.lost.value)) return null;
   return { startS, endS: lowestS, evidence: { lostFt, lastsS: lowestS - startS } };
 }
@@ -152,11 +176,10 @@ export const MISSED_WANDERED: FindingRule = {
   coveredBy: [],
   find: findWander,
   text: ({ swings, largestDeg }) =>
-    `In the minute after the missed approach was begun the track swung ${whole(swings!)} times, by up to ${whole(largestDeg!)} degrees. With full power the ` +
-    'nose wants to go: the rudder comes with the power, and the heading is looked at first.',
+    `In the minute after you went around your track swung ${whole(swings!)} times, by up to ${whole(largestDeg!)} degrees. Full power swings the ` +
+    'nose: bring the rudder in with it, and hold the heading first.',
   practise:
-    'Go around on a named heading and hold it within 5 degrees to 500 ft, nothing else changed until it stands. Three times with the ' +
-    'needles covered.',
+    'Name a heading before you go around, and hold it within 5 degrees for the first 500 ft. Three times with the needles covered.',
 };
 
 function findWander(asked: Asked): Found | null {

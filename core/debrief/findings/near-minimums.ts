@@ -1,8 +1,7 @@
-import type { Flown } from '../../approach/flown.ts';
 import { momentOf } from '../../approach/flown-approach.ts';
 import type { Span } from '../../numeric/polyline.ts';
-import { RADIANS_PER_DEGREE, FEET_PER_NM } from '../../units/units.ts';
 import { fixAt, over, reachedS, valueAtMoment, type Asked } from './asked.ts';
+import { changeHalfWidthFt, halfScaleFt } from './path-change.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
 import { feet } from './say.ts';
 
@@ -24,41 +23,56 @@ const THRESHOLDS = {
 /** A descent is being stopped for so long before its end shows. */
 const STOPPING_S = 3;
 
-const FROM_PATH = {
-  stoodOff: null,
-  byHand: false,
-  kind: 'fault',
-  thresholds: THRESHOLDS,
-} as const;
+const DUCKED = {
+  ...THRESHOLDS,
+  surely: threshold(
+    0,
+    'ft below the path with all of the error',
+    'else it may have come down to the path from above',
+  ),
+};
+
+const LEVELLED = {
+  ...THRESHOLDS,
+  surely: threshold(
+    25,
+    'ft above the path with all of the error',
+    'who comes back up to the path from below stops the descent as well',
+  ),
+};
+
+const FROM_PATH = { stoodOff: null, byHand: false, kind: 'fault' } as const;
 
 /** Below the path for the runway. */
 export const DUCKED_BELOW_PATH: FindingRule = {
   ...FROM_PATH,
   id: 'ducked-below-path',
+  thresholds: DUCKED,
   coveredBy: ['unstable-and-continued'],
   title: 'Ducked below the glidepath near minimums',
-  find: (asked) => find(asked, -1),
+  find: (asked) => find(asked, -1, DUCKED.surely.value),
   text: ({ offFt, changeFt, heightFt }) =>
-    `At ${feet(heightFt!)} above the threshold you were ${feet(offFt!)} below the glidepath; ${feet(changeFt!)} of that went in the last seconds, with the runway near. ` +
-    'That takes the clearance away where there is least of it: keep the rate that held the path.',
+    `With the runway near you went below the glidepath: ${feet(offFt!)} low at ${feet(heightFt!)} above the threshold, ${feet(changeFt!)} of it in the last seconds. ` +
+    'Keep the rate that held the path: you have least clearance there.',
   practise:
-    'With the runway in sight keep power and rate as they are until the threshold, and let the instructor call the glidepath down to ' +
-    '100 ft: three approaches, the needle never below the middle.',
+    'With the runway in sight leave power and rate alone until the threshold, and have your instructor call the glidepath down to ' +
+    '100 ft. Three approaches without going low.',
 };
 
 /** Levelled off where the runway should appear. */
 export const LEVELLED_NEAR_MINIMUMS: FindingRule = {
   ...FROM_PATH,
   id: 'levelled-near-minimums',
+  thresholds: LEVELLED,
   coveredBy: ['unstable-and-continued', 'missed-sank', 'missed-late'],
   title: 'Levelled off near minimums',
-  find: (asked) => (isLowPass(asked) ? null : find(asked, 1)),
+  find: (asked) => (isLowPass(asked) ? null : find(asked, 1, LEVELLED.surely.value)),
   text: ({ offFt, heightFt }) =>
-    `Near minimums you stopped the descent and were ${feet(offFt!)} above the glidepath at ${feet(heightFt!)} above the threshold. ` +
-    'A decision altitude is decided at, not levelled at: down the path with the runway in sight, or up.',
+    `Near minimums you stopped the descent, and were ${feet(offFt!)} above the glidepath at ${feet(heightFt!)} above the threshold. ` +
+    'Do not level off at decision altitude: stay on the glidepath to land, or go around.',
   practise:
-    'Call "100 above" and "minimums" aloud, and answer the second with one of two words, "landing" or "going around", the hands ' +
-    'following at once. Five times from 300 ft above.',
+    'Call "100 above" and "minimums" aloud, and answer "minimums" at once with "landing" or "going around", your hands moving ' +
+    'with the word. Five times from 300 ft above.',
 };
 
 /** Along the runway with it in sight, or nobody said: that was meant. */
@@ -66,20 +80,23 @@ function isLowPass({ sitting: { approach, stated } }: Asked): boolean {
   return approach.outcome === 'low-approach' && stated.visualReferenceAtMinimums !== 'not-seen';
 }
 
-function find(asked: Asked, side: 1 | -1): Found | null {
+function find(asked: Asked, side: 1 | -1, surelyFt: number): Found | null {
   const span = spanNearMinimums(asked);
   if (span === null) return null;
-  const { deviations } = asked.sitting.flown;
+  const { flown } = asked.sitting;
+  const { deviations } = flown;
   let farthest: { s: number; offFt: number; changeFt: number; startS: number } | null = null;
   for (const { timeS, value } of over(asked, deviations.heightAboveGlidepathFt, span)) {
     let [nearest, nearestS] = [Infinity, timeS[0]!];
     for (const [i, s] of timeS.entries()) {
       const offFt = side * value[i]!;
       if (offFt < nearest) [nearest, nearestS] = [offFt, s];
-      const changeFt = offFt - nearest;
-      const surely = changeFt - changeHalfWidthFt(asked.sitting.flown, s, s - nearestS);
+      // What only brought it back to the path, from the other side, is no part of it.
+      const changeFt = offFt - Math.max(nearest, 0);
       const isOff =
-        offFt >= Math.max(THRESHOLDS.off.value, halfScaleFt(asked, s)) && surely >= THRESHOLDS.change.value;
+        offFt >= Math.max(THRESHOLDS.off.value, halfScaleFt(asked, s)) &&
+        offFt - nearest - changeHalfWidthFt(flown, s, s - nearestS) >= THRESHOLDS.change.value &&
+        offFt - flown.error.heightFt(fixAt(flown, s)) >= surelyFt;
       if (isOff && offFt > (farthest?.offFt ?? 0)) farthest = { s, offFt, changeFt, startS: nearestS };
     }
   }
@@ -110,20 +127,4 @@ function spanNearMinimums(asked: Asked): Span | null {
     { value: THRESHOLDS.to.value, side: -1 },
   );
   return { startS, endS: lowS ?? all.endS };
-}
-
-/** How far off a change of height over some seconds may be, 95 %: only what departs in flight is in it. */
-function changeHalfWidthFt(flown: Flown, s: number, lastsS: number): number {
-  return flown.error.driftFt(fixAt(flown, s)) * Math.sqrt(1 - Math.exp(-lastsS / flown.error.timeConstantS));
-}
-
-/** Half of the glidepath's scale in feet, where the aircraft is. */
-function halfScaleFt(asked: Asked, s: number): number {
-  const { facility, deviations } = asked.sitting.flown;
-  const { glidepathFullScaleDeg, glidepathAngleDeg, thresholdCrossingHeightFt } = facility;
-  const slope = Math.tan(glidepathAngleDeg * RADIANS_PER_DEGREE);
-  const awayFt =
-    valueAtMoment(asked, deviations.distanceToThresholdNm, s) * FEET_PER_NM +
-    thresholdCrossingHeightFt / slope;
-  return (awayFt * glidepathFullScaleDeg * RADIANS_PER_DEGREE) / 2;
 }

@@ -43,7 +43,7 @@ export const WENT_AROUND_IN_TIME: FindingRule = {
     return { startS, endS: startS, evidence: {} };
   },
   text: () =>
-    'It was no longer stable, and you went around instead of trying to save it. That is the decision that counts.',
+    'It was no longer stable, and you went around instead of trying to save it. That was the right decision.',
 };
 
 /** Whether something of final was outside, however far off the log may be. */
@@ -106,7 +106,7 @@ const GLIDEPATH_FAULTS = [
 ];
 
 const words = ({ farthestFullScale, lastsS }: Evidence) =>
-  `never more than ${scaleFraction(farthestFullScale!)} from the middle in ${seconds(lastsS!)}`;
+  `never more than ${scaleFraction(farthestFullScale!)} off in ${seconds(lastsS!)}`;
 
 /** Both needles. */
 export const STEADY_BOTH: FindingRule = {
@@ -126,7 +126,7 @@ export const STEADY_BOTH: FindingRule = {
     return { ...span, evidence: { farthestFullScale, lastsS: span.endS - span.startS } };
   },
   text: (evidence) =>
-    `Both needles stayed near the middle down final, ${words(evidence)}. Whatever you did with your scan, keep it.`,
+    `Both needles stayed near the middle down final, ${words(evidence)}. Well flown: keep that scan.`,
 };
 
 function steadyOn(needle: Needle, coveredBy: readonly string[]): FindingRule {
@@ -142,7 +142,7 @@ function steadyOn(needle: Needle, coveredBy: readonly string[]): FindingRule {
       const { startS, endS, farthestFullScale } = found;
       return { startS, endS, evidence: { farthestFullScale, lastsS: endS - startS } };
     },
-    text: (evidence) => `The ${needle} was held down final, ${words(evidence)}.`,
+    text: (evidence) => `You held the ${needle} well down final, ${words(evidence)}.`,
   };
 }
 

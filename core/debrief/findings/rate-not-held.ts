@@ -1,3 +1,4 @@
+import type { Descent } from '../../approach/descent.ts';
 import { needleColumn, distanceNmAt, valueAtMoment, type Asked } from './asked.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
 import { feet, miles, seconds } from './say.ts';
@@ -11,6 +12,7 @@ const THRESHOLDS = {
     'less is within what a vertical speed is read to (common practice, no source)',
   ),
   lasts: threshold(10, 's', 'shorter is a gust (ours)'),
+  pause: threshold(15, 's between two stretches the same way', 'a correction takes longer to show (ours)'),
   bySpeed: threshold(
     8,
     'kt of groundspeed',
@@ -40,27 +42,44 @@ export const RATE_NOT_HELD: FindingRule = {
   ],
   find,
   text: ({ heldFpm, neededFpm, lastsS, toFt, groundspeedChangeKt, distanceNm }) =>
-    `From ${miles(distanceNm!)} out you sank ${whole(heldFpm!)} ft/min for ${seconds(lastsS!)} where the path needed ${whole(neededFpm!)}, and were ` +
+    `From ${miles(distanceNm!)} out you sank ${whole(heldFpm!)} ft/min for ${seconds(lastsS!)} where the path needed ${whole(neededFpm!)}, and went to ` +
     `${feet(toFt!)} ${toFt! > 0 ? 'high' : 'low'}. ${causeWords(groundspeedChangeKt!, heldFpm! < neededFpm!)}`,
   practise:
-    'Work out the rate for your groundspeed before the fix (on a 3 degree path five times the knots), set it, and read it against the vertical speed every ten ' +
-    'seconds; when the groundspeed changes by 10 knots, the rate changes by 50 ft/min.',
+    'Work out the rate for your groundspeed before the fix (on a 3 degree path five times the knots), set it, and check the vertical ' +
+    'speed every ten seconds. When the groundspeed changes by 10 kt, change the rate by 50 ft/min.',
 };
 
 function causeWords(changeKt: number, isTooSlow: boolean): string {
   const isSpeed = isTooSlow ? changeKt >= THRESHOLDS.bySpeed.value : changeKt <= -THRESHOLDS.bySpeed.value;
-  if (!isSpeed) return 'The rate goes with the groundspeed, and is corrected before the needle moves far.';
-  const [more, asks] = isTooSlow ? ['faster', 'a larger'] : ['slower', 'a smaller'];
-  return `You had become ${whole(Math.abs(changeKt))} kt ${more} over the ground, which needs ${asks} rate.`;
+  if (!isSpeed) return 'Set the rate for your groundspeed, and correct it before the needle has moved far.';
+  const [more, asks] = isTooSlow ? ['faster', 'a higher'] : ['slower', 'a lower'];
+  return `Your groundspeed had become ${whole(Math.abs(changeKt))} kt ${more}, which needs ${asks} rate.`;
+}
+
+type Stretch = Pick<Descent['stretches'][number], 'startS' | 'endS' | 'fromFt' | 'toFt'>;
+
+/** Stretches that lead the same way are one departure, at whatever rates, and whatever a gust was between them. */
+function joined(stretches: readonly Stretch[]): Stretch[] {
+  const found: Stretch[] = [];
+  for (const next of stretches) {
+    const before = found.at(-1);
+    const goesOn =
+      before !== undefined &&
+      next.startS - before.endS < THRESHOLDS.pause.value &&
+      (next.toFt - next.fromFt) * (before.toFt - before.fromFt) > 0;
+    if (goesOn) found[found.length - 1] = { ...next, startS: before.startS, fromFt: before.fromFt };
+    else found.push(next);
+  }
+  return found;
 }
 
 function find(asked: Asked): Found | null {
   const { measures, sitting } = asked;
-  const away = (measures.descent?.stretches ?? []).filter(
-    ({ fromFt, toFt, gainedFt, startS, endS, meanExcessFpm }) =>
+  const away = joined(measures.descent?.stretches ?? []).filter(
+    ({ fromFt, toFt, startS, endS }) =>
       Math.abs(toFt) > Math.abs(fromFt) &&
-      Math.abs(gainedFt) >= THRESHOLDS.moved.value &&
-      Math.abs(meanExcessFpm) >= THRESHOLDS.excess.value &&
+      Math.abs(toFt - fromFt) >= THRESHOLDS.moved.value &&
+      (60 * Math.abs(toFt - fromFt)) / (endS - startS) >= THRESHOLDS.excess.value &&
       endS - startS >= THRESHOLDS.lasts.value &&
       Math.abs(valueAtMoment(asked, needleColumn(asked, 'glidepath'), endS)) > 0.5,
   );

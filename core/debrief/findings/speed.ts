@@ -22,11 +22,11 @@ export const SPEED_DECAYING: FindingRule = {
   coveredBy: [],
   find: findDecay,
   text: ({ fromKt, toKt, lowFt, distanceNm }) =>
-    `Coming back up to the path from ${feet(lowFt!)} low, ${miles(distanceNm!)} out, the speed went from ${whole(fromKt!)} to ${whole(toKt!)} kt. Low is ` +
-    'corrected with power: the nose alone takes it out of the speed.',
+    `You were ${feet(lowFt!)} low ${miles(distanceNm!)} out, and on the way back up to the glidepath the speed fell from ${whole(fromKt!)} to ${whole(toKt!)} kt. ` +
+    'When low, add power: with pitch alone you pay in speed.',
   practise:
-    'From a quarter scale low: power first, then pitch to hold the speed within 3 kt until the needle is back. Six times, calling the ' +
-    'speed at each look.',
+    'From a quarter of full scale low: power first, then pitch to hold the speed within 3 kt until the needle is back. Six times, ' +
+    'calling the speed at each look.',
 };
 
 function findDecay(asked: Asked): Found | null {
@@ -68,10 +68,10 @@ export const FAST_AT_GATE: FindingRule = {
   coveredBy: ['unstable-and-continued'],
   find: findFast,
   text: ({ offKt, speedKt, gateFt }) =>
-    `You passed ${whole(gateFt!)} ft at ${whole(speedKt!)} kt, ${whole(offKt!)} more than the ${whole(speedKt! - offKt!)} that were wanted. The speed that is ` +
-    'carried through the gate is still there at the flare.',
+    `You passed ${whole(gateFt!)} ft at ${whole(speedKt!)} kt, ${whole(offKt!)} kt above your target of ${whole(speedKt! - offKt!)}. Speed that you carry through the gate ` +
+    'is still there at the flare.',
   practise:
-    'Have the approach speed and the flap for it a mile before the fix, and say speed and target aloud at 1,000 and 500 ft.',
+    'Have approach speed and flaps set a mile before the fix, and call speed and target aloud at 1,000 and 500 ft.',
 };
 
 function findFast({ sitting, judgement }: Asked): Found | null {

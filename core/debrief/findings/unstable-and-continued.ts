@@ -43,11 +43,11 @@ export const UNSTABLE_AND_CONTINUED: FindingRule = {
     return { startS: gate.timeS!, endS: Math.min(gate.timeS! + AFTER_S, sitting.approach.endS), evidence };
   },
   text: (evidence) =>
-    `You passed 500 ft ${listed(itemWords(evidence))}, and went on below 300 ft. Not stable at 500 ft means going around, ` +
-    'then and there.',
+    `You passed 500 ft ${listed(itemWords(evidence))}, and continued below 300 ft. Not stable at 500 ft means going around ` +
+    'there and then.',
   practise:
-    'Say "stable" or "going around" aloud at 500 ft on every approach, and fly three on which the instructor spoils one item ' +
-    'shortly before.',
+    'Call "stable" or "going around" aloud at 500 ft on every approach. Fly three on which your instructor upsets one thing ' +
+    'just before.',
 };
 
 function itemWords({ localizerFullScale, glidepathFullScale, airspeedOffKt, sinkFpm }: Evidence): string[] {

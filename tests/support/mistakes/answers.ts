@@ -1,4 +1,5 @@
 import { seededRandom } from '../flight/random.ts';
+import { canTell } from './can-tell.ts';
 import { debriefed, filesOf, type RecordedBy } from './debriefed.ts';
 import { MISTAKES, twoMistakes, WENT_AROUND_IN_TIME, type Mistake } from './mistakes.ts';
 import { mistakenFlight } from './practice-flight.ts';
@@ -11,6 +12,8 @@ export interface Answer {
   /** In the order in which they were said; null where no approach was found. */
   readonly faults: readonly string[] | null;
   readonly praise: readonly string[];
+  /** Whether a phone's data can tell it (`can-tell.ts`); null where it always can, and of what a panel recorded. */
+  readonly canTell: boolean | null;
 }
 
 export type Flown = 'tidy' | 'two' | 'went-around-in-time' | (string & {});
@@ -44,6 +47,7 @@ export async function answersTo(
       mistakes,
       faults: ids('fault') ?? null,
       praise: ids('praise') ?? [],
+      canTell: recorded === 'phone' ? canTell(flown, flight) : null,
     };
   }
   return { panel: answers.panel, phone: answers.phone };
