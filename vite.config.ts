@@ -142,12 +142,13 @@ export default defineConfig({
         pictures: 'tests/support/make-pictures.ts',
         samples: 'tests/support/make-samples.ts',
         simulate: 'tests/support/simulate/simulate.ts',
+        sizes: 'tests/support/make-sizes.ts',
         'edit-library': 'tests/support/library/edit-library.ts',
         'make-code-cache': 'electron/cli/make-code-cache.ts',
       },
       'es',
       // It finds its own files beside it; who makes pictures has it installed.
-      ['playwright-core'],
+      ['playwright-core', 'vite'],
     ),
   },
   builder: {

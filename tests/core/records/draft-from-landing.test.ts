@@ -54,8 +54,7 @@ describe('a draft from a landing', () => {
     expect(parseFacility(text, 'made.json').ok).toBe(true);
     expect(toConfirm).toEqual(Object.keys(origins));
     expect(toConfirm).toHaveLength(7);
-    for (const origin of Object.values(origins))
-      expect(origin).toContain('from a landing: to be confirmed');
+    for (const origin of Object.values(origins)) expect(origin).toContain('from a landing: to be confirmed');
     expect(origins['glidepath.angleDeg']).toContain('assumed');
     expect(origins['runway.threshold.latDeg']).toContain('assumed 1,000 ft before the touchdown');
     expect(facility.runway).not.toHaveProperty('designator');
