@@ -1,3 +1,4 @@
+import { listed } from '../units/listed.ts';
 import { inSentence } from './in-sentence.ts';
 import type { LessonCell, Practise, VerdictCounts } from './progress.ts';
 import type { UntrendedLine } from './lines.ts';
@@ -18,7 +19,13 @@ export function practiseOf(lines: readonly UntrendedLine[], lessons: number): Pr
     const sentence = isAny
       ? `Of what could be judged ${inLast(lately)}, nothing was not met.`
       : `Nothing could be judged ${inLast(lately)}.`;
-    return { criterion: null, title: null, verdicts: null, lessons: lately, sentence };
+    return {
+      criterion: null,
+      title: null,
+      verdicts: null,
+      lessons: lately,
+      sentence: sentence + mostlyUnclear(found),
+    };
   }
   const as = found.slice(1).filter(({ verdicts }) => verdicts['not-met'] === most.verdicts['not-met']);
   const others =
@@ -30,6 +37,14 @@ export function practiseOf(lines: readonly UntrendedLine[], lessons: number): Pr
     lessons: lately,
     sentence: `${most.title}: not met in ${most.verdicts['not-met']} of ${of(most.verdicts)} ${inLast(lately)}${besides(most.verdicts)}.${others}`,
   };
+}
+
+/** What can mostly not be told: that it was never failed says nothing then. */
+function mostlyUnclear(
+  found: readonly { readonly title: string; readonly verdicts: VerdictCounts }[],
+): string {
+  const open = found.filter(({ verdicts }) => verdicts.unclear > verdicts.met + verdicts['not-met']);
+  return open.length === 0 ? '' : ` Mostly unclear: ${listed(open.map(({ title }) => inSentence(title)))}.`;
 }
 
 function inLast(lessons: number): string {

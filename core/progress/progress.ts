@@ -45,6 +45,8 @@ export interface ShownApproach {
   readonly date: string;
   readonly startUtc: string;
   readonly level: number;
+  /** The level is that at best. */
+  readonly isOpen: boolean;
   readonly score: number;
 }
 

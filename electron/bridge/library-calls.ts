@@ -346,7 +346,6 @@ export const LIBRARY_CALLS = {
     }),
     output: NOTHING,
   },
-  /** What there is of a student, before it is deleted. */
   holdings: {
     input: z.strictObject({ studentId: ID }),
     output: z.strictObject({
@@ -354,8 +353,9 @@ export const LIBRARY_CALLS = {
       lessons: z.number(),
       logs: z.number(),
       approaches: z.number(),
-      /** Copies that the program made beside the library: they go too, with everybody in them. */
+      /** Copies made beside the library go too; what others wrote with the name in it stays, and is counted. */
       copies: z.array(z.string()),
+      namedElsewhere: z.number(),
     }),
   },
   deleteStudent: {

@@ -20,11 +20,14 @@ export async function checkLibrary(library: Library, watch: Watch): Promise<Chec
   const erasing = erasingOf(library);
   const faults = [...erasing.faults, ...fileFaults(library), ...documentFaults(library)];
   const logs = library.all(from.selectFrom('logs').select(['sha256', 'file_name']));
+  const lost: LostLog[] = [];
   for (const [i, { sha256, file_name }] of logs.entries()) {
     await watch(i / logs.length);
     const state = library.logFiles.state(sha256);
-    if (state !== 'whole') faults.push(`The log ${file_name} is ${state} (logs/${sha256}.gz).`);
+    if (state !== 'whole')
+      lost.push({ state, sentence: `The log ${file_name} is ${state} (logs/${sha256}.gz).` });
   }
+  faults.push(...lostSentences(lost, logs.length));
   const named = new Set(logs.map(({ sha256 }) => sha256));
   const strange = library.logFiles.list().filter((sha256) => !named.has(sha256)).length;
   const remarks = [
@@ -39,6 +42,20 @@ export async function checkLibrary(library: Library, watch: Watch): Promise<Chec
     from.selectFrom('debriefs').select((of) => of.fn.countAll<number>().as('count')),
   )!;
   return { logs: logs.length, debriefs: count, faults, remarks };
+}
+
+interface LostLog {
+  readonly state: string;
+  readonly sentence: string;
+}
+
+/** A sentence for each, but one for all where none is there: an export without its logs was taken in. */
+function lostSentences(lost: readonly LostLog[], logs: number): string[] {
+  const isWithoutLogs = logs > 1 && lost.length === logs && lost.every(({ state }) => state === 'missing');
+  if (!isWithoutLogs) return lost.map(({ sentence }) => sentence);
+  return [
+    `All ${logs} logs are missing: was this taken in from an export without its logs? No debrief can be made anew.`,
+  ];
 }
 
 /** A deletion that was begun is done to its end here, where that can be. */

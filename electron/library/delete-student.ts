@@ -10,7 +10,7 @@ import { announceLogs } from './pending-logs.ts';
 import type { Person } from './tables.ts';
 
 /** What there is of a student, and the copies beside the library that go too, with everybody in them. */
-export function holdingsOf(library: Library, { id }: Person) {
+export function holdingsOf(library: Library, { id, name }: Person) {
   const lessons = library.all(
     from.selectFrom('lessons').select('id').where('student_id', '=', id).where(IS_LISTED),
   );
@@ -27,7 +27,22 @@ export function holdingsOf(library: Library, { id }: Person) {
     logs: logs.map(({ sha256 }) => sha256),
     approaches: library.first(from.selectNoFrom(count.as('approaches')))!.approaches,
     copies: copiesBeside(library).map((name) => join(library.folder, name)),
+    namedElsewhere: namedElsewhere(library, { id, name }),
   };
+}
+
+/** Notes and objectives of others' lessons, and goals of others, that hold the name: they are not the student's. */
+function namedElsewhere(library: Library, { id, name }: Pick<Person, 'id' | 'name'>): number {
+  const count = sql<number>`count(*)`.as('count');
+  const holds = (column: string) => sql<boolean>`instr(lower(${sql.ref(column)}), lower(${name})) > 0`;
+  const ofOthers = sql<boolean>`student_id IS NOT ${id}`;
+  const notes = from.selectFrom('notes').innerJoin('lessons', 'lessons.id', 'notes.lesson_id');
+  const found = [
+    notes.where(ofOthers).where(holds('notes.text')).select(count),
+    from.selectFrom('lessons').where(ofOthers).where(holds('objective')).select(count),
+    from.selectFrom('goals').where(ofOthers).where(holds('text')).select(count),
+  ];
+  return found.reduce((sum, query) => sum + library.first(query)!.count, 0);
 }
 
 interface Deleted {

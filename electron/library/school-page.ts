@@ -50,6 +50,11 @@ function read(library: Library, measure: SchoolMeasure): Read {
   return now;
 }
 
+/** What an export without names calls somebody: another number for the same would be confusing. */
+function isStandIn(name: string): boolean {
+  return /^(Student|Instructor) \d+( \(\d+\))?$/.test(name);
+}
+
 const STAND_INS: Readonly<Record<Role, string>> = { student: 'Student', instructor: 'Instructor' };
 
 /** By id; the numbers that stand for names go by the ids, which say nothing of who came first. */
@@ -57,6 +62,9 @@ function namesOf(library: Library, isNamed: boolean): Map<string, string> {
   const people = library.all(from.selectFrom('people').select(['id', 'role', 'name']).orderBy('id'));
   const counts = { student: 0, instructor: 0 };
   return new Map(
-    people.map(({ id, role, name }) => [id, isNamed ? name : `${STAND_INS[role]} ${++counts[role]}`]),
+    people.map(({ id, role, name }) => [
+      id,
+      isNamed || isStandIn(name) ? name : `${STAND_INS[role]} ${++counts[role]}`,
+    ]),
   );
 }

@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState, type KeyboardEvent, type PointerEvent, type RefObject } from 'react';
+import { useMemo, useRef, useState, type PointerEvent, type RefObject } from 'react';
 import type { Dots, Sheet } from '../../core/sheet/sheet.ts';
 import { frameOf, wholeRange, type Frame, type SheetView } from '../sheet/frame.ts';
 import { SheetFigure } from '../sheet/sheet-figure.tsx';
@@ -11,6 +11,7 @@ import { NowPanel } from './now-panel.tsx';
 import type { OtherSheet } from './other-sheets.ts';
 import { OverlayChoice } from './overlay-choice.tsx';
 import { Player } from './player.tsx';
+import { useKeys } from './use-keys.ts';
 import { zoomed } from './range.ts';
 import { momentAtX } from './under-pointer.ts';
 import { useRoom } from './use-room.ts';
@@ -46,7 +47,6 @@ export function ReplayView({ sheet, moment, dots, candidates }: Props) {
     setRange(zoomed(sheet, axis, range, times, about));
   };
   const press = (event: KeyboardEvent) => {
-    if (event.ctrlKey || event.altKey || event.metaKey || isForField(event)) return;
     const deed = deedOf(event.key, event.shiftKey, sheet, moment.get());
     if (deed === null) return;
     event.preventDefault();
@@ -54,12 +54,13 @@ export function ReplayView({ sheet, moment, dots, candidates }: Props) {
     else if ('zoom' in deed) zoom(deed.zoom);
     else setPlaying(!isPlaying);
   };
+  useKeys(press);
   const setWholeAxis = (next: SheetView['axis']) => {
     setAxis(next);
     setRange(wholeRange(sheet, next));
   };
   return (
-    <div className="replay" onKeyDown={press}>
+    <div className="replay">
       <ViewControls {...{ sheet, axis, looks, setLooks, setRange, zoom }} setAxis={setWholeAxis} />
       <div className="replay-body">
         <div className="sheet-side">
@@ -142,11 +143,4 @@ function PointedSheet({ holder, frame, others, moment, range, setRange }: Pointe
       <Cursor frame={frame} moment={moment} />
     </div>
   );
-}
-
-/** Keys that are meant for a field, or for the button under the focus. */
-function isForField({ target, key }: KeyboardEvent): boolean {
-  const { tagName, type } = target as HTMLInputElement;
-  if (tagName === 'BUTTON' || tagName === 'SUMMARY' || type === 'checkbox') return key === ' ';
-  return tagName === 'SELECT' || tagName === 'TEXTAREA' || (tagName === 'INPUT' && type !== 'range');
 }

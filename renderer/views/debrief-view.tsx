@@ -5,7 +5,7 @@ import { PLACE_CAUTIONS } from '../../core/report/place-cautions.ts';
 import { positionSentence } from '../../core/report/position-line.ts';
 import type { Dots, Sheet } from '../../core/sheet/sheet.ts';
 import { statedSentence } from '../../core/report/stated-lines.ts';
-import type { Debriefed } from '../state/app-state.ts';
+import type { Debriefed, OwnEstimate } from '../state/app-state.ts';
 import type { Session } from '../state/session.ts';
 import { CriteriaTable } from '../tables/criteria-table.tsx';
 import { EventTable } from '../tables/event-table.tsx';
@@ -24,6 +24,8 @@ interface Props extends Debriefed {
   readonly dots: Dots;
   /** What was better than the time before; null where that is not known. */
   readonly sinceLast: string | null;
+  /** What the student thought of it before; null where nobody was asked. */
+  readonly estimate: OwnEstimate | null;
   /** A newer one is being made. */
   readonly isStale: boolean;
   /** Goes to a moment in the replay; null where there is none. */
@@ -32,7 +34,7 @@ interface Props extends Debriefed {
 
 /** The debrief of one approach: first a sentence, then what it stands on. */
 export function DebriefView(props: Props) {
-  const { debrief, page, sheets, at, dots, isStale, jump, sinceLast, flightId, session } = props;
+  const { debrief, page, sheets, at, dots, isStale, jump, sinceLast, estimate, flightId, session } = props;
   const approach = debrief.approaches[at];
   const sheet = sheets[at];
   return (
@@ -43,6 +45,7 @@ export function DebriefView(props: Props) {
           sheet={sheet}
           debrief={debrief}
           sinceLast={sinceLast}
+          estimate={estimate}
           dots={dots}
           jump={jump}
           flightId={flightId}
@@ -76,13 +79,15 @@ interface ApproachProps {
   readonly sheet: Sheet;
   readonly debrief: Debrief;
   readonly sinceLast: string | null;
+  readonly estimate: OwnEstimate | null;
   readonly dots: Dots;
   readonly jump: (utc: string) => void;
   readonly flightId: string;
   readonly session: Session;
 }
 
-function Approach({ approach, sheet, debrief, sinceLast, dots, jump, flightId, session }: ApproachProps) {
+function Approach(props: ApproachProps) {
+  const { approach, sheet, debrief, sinceLast, estimate, dots, jump, flightId, session } = props;
   return (
     <>
       <h1 className="summary">{approach.summary}</h1>
@@ -92,6 +97,7 @@ function Approach({ approach, sheet, debrief, sinceLast, dots, jump, flightId, s
         </p>
       ))}
       <StatedLine approach={approach} />
+      <Estimate estimate={estimate} />
       <Findings approach={approach} sinceLast={sinceLast} flightId={flightId} session={session} jump={jump} />
       <CriteriaTable approach={approach} dots={dots} jump={jump} />
       <SheetPreview sheet={sheet} dots={dots} jump={jump} />
@@ -102,6 +108,14 @@ function Approach({ approach, sheet, debrief, sinceLast, dots, jump, flightId, s
       <Grade approach={approach} />
     </>
   );
+}
+
+/** Beside what came of it: a student learns from where the two part. */
+function Estimate({ estimate }: { readonly estimate: OwnEstimate | null }) {
+  if (estimate === null) return null;
+  const { level, words } = estimate;
+  const said = [...(level === null ? [] : [`level ${level}`]), ...(words === '' ? [] : [`“${words}”`])];
+  return <p className="aside">The student’s own estimate before: {said.join(', ')}.</p>;
 }
 
 /** What was stated stands by the sentence: who flew, and by how much more room, changes how the answer is read. */

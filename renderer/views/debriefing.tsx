@@ -36,7 +36,8 @@ export function Debriefing({ debriefed, flight, state, session, shown, show, isS
   const sheet = sheets[at];
   const { dots } = state.notes.settings;
   const sinceLast = approach ? sinceLastSentence(sinceLastOf(flight), approach) : null;
-  const told = { ...debriefed, sinceLast, at, dots, isStale, session, flightId: flight.id };
+  const estimate = flight.estimate === 'open' ? null : flight.estimate;
+  const told = { ...debriefed, sinceLast, estimate, at, dots, isStale, session, flightId: flight.id };
   if (!approach || !sheet) return <DebriefView {...told} jump={null} />;
   const before = moments.get(at);
   // Another zone or another facility makes another span of it.

@@ -34,6 +34,21 @@ async function openSample(file: string): Promise<void> {
 }
 const replay = () => page.getByRole('button', { name: 'Replay', exact: true }).click();
 
+describe('the keys of the replay', () => {
+  it('work as soon as it is shown, wherever the keyboard is, and never in a field', async () => {
+    await openSample('went-around.csv');
+    await replay();
+    const before = await clock();
+    await page.keyboard.press('Shift+ArrowRight');
+    expect(await clock()).not.toBe(before);
+    await page.keyboard.press('End');
+    const end = await clock();
+    await page.getByLabel('Look').focus();
+    await page.keyboard.press('Home');
+    expect(await clock()).toBe(end);
+  });
+});
+
 describe('a student is debriefed', () => {
   it('from the debrief to the worst moment, and on from there by keys alone', async () => {
     await openSample('unstable-and-continued.csv');

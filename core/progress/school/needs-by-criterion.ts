@@ -42,7 +42,7 @@ export function needsSentence(
     .sort((a, b) => b.count - a.count);
   const [most, next] = counts;
   if (needs.length === 0) return 'Nobody has a judged approach among what is let in.';
-  if (!most) return nobodySentence(needs, students);
+  if (!most) return nobodySentence(needs, students) + openSentence(needs, measures);
   const ties = next ? counts.slice(1).filter(({ count }) => count === next.count) : [];
   const others = listed(ties.map(({ title }) => inSentence(title)));
   const by = ties.length > 1 ? `${next!.count} each` : String(next?.count);
@@ -56,6 +56,22 @@ function nobodySentence(needs: readonly StudentNeeds[], students: string): strin
   const few =
     open === 0 ? '' : ` Of ${open === needs.length ? 'all of them' : open} too little is decided to tell.`;
   return `Of ${students}, nobody has a criterion that was not met in half of three or more that were decided lately.${few}`;
+}
+
+/** What can mostly not be told: that nobody failed it is no praise then. */
+function openSentence(
+  needs: readonly StudentNeeds[],
+  measures: readonly Pick<SchoolMeasure, 'id' | 'title'>[],
+): string {
+  const sum = (id: string, of: (verdicts: VerdictCounts) => number) =>
+    needs.reduce((total, { criteria }) => {
+      const told = criteria.find((criterion) => criterion.id === id);
+      return total + (told ? of(told.verdicts) : 0);
+    }, 0);
+  const open = measures.filter(
+    ({ id }) => sum(id, ({ unclear }) => unclear) > sum(id, (verdicts) => verdicts.met + verdicts['not-met']),
+  );
+  return open.length === 0 ? '' : ` Mostly unclear: ${listed(open.map(({ title }) => inSentence(title)))}.`;
 }
 
 /** Who needs what, of the measures that are criteria, in their order. */

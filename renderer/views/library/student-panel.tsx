@@ -30,6 +30,10 @@ export function StudentPanel({ id, overview, session, deleted }: Props) {
     held.copies.length === 0
       ? ''
       : ` The copies beside the library go too, with everybody in them: ${held.copies.join(', ')}.`;
+  const named =
+    held.namedElsewhere === 0
+      ? ''
+      : ` ${count(held.namedElsewhere, 'note, goal or objective', 'notes, goals or objectives')} of others with this name in it stay: look through them.`;
   const remove = async () => {
     await session.library.deleteStudent(id, name);
     const left = session.store.state().library.overview?.students ?? [];
@@ -46,7 +50,7 @@ export function StudentPanel({ id, overview, session, deleted }: Props) {
       </Button>
       <Asked
         words={`Delete ${name}…`}
-        question={`Delete ${name} with ${what}, for good?${copies} Backups and exports keep what they hold, also those made here.`}
+        question={`Delete ${name} with ${what}, for good?${copies}${named} Backups and exports keep what they hold, also those made here.`}
         yes="Delete for good"
         no="Cancel"
         act={() => once(remove)}

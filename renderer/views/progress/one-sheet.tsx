@@ -56,8 +56,9 @@ export function OneSheet({ shown: { last, best }, dots, session }: Props) {
   );
 }
 
-function whichWords({ date, startUtc, level, score }: ShownApproach): string {
-  return `${dayOf(date)}, ${startUtc.slice(11, 16)} UTC, level ${level}, score ${Math.round(score)}`;
+function whichWords({ date, startUtc, level, isOpen, score }: ShownApproach): string {
+  const graded = isOpen ? `level ${level} at best` : `level ${level}, score ${Math.round(score)}`;
+  return `${dayOf(date)}, ${startUtc.slice(11, 16)} UTC, ${graded}`;
 }
 
 /** As wide as the page is on a small laptop. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { progressSentence } from '../../../core/progress/sentences.ts';
 import { trendWords } from '../../../core/progress/trend-words.ts';
-import { lessonsOf, lineOf, recordOf } from './made-up.ts';
+import { lessonsOf, lineOf, recordOf, type MadeUp } from './made-up.ts';
 
 describe('a record over lessons', () => {
   it('holds the middle RMS and share of each lesson in the order flown, whatever the order given', () => {
@@ -37,6 +37,20 @@ describe('a record over lessons', () => {
       best: { debriefId: 'debrief of log of lesson 2', date: '2026-05-02', score: 80 },
     });
     expect(recordOf([{ level: null }]).shown).toBeNull();
+  });
+
+  it('takes none for the best that was held to less than the last, or that may be worse than it looks', () => {
+    const best = (...flown: readonly MadeUp[]) => recordOf(flown).shown!.best.date;
+    const last = { lesson: 2, level: [3, 3, 3] } as const;
+    expect(best({ lesson: 1, level: [5, 5, 5] }, last)).toBe('2026-05-01');
+    const less = {
+      lesson: 1,
+      level: [5, 5, 5],
+      verdicts: { 'localizer-before-final': 'not-assessed' },
+    } as const;
+    expect(best(less, last)).toBe('2026-05-02');
+    expect(best({ lesson: 1, level: [5, 2, 5] }, last)).toBe('2026-05-02');
+    expect(recordOf([{ level: [5, 2, 5] }]).shown).toMatchObject({ last: { level: 5, isOpen: true } });
   });
 
   it('sees that a gate that was failed in the first lessons is passed in all later ones', () => {
@@ -357,6 +371,9 @@ describe('what to practise', () => {
       criterion: null,
       sentence: 'Of what could be judged in the last lesson, nothing was not met.',
     });
+    expect(recordOf([{ verdicts: { stability: 'unclear' } }]).practise!.sentence).toBe(
+      'Of what could be judged in the last lesson, nothing was not met. Mostly unclear: stable from 1,000 ft.',
+    );
     const ids = recordOf([{}]).lines.map(({ id }) => id);
     const unjudged = { verdicts: Object.fromEntries(ids.map((id) => [id, 'not-assessed' as const])) };
     expect(recordOf([unjudged]).practise!.sentence).toBe('Nothing could be judged in the last lesson.');

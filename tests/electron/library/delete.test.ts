@@ -3,6 +3,7 @@ import { readdirSync, readFileSync, rmSync, statfsSync, statSync, writeFileSync 
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { describe, expect, it, vi } from 'vitest';
+import { holdingsOf } from '../../../electron/library/delete-student.ts';
 import { finishErasing, markErasing } from '../../../electron/library/erasing.ts';
 import { from, Library } from '../../../electron/library/library.ts';
 import { personNamed } from '../../../electron/library/people.ts';
@@ -51,6 +52,15 @@ describe('halfdot delete', () => {
       agreeGoal(open, { student_id: student.id, lesson_id: null, text: 'Xylograph goal' });
       addEstimate(open, { debrief_id: id, about_utc: null, level: null, words: 'Xylograph words' });
       sign(open, { debrief_id: id, person_id: student.id, act: 'graded' });
+    });
+    await opened(own, (open) => {
+      const { id } = personNamed(open, 'student', 'Hazel Wren');
+      const theirs = open.first(from.selectFrom('lessons').select('id').where('student_id', '=', id))!;
+      const text = 'ask quillfeather to fly along, as Zzyzxwren Quillfeather once did';
+      addNote(open, { debrief_id: null, about_utc: null, author_id: null, text, lesson_id: theirs.id });
+      expect(holdingsOf(open, personNamed(open, 'student', 'Zzyzxwren Quillfeather')).namedElsewhere).toBe(1);
+      open.run(from.deleteFrom('notes').where('text', '=', text));
+      expect(holdingsOf(open, personNamed(open, 'student', 'Zzyzxwren Quillfeather')).namedElsewhere).toBe(0);
     });
     // A copy that the program puts beside: it would hold the student too.
     const backup = join(newFolder(), 'backup');

@@ -75,6 +75,10 @@ describe('who needs what', () => {
     );
     const two = needsByCriterion([told('r', 'glidepath-final', 'not-met', 2)], MEASURES, NAMES);
     expect(needsSentence(two, MEASURES)).toContain('Of all of them too little is decided to tell.');
+    const open = [told('r', 'localizer-final', 'met', 3), told('r', 'glidepath-final', 'unclear', 4)];
+    expect(needsSentence(needsByCriterion(open, MEASURES, NAMES), MEASURES)).toMatch(
+      / Mostly unclear: glidepath on final\.$/,
+    );
     expect(needsSentence([], MEASURES)).toBe('Nobody has a judged approach among what is let in.');
   });
 
