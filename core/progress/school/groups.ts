@@ -40,13 +40,17 @@ export function groupsOf(
   const label = (key: string) => groupLabel(by, key, names);
   const groups = found.map(({ key, sides, contrast, whyNot }): SchoolGroup => {
     const means = adjusted.means.get(key)!;
+    // Figures of people that cannot be compared are compared all the same by who reads them.
+    const isTold = by !== 'instructor' || contrast !== null;
+    const figure = (which: 'plain' | 'adjusted') =>
+      isTold ? plainMean(means.map((one) => one[which])) : null;
     return {
       key,
       label: label(key),
       students: means.length,
       approaches: approachesIn(means),
-      mean: plainMean(means.map(({ plain }) => plain)),
-      adjustedMean: plainMean(means.map(({ adjusted }) => adjusted)),
+      mean: figure('plain'),
+      adjustedMean: figure('adjusted'),
       comparison: contrast && comparisonOf(sides!, contrast, together, measure),
       whyNot,
     };

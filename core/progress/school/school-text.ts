@@ -104,11 +104,14 @@ function groupLines({ groups, measure }: School): string[] {
     `Groups, by ${groups.by === 'instructor' ? 'instructor' : inSentence(mixTitle(groups.by))}`,
     ...groups.groups.flatMap((group) => {
       const { label, students, approaches, mean, adjustedMean } = group;
-      const values = `mean ${valueFigure(mean, measure)}, adjusted ${valueFigure(adjustedMean, measure)}`;
+      const values =
+        mean === null
+          ? ''
+          : `; mean ${valueFigure(mean, measure)}, adjusted ${valueFigure(adjustedMean, measure)}`;
       return [
         ...indentedLines(
           '  ',
-          `${label}: ${counted(students, 'student')}, ${approachesOf(approaches)}; ${values}.`,
+          `${label}: ${counted(students, 'student')}, ${approachesOf(approaches)}${values}.`,
         ),
         ...indentedLines('      ', comparisonSentences(group, groups, measure).join(' ')),
       ];

@@ -277,7 +277,7 @@ describe('an export under pseudonyms', () => {
     });
     const { status, messages } = await command(other, 'check');
     expect(status).toBe(2);
-    expect(messages.filter((line) => line.includes("All 3 logs are missing"))).toHaveLength(1);
+    expect(messages.filter((line) => line.includes('All 3 logs are missing'))).toHaveLength(1);
     const again = await command(other, 'import', '--from', out);
     expect(again.answer).toContain('0 entries taken in');
   });
