@@ -131,7 +131,13 @@ export default defineConfig({
     program: bundle({ program: 'electron/cli/program.ts' }, 'cjs'),
     command: bundle({ halfdot: 'electron/cli/main.ts' }, 'cjs'),
     // Alone: a thread takes nothing from the program that starts it.
-    debriefs: bundle({ 'debrief-worker': 'electron/library/debrief-worker.ts' }, 'es'),
+    debriefs: bundle(
+      {
+        'debrief-worker': 'electron/library/debrief-worker.ts',
+        'lines-worker': 'electron/cli/lines-worker.ts',
+      },
+      'es',
+    ),
     app: bundle({ app: 'electron/loopback/main.ts' }, 'es'),
     window: windowFile('main'),
     preload: windowFile('preload'),

@@ -3,42 +3,61 @@ import { firstAfter, firstAtOrAfter, type Span } from '../numeric/polyline.ts';
 import type { Track } from '../track/track.ts';
 import { utcText } from '../units/utc.ts';
 
-const HEADER =
+export const DEVIATIONS_HEADER =
   'timeUtc,latDeg,lonDeg,altitudeFt,distanceToThresholdNm,centrelineOffsetFt,localizerDeg,localizerFullScale,' +
-  'glidepathDeg,glidepathFullScale,heightAboveGlidepathFt';
-const LINES_IN_A_BLOCK = 4000;
+  'glidepathDeg,glidepathFullScale,heightAboveGlidepathFt\n';
+export const LINES_IN_A_BLOCK = 4000;
+
+/** What the lines are written of, column by column. */
+export interface DeviationColumns {
+  readonly timeS: Float64Array;
+  readonly values: readonly Float64Array[];
+}
+
+export function deviationColumns(track: Track, deviations: Deviations): DeviationColumns {
+  return {
+    timeS: track.timeS,
+    values: [
+      track.latDeg,
+      track.lonDeg,
+      track.altitudeFt,
+      deviations.distanceToThresholdNm,
+      deviations.centrelineOffsetFt,
+      deviations.localizerDeg,
+      deviations.localizerFullScale,
+      deviations.glidepathDeg,
+      deviations.glidepathFullScale,
+      deviations.heightAboveGlidepathFt,
+    ],
+  };
+}
 
 /**
  * The deviations of every fix as CSV (design, section 13), or of those in a span, in blocks of lines: full precision,
  * one line a fix; a value that is not known is an empty cell.
  */
 export function* deviationsCsv(track: Track, deviations: Deviations, span?: Span): Generator<string> {
-  yield `${HEADER}\n`;
+  yield DEVIATIONS_HEADER;
   const first = span ? firstAtOrAfter(track.timeS, span.startS) : 0;
   const end = span ? firstAfter(track.timeS, span.endS) : track.count;
-  const columns = [
-    track.latDeg,
-    track.lonDeg,
-    track.altitudeFt,
-    deviations.distanceToThresholdNm,
-    deviations.centrelineOffsetFt,
-    deviations.localizerDeg,
-    deviations.localizerFullScale,
-    deviations.glidepathDeg,
-    deviations.glidepathFullScale,
-    deviations.heightAboveGlidepathFt,
-  ];
-  for (let start = first; start < end; start += LINES_IN_A_BLOCK) {
-    let block = '';
-    for (let i = start; i < Math.min(end, start + LINES_IN_A_BLOCK); i++) {
-      block += utcText(track.timeS[i]!);
-      for (const column of columns) {
-        const value = column[i]!;
-        // NaN is not equal to itself.
-        block += value === value ? `,${value}` : ',';
-      }
-      block += '\n';
+  const columns = deviationColumns(track, deviations);
+  for (let start = first; start < end; start += LINES_IN_A_BLOCK)
+    yield deviationLines(columns, start, Math.min(end, start + LINES_IN_A_BLOCK));
+}
+
+/** The lines of some fixes, from the one to before the other. */
+export function deviationLines({ timeS, values }: DeviationColumns, from: number, to: number): string {
+  const cells = ['', ...values.map(() => '')];
+  const lines: string[] = [];
+  for (let i = from; i < to; i++) {
+    cells[0] = utcText(timeS[i]!)!;
+    for (let c = 0; c < values.length; c++) {
+      const value = values[c]![i]!;
+      // NaN is not equal to itself.
+      cells[c + 1] = value === value ? `${value}` : '';
     }
-    yield block;
+    // Joined, since a text that is added to piece by piece leaves its pieces to be cleared away.
+    lines.push(cells.join(','));
   }
+  return `${lines.join('\n')}\n`;
 }

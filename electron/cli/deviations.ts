@@ -1,7 +1,8 @@
-import { deviationsCsv } from '../../core/report/deviations-csv.ts';
+import { statSync } from 'node:fs';
 import { EXIT, type Command } from './command.ts';
 import { LOG_OPTIONS, logSettings } from './log-options.ts';
 import { readFacility, readMaterial, refuse, tell } from './read-input.ts';
+import { SecondLane } from './second-lane.ts';
 
 export const deviations: Command = {
   name: 'deviations',
@@ -15,11 +16,17 @@ export const deviations: Command = {
     if (!settings.ok) return refuse(settings.refusal, output);
     const facility = readFacility(args.options['facility']![0]!);
     if (!facility.ok) return refuse(facility.refusal, output);
-    const material = await readMaterial(args.files[0]!, facility.value, settings.value, output);
-    if (!material.ok) return refuse(material.refusal, output);
-    tell(material.issues, output);
-    for (const block of deviationsCsv(material.value.track, material.value.deviations))
-      if (!(await output.answer(block))) break;
-    return EXIT.done;
+    const [log] = args.files as [string];
+    const lane = new SecondLane(statSync(log, { throwIfNoEntry: false })?.size ?? 0);
+    try {
+      const material = await readMaterial(log, facility.value, settings.value, output);
+      if (!material.ok) return refuse(material.refusal, output);
+      tell(material.issues, output);
+      for await (const block of lane.texts(material.value.track, material.value.deviations))
+        if (!(await output.answer(block))) break;
+      return EXIT.done;
+    } finally {
+      await lane.close();
+    }
   },
 };
