@@ -37,6 +37,8 @@ export interface TimedQuestion {
   /** Half of a limit is never taken below this. */
   readonly halfFloor: number;
   readonly prompt: PromptRule;
+  /** What the instructor flew, so far as it is stated. */
+  readonly instructorFlew?: readonly Span[];
   /** What ended it, where an excursion that runs to the very end is no fault or was answered; null elsewhere. */
   readonly endedBy: 'leaving' | 'going-around' | null;
   /** Why being within is not yet proof; null when the stretch was flown to its end. */
@@ -146,7 +148,7 @@ function verdictOf(question: TimedQuestion, readings: Readings): { verdict: Verd
   if (isBeyond(least) && isBeyond(best))
     return { verdict: 'not-met', why: `${beyond}${spreadWords(readings)}` };
   const answered = endedBy === 'going-around' && best.excursions.some((one) => isOpen(one, counted));
-  const how = answered ? 'answered by going around' : 'promptly corrected';
+  const how = answered ? 'answered by going around' : correctedWords(question, best);
   const promptly = isBeyond(best) ? beyond : `${beyond}, ${how}`;
   const told = best.excursions.length === 0 ? `within ${limitWords}` : promptly;
   if (openEnd !== null) return { verdict: 'not-assessed', why: `${told}, but ${openEnd}` };
@@ -157,6 +159,12 @@ function verdictOf(question: TimedQuestion, readings: Readings): { verdict: Verd
   if (hidden > 0)
     return { verdict: 'unclear', why: `${told}${doubt}, but ${seconds(hidden)} of it were not recorded` };
   return isOpenByError ? { verdict: 'unclear', why: `${told}${doubt}` } : { verdict: 'met', why: told };
+}
+
+/** So short that it passes for promptly corrected; where the instructor took over in it, nobody saw that it was. */
+function correctedWords({ instructorFlew = [] }: TimedQuestion, { excursions }: Reading): string {
+  const isTaken = excursions.some(({ endS }) => instructorFlew.some(({ startS }) => startS === endS));
+  return isTaken ? 'until the instructor took over' : 'promptly corrected';
 }
 
 /** What the error leaves open, where that is told in whole seconds. */

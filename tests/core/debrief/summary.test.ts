@@ -151,17 +151,54 @@ describe('a debrief of what was stated', () => {
     expect(sentence(lost, all)).not.toContain('lost the localizer');
   });
 
-  it('tells how the student took over, and not how the instructor came to final', () => {
-    const beganS = Date.parse(debriefOf().log.startUtc) / 1000;
-    const flew = (fromS: number, toS: number): Partial<Stated> => {
-      return { instructorFlew: [{ startS: beganS + fromS, endS: beganS + toS }] };
-    };
-    const high = { glidepathFullScale: bump(0, 180, 0.9) };
+  const beganS = Date.parse(debriefOf().log.startUtc) / 1000;
+  const flew = (fromS: number, toS: number): Partial<Stated> => {
+    return { instructorFlew: [{ startS: beganS + fromS, endS: beganS + toS }] };
+  };
+  const high = { glidepathFullScale: bump(0, 180, 0.9) };
+
+  it('tells how the student was handed the aircraft, and not how the instructor came to final', () => {
     expect(sentence(high)).toContain('came to final high on the glidepath, back within ¾ scale by ');
     expect(sentence(high, flew(100, 160))).toContain(
-      'took over high on the glidepath, back within ¾ scale by ',
+      'was handed the aircraft high on the glidepath, back within ¾ scale by ',
     );
     expect(sentence(high, flew(100, 190))).toContain('both needles within ¾ scale on final; ');
+    const text = debriefText(debriefOf(high, {}, flew(100, 160))).replaceAll(/\s+/g, ' ');
+    expect(text).toMatch(/counted from \d\d:\d\d:\d\d, when the instructor handed it over/);
+    expect(text).not.toContain('when there had been time to get on it');
+  });
+
+  it('takes the instructor taking over for no recovery, and what was handed over unmended for no second loss', () => {
+    const parted = sentence(high, flew(160, 170));
+    expect(parted).toMatch(
+      /came to final high on the glidepath, still high when the instructor handed it over, back within ¾ scale by [\d,]+ ft; /,
+    );
+    expect(parted).not.toContain('once more');
+    // 400 s: to the end.
+    const taken = sentence(high, flew(160, 400));
+    expect(taken).toMatch(
+      /Came to final high on the glidepath, until the instructor took over at [\d,]+ ft; /,
+    );
+    expect(taken).not.toContain('back within');
+    const short = debriefOf({ glidepathFullScale: bump(156, 180, 0.8) }, {}, flew(160, 190));
+    expect(short.approaches[0]!.criteria.find(({ id }) => id === 'glidepath-final')!.why).toMatch(
+      /^beyond ¾ scale for \d s, until the instructor took over$/,
+    );
+  });
+
+  it('counts once more what was lost apart from the instructor', () => {
+    const both = ({ timeS }: { timeS: number }) =>
+      timeS <= 180 ? 0.9 : timeS > 220 && timeS < 240 ? 0.8 : 0;
+    expect(sentence({ glidepathFullScale: both }, flew(160, 170))).toMatch(
+      /still high when the instructor handed it over, back within ¾ scale by [\d,]+ ft, and once more; /,
+    );
+  });
+
+  it('takes the edge of a gap for no recovery', () => {
+    const keep = (tenth: number) => tenth % 10 === 0 && (tenth < 1700 || tenth > 2000);
+    expect(debriefOf({ glidepathFullScale: bump(150, 190, 0.9) }, { keep }).approaches[0]!.summary).toMatch(
+      /lost the glidepath high at [\d,]+ ft, and not back when the log breaks off at [\d,]+ ft/,
+    );
   });
 });
 
