@@ -70,7 +70,7 @@ export function judgeTimed(question: TimedQuestion): CriterionJudgement {
     title,
     limit,
     unit,
-    measured: farthest(parts, limit),
+    measured: farthest(question.endedBy === 'leaving' ? beforeLeaving(question) : parts, limit),
     halfWidth: largest(halfWidths),
     counted,
     assessedS,
@@ -189,6 +189,12 @@ function insideHalfS(parts: readonly Polyline[], limit: Limit, floor: number): n
   return durationS(parts) - timeOutsideS(findExcursions(parts, halved(limit, floor), 0));
 }
 
+/** What was flown before the leaving itself, which is no excursion and so no farthest value either. */
+function beforeLeaving({ parts, limit, near, counted }: TimedQuestion): Polyline[] {
+  const leaving = findExcursions(parts, limit, near).find((one) => isOpen(one, counted));
+  return leaving ? beforeMoment(parts, leaving.startS) : [...parts];
+}
+
 /** The value farthest beyond its limit, or nearest to it. */
 function farthest(parts: readonly Polyline[], { lower, upper }: Limit): number | null {
   let worst: number | null = null;
@@ -201,6 +207,12 @@ function farthest(parts: readonly Polyline[], { lower, upper }: Limit): number |
       worst = v;
     }
   return worst;
+}
+
+function beforeMoment(parts: readonly Polyline[], momentS: number): Polyline[] {
+  return parts.flatMap(({ timeS, value }) =>
+    clip(timeS, value, { startS: -Infinity, endS: momentS }, Infinity),
+  );
 }
 
 function afterMoment(parts: readonly Polyline[], momentS: number): Polyline[] {
