@@ -45,7 +45,7 @@ export function sourceSentence(debrief: Debrief): string {
 }
 
 function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: boolean): string[][] {
-  const { summary, criteria, events, segments, measures } = approach;
+  const { summary, criteria, events, segments, stated } = approach;
   const heading = approachHeading(approach, log);
   return [
     ...(several ? [[heading, '-'.repeat(heading.length)]] : []),
@@ -58,8 +58,8 @@ function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: bo
       `What happened (${zoneOf(log)}; ${altitudeWords(events, log)})`,
       ...events.map((event) => `  ${eventLine(event)}`),
     ],
-    segments.flatMap(segmentLines),
-    measureLines(measures, log),
+    segments.flatMap((segment) => segmentLines(segment, stated.instructorFlew)),
+    measureLines(approach, log),
     gradeLines(approach),
     notAssessedLines(criteria),
     statedLines(approach),

@@ -29,7 +29,7 @@ interface Props {
 /** One approach: the sentence and its sheet on one page of paper, and behind them what they stand on. */
 export function ApproachSection({ approach, sheet, sinceLast, log, id, dots }: Props) {
   const stated = statedSentence(approach);
-  const sentences = measureSentences(approach.measures, log);
+  const sentences = measureSentences(approach, log);
   return (
     <section id={id} className="approach">
       <p className="which">{approachHeading(approach, log)}</p>
