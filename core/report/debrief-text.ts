@@ -6,6 +6,7 @@ import { gradeLines } from './grade-lines.ts';
 import { measureLines } from './measure-lines.ts';
 import { dayAndClock } from './plain-words.ts';
 import { positionSentence } from './position-line.ts';
+import { safetySentences } from './safety-sentences.ts';
 import { segmentLines } from './segment-lines.ts';
 import { statedLines } from './stated-lines.ts';
 import { indentedLines, pageLines } from './text-rows.ts';
@@ -49,7 +50,7 @@ function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: bo
   const heading = approachHeading(approach, log);
   return [
     ...(several ? [[heading, '-'.repeat(heading.length)]] : []),
-    pageLines(summary),
+    [summary, ...safetySentences(approach)].flatMap(pageLines),
     findingLines(approach),
     approach.issues.flatMap(({ message, tip }) => pageLines(`Check the facility first: ${message} ${tip}`)),
     criteriaLines(approach),

@@ -116,6 +116,25 @@ describe('the first sentence of a debrief', () => {
   });
 });
 
+describe('a safety limit that was crossed', () => {
+  it('stands right below the first sentence, and in the debrief as data', () => {
+    const crossed = debriefOf({ localizerFullScale: bump(180, 190, 1.1) });
+    expect(crossed.approaches[0]!.safety).toEqual([
+      expect.stringMatching(/^full scale right of the localizer for \d+ s on final, without going around$/),
+    ]);
+    const [head] = debriefText(crossed).split('\n\n');
+    expect(head!.replaceAll('\n', ' ')).toMatch(
+      /\. A safety limit was crossed: full scale right of the localizer for \d+ s on final, without going around\.$/,
+    );
+  });
+
+  it('there was none of is not spoken of', () => {
+    const none = debriefOf({ glidepathFullScale: bump(180, 190, 0.9) });
+    expect(none.approaches[0]!.safety).toEqual([]);
+    expect(debriefText(none)).not.toContain('safety limit');
+  });
+});
+
 describe('a debrief of what was stated', () => {
   const all: Partial<Stated> = {
     conditions: 'imc',
