@@ -42,11 +42,20 @@ function stabilityClause({ gates }: ApproachJudgement): string | null {
   const at = (asked: Verdict) =>
     passed.filter(({ verdict }) => verdict === asked).map(({ gate }) => words[gate]);
   const [stable, unstable, unclear] = [at('met'), at('not-met'), at('unclear')];
+  const seen = seenWords(gates);
   const open = unclear.length === 0 ? '' : `, unclear at ${unclear.join(' and ')}`;
-  if (stable.length > 0 && unstable.length > 0) return `stable at ${stable[0]!}, not at ${unstable[0]!}`;
-  if (stable.length > 0) return `stable at ${stable.join(' and ')}${open}${lostWords(gates)}`;
+  if (stable.length > 0 && unstable.length > 0)
+    return `stable at ${stable[0]!}${seen}, not at ${unstable[0]!}`;
+  if (stable.length > 0) return `stable at ${stable.join(' and ')}${seen}${open}${lostWords(gates)}`;
   if (unstable.length > 0) return `not stable at ${unstable.join(' or ')}${open}`;
   return unclear.length > 0 ? `whether stable at ${unclear.join(' and ')} is not sure` : null;
+}
+
+/** What of a gate that held the log does not show: large type must not promise what nobody saw. */
+function seenWords(gates: ApproachJudgement['gates']): string {
+  const items = gates.filter(({ verdict }) => verdict === 'met').flatMap((gate) => gate.items);
+  const unseen = items.filter(({ verdict }) => verdict === 'not-assessed').map(({ item }) => `no ${item}`);
+  return unseen.length === 0 ? '' : ` as far as seen (${[...new Set(unseen)].join(', ')})`;
 }
 
 /** What else than a needle, which has its own clause, was lost after the gate that counts. */

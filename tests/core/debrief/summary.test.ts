@@ -17,7 +17,34 @@ const END = 'the log ends before the approach does.';
 
 describe('the first sentence of a debrief', () => {
   it('names both gates, and both needles when nothing was lost', () => {
-    expect(sentence()).toBe(`Stable at 1,000 ft and 500 ft; both needles within ¾ scale on final; ${END}`);
+    expect(sentence()).toBe(
+      `Stable at 1,000 ft and 500 ft as far as seen (no airspeed, no bank); both needles within ¾ scale on final; ${END}`,
+    );
+  });
+
+  it('names of the gates that held what was not seen, and only that', () => {
+    const seen = (columns: object, stated: Partial<Stated>) =>
+      debriefOf(
+        {},
+        {
+          columns: (_, { length }) =>
+            Object.fromEntries(
+              Object.entries(columns).map(([name, value]) => [
+                name,
+                Array<number>(length).fill(value as number),
+              ]),
+            ),
+        },
+        stated,
+      ).approaches[0]!.summary;
+    const both = { airspeedIndicatedKt: 90, bankDeg: 0 };
+    expect(seen(both, { targetAirspeedKt: 90 })).toMatch(/^Stable at 1,000 ft and 500 ft; /);
+    expect(seen(both, {})).toMatch(/^Stable at 1,000 ft and 500 ft as far as seen \(no airspeed\); /);
+    expect(seen({ airspeedIndicatedKt: 90 }, { targetAirspeedKt: 90 })).toMatch(
+      / as far as seen \(no bank\); /,
+    );
+    // One that failed has failed whatever else was not seen.
+    expect(sentence({ localizerFullScale: bump(170, 400, 0.9) })).not.toContain('as far as seen');
   });
 
   it('says which side was lost, at what height, and by when it was back', () => {
@@ -89,7 +116,9 @@ describe('the first sentence of a debrief', () => {
     expect(byPhone(0.85).approaches[0]!.summary).toMatch(
       /lost the glidepath high at [\d,]+ ft by no more than its error, and not back/,
     );
-    expect(byPhone(0.5, 230).approaches[0]!.summary).toContain('Stable at 1,000 ft, unclear at 500 ft');
+    expect(byPhone(0.5, 230).approaches[0]!.summary).toContain(
+      'Stable at 1,000 ft as far as seen (no airspeed, no bank), unclear at 500 ft',
+    );
     const text = debriefText(byPhone(0.85)).replaceAll(/\s+/g, ' ');
     expect(text).toContain('after it glidepath perhaps outside for 3 s or more, given its error');
     expect(text).not.toContain('after it glidepath outside');
@@ -97,7 +126,7 @@ describe('the first sentence of a debrief', () => {
 
   it('tells of a gate that was failed, and of what else than a needle was lost after one that held', () => {
     expect(sentence({ localizerFullScale: bump(215, 400, 0.9) })).toMatch(
-      /^Stable at 1,000 ft, not at 500 ft; /,
+      /^Stable at 1,000 ft as far as seen \(no airspeed, no bank\), not at 500 ft; /,
     );
     expect(sentence({ localizerFullScale: bump(170, 400, 0.9) })).toMatch(
       /^Not stable at 1,000 ft or 500 ft; /,
