@@ -1,6 +1,13 @@
 import type { FlownApproach } from '../approach/flown-approach.ts';
 import { needleExcursions } from '../approach/needle-measures.ts';
-import { finalOf, recordedIn, withoutInstructor, type Case } from '../standard/case.ts';
+import {
+  finalOf,
+  instructorFlewAt,
+  moment,
+  recordedIn,
+  withoutInstructor,
+  type Case,
+} from '../standard/case.ts';
 import { countingGate } from '../standard/counting-gate.ts';
 import { isVectored } from '../standard/counting.ts';
 import type { ApproachJudgement, Verdict } from '../standard/judgement.ts';
@@ -30,7 +37,7 @@ export function summaryOf(sitting: Case, judgement: ApproachJudgement): string {
     ...needleClauses(sitting, judgement),
     ...speedClause(judgement),
     ...minimumsClause(judgement),
-    endingClause(sitting.approach, judgement),
+    endingClause(sitting, judgement),
   ].filter((clause) => clause !== null);
   const sentence = clauses.join('; ');
   return `${sentence[0]!.toUpperCase()}${sentence.slice(1)}.`;
@@ -125,6 +132,9 @@ function minimumsClause({ criteria }: ApproachJudgement): string[] {
   return minimums?.verdict === 'not-met' ? [minimums.why] : [];
 }
 
-function endingClause({ outcome }: FlownApproach, { soundGoAround }: ApproachJudgement): string {
-  return soundGoAround === null ? ENDINGS[outcome] : `${soundGoAround}: a sound decision`;
+function endingClause(sitting: Case, { soundGoAround }: ApproachJudgement): string {
+  if (soundGoAround !== null) return `${soundGoAround}: a sound decision`;
+  const endedS = moment(sitting, 'touchdown') ?? moment(sitting, 'missed-approach-start');
+  const flew = endedS !== null && instructorFlewAt(sitting, endedS) ? ' (the instructor flew)' : '';
+  return `${ENDINGS[sitting.approach.outcome]}${flew}`;
 }

@@ -51,6 +51,16 @@ describe('what was measured', () => {
     ]);
   });
 
+  it('ends the first sentence with whose landing it was', () => {
+    const downS = momentS('touchdown');
+    const ending = (fromS: number, toS: number) =>
+      debriefTruth(landing, {}, { instructorFlew: [{ startS: downS + fromS, endS: downS + toS }] })
+        .approaches[0]!.summary.split('; ')
+        .at(-1);
+    expect(ending(-5, 5)).toBe('landed (the instructor flew).');
+    expect(ending(-9, -5)).toBe('landed.');
+  });
+
   it('of final says that the instructor flew a part of it', () => {
     const said = flown(momentS('gate-500') - 5, momentS('gate-500') + 5);
     expect(said.find((sentence) => sentence.startsWith('Sink rate on final'))).toMatch(

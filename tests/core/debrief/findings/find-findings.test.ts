@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { CORRECTIONS_TOO_LARGE } from '../../../../core/debrief/findings/corrections.ts';
 import { debriefText } from '../../../../core/report/debrief-text.ts';
 import type { Stated } from '../../../../core/standard/stated.ts';
 import { secondsOf } from '../../../../core/units/utc.ts';
@@ -61,6 +62,12 @@ describe('the findings of a flight that is drawn', () => {
     expect(told('simulated', 190)).toMatch(both);
     for (const text of [told('simulated', 220), told('vmc', 190), told('not-stated', 190)])
       expect(text).toMatch(/^You passed 500 ft .* Not stable at 500 ft means going around there and then\.$/);
+  });
+
+  it('tell a cut with its unit', () => {
+    const text = CORRECTIONS_TOO_LARGE.text({ cutDeg: -14, lastsS: 7, heightFt: 800, allowedDeg: 5 });
+    expect(text).toContain('by up to 14 degrees');
+    expect(text).toContain('There, 5 degrees is the most that you can take out again in time.');
   });
 
   it('are none of what the instructor flew', () => {
