@@ -17,6 +17,12 @@ describe('full scale on final', () => {
   it('is told by needle and seconds', () => {
     const [found] = judged({ glidepathFullScale: swing(180.05, 6, 1.05, 1), ...TENTHS }).safety;
     expect(found).toBe('full scale high on the glidepath for 6 s on final, without going around');
+    const told = (fullScale: number) =>
+      judged({ localizerFullScale: swing(180.05, 6, fullScale, 1), ...TENTHS }).safety[0]!.slice(0, 36);
+    expect([told(1.05), told(-1.05)]).toEqual([
+      'full scale right of the localizer fo',
+      'full scale left of the localizer for',
+    ]);
   });
 
   it('is unsafe above the gate of a standard, and under one that knows no needles', () => {
