@@ -41,6 +41,7 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
       stability: [],
       criteria: [],
       summary: passSummary(approach),
+      safety: [],
       grade: null,
       notGradedBecause: `not graded: ${approach.why!}`,
       findings: [],
@@ -55,6 +56,7 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
       criterionDebrief(criterion, graded.points.find(({ id }) => id === criterion.id) ?? null),
     ),
     summary: summaryOf(sitting, judgement),
+    safety: judgement.safety,
     ...gradeDebrief(graded),
     findings: withRemarks(
       findFindings(askedOf(sitting, judgement, measures), issues),

@@ -100,6 +100,8 @@ export interface ApproachDebrief {
   readonly measures: DebriefMeasures;
   readonly stated: DebriefStated;
   readonly summary: string;
+  /** Safety limits that were crossed, a clause each. */
+  readonly safety: readonly string[];
   /** Null with `notGradedBecause`. */
   readonly grade: DebriefGrade | null;
   readonly notGradedBecause: string | null;

@@ -1,18 +1,17 @@
 import type { FlownApproach } from '../approach/flown-approach.ts';
-import { at } from '../approach/flown.ts';
 import { needleExcursions } from '../approach/needle-measures.ts';
-import { finalOf, recordedIn, withoutInstructor, type Case } from '../standard/case.ts';
+import {
+  finalOf,
+  instructorFlewAt,
+  moment,
+  recordedIn,
+  withoutInstructor,
+  type Case,
+} from '../standard/case.ts';
 import { countingGate } from '../standard/counting-gate.ts';
 import { isVectored } from '../standard/counting.ts';
-import { gateDatumFt } from '../standard/gate-datum.ts';
-import type {
-  ApproachJudgement,
-  CriterionJudgement,
-  JudgedExcursion,
-  Verdict,
-} from '../standard/judgement.ts';
-import { scaleWords } from '../standard/words.ts';
-import { whole } from '../units/whole.ts';
+import type { ApproachJudgement, Verdict } from '../standard/judgement.ts';
+import { isGated, lostClause, NEEDLES, sideOf, type NeedleJudgement } from './lost-clause.ts';
 
 /** How an approach ended, as the end of a sentence. */
 const ENDINGS: Readonly<Record<FlownApproach['outcome'], string>> = {
@@ -26,9 +25,6 @@ const ENDINGS: Readonly<Record<FlownApproach['outcome'], string>> = {
   incomplete: 'the log ends before the approach does',
 };
 
-/** Heights are said to the nearest of these. */
-const STEP_FT = 10;
-
 /** One sentence about a pass that is no approach to be graded. */
 export function passSummary({ why, outcome }: FlownApproach): string {
   return `Not an approach to be graded: ${why!}; ${ENDINGS[outcome]}.`;
@@ -41,7 +37,7 @@ export function summaryOf(sitting: Case, judgement: ApproachJudgement): string {
     ...needleClauses(sitting, judgement),
     ...speedClause(judgement),
     ...minimumsClause(judgement),
-    endingClause(sitting.approach, judgement),
+    endingClause(sitting, judgement),
   ].filter((clause) => clause !== null);
   const sentence = clauses.join('; ');
   return `${sentence[0]!.toUpperCase()}${sentence.slice(1)}.`;
@@ -53,11 +49,20 @@ function stabilityClause({ gates }: ApproachJudgement): string | null {
   const at = (asked: Verdict) =>
     passed.filter(({ verdict }) => verdict === asked).map(({ gate }) => words[gate]);
   const [stable, unstable, unclear] = [at('met'), at('not-met'), at('unclear')];
+  const seen = seenWords(gates);
   const open = unclear.length === 0 ? '' : `, unclear at ${unclear.join(' and ')}`;
-  if (stable.length > 0 && unstable.length > 0) return `stable at ${stable[0]!}, not at ${unstable[0]!}`;
-  if (stable.length > 0) return `stable at ${stable.join(' and ')}${open}${lostWords(gates)}`;
+  if (stable.length > 0 && unstable.length > 0)
+    return `stable at ${stable[0]!}${seen}, not at ${unstable[0]!}`;
+  if (stable.length > 0) return `stable at ${stable.join(' and ')}${seen}${open}${lostWords(gates)}`;
   if (unstable.length > 0) return `not stable at ${unstable.join(' or ')}${open}`;
   return unclear.length > 0 ? `whether stable at ${unclear.join(' and ')} is not sure` : null;
+}
+
+/** What of a gate that held the log does not show: large type must not promise what nobody saw. */
+function seenWords(gates: ApproachJudgement['gates']): string {
+  const items = gates.filter(({ verdict }) => verdict === 'met').flatMap((gate) => gate.items);
+  const unseen = items.filter(({ verdict }) => verdict === 'not-assessed').map(({ item }) => `no ${item}`);
+  return unseen.length === 0 ? '' : ` as far as seen (${[...new Set(unseen)].join(', ')})`;
 }
 
 /** What else than a needle, which has its own clause, was lost after the gate that counts. */
@@ -69,10 +74,6 @@ function lostWords(gates: ApproachJudgement['gates']): string {
   );
   return items.length === 0 ? '' : `, then ${items.join(' and ')} outside`;
 }
-
-const NEEDLES = { 'localizer-final': 'localizer', 'glidepath-final': 'glidepath' } as const;
-type NeedleId = keyof typeof NEEDLES;
-type NeedleJudgement = CriterionJudgement & { readonly id: NeedleId };
 
 function needleClauses(sitting: Case, { criteria }: ApproachJudgement): string[] {
   const judged = criteria.filter((criterion): criterion is NeedleJudgement =>
@@ -121,70 +122,6 @@ function lateClause(sitting: Case, { id, limit, counted }: NeedleJudgement): str
   return [`came to final ${sideOf(id, first)} ${NEEDLES[id]}`];
 }
 
-function lostClause(sitting: Case, judged: NeedleJudgement): string {
-  const { id, excursions, counted, outsideRangeS } = judged;
-  const worst = excursions.reduce((a, b) => (Math.abs(b.peak) > Math.abs(a.peak) ? b : a));
-  const more = excursions.length - 1;
-  const again = more === 0 ? '' : more === 1 ? ', and once more' : `, and ${more} times more`;
-  const fromStart = worst.startS <= counted[0]!.startS;
-  const start = fromStart
-    ? startClause(sitting, id, worst, counted[0]!.startS)
-    : lossClause(sitting, id, worst);
-  const doubt = outsideRangeS?.atLeast === 0 ? ' by no more than its error' : '';
-  return `${start}${doubt}, ${backClause(sitting, judged, worst)}${again}`;
-}
-
-function startClause(sitting: Case, id: NeedleId, worst: JudgedExcursion, fromS: number): string {
-  // The instructor had it until then: how it came to final is no answer of the student's.
-  if (sitting.stated.instructorFlew.some(({ endS }) => endS === fromS))
-    return `took over ${sideOf(id, worst)} ${NEEDLES[id]}`;
-  if (id === 'localizer-final' && sitting.approach.joinedInsideFix && !isGated(sitting))
-    return 'joined the localizer inside the fix';
-  const came = isGated(sitting) ? `passed ${countingGate(sitting).words}` : 'came to final';
-  return `${came} ${sideOf(id, worst)} ${NEEDLES[id]}`;
-}
-
-function lossClause(sitting: Case, id: NeedleId, worst: JudgedExcursion): string {
-  const side = id === 'localizer-final' ? `to the ${localizerSide(worst)}` : glidepathSide(worst);
-  return `lost the ${NEEDLES[id]} ${side} at ${heightWords(sitting, worst.startS)}`;
-}
-
-function isGated({ standard }: Case): boolean {
-  return standard.final.countsFrom === 'gate';
-}
-
-/** When it was within the limit again, and no more than that: that the needle was centred nobody has said. */
-function backClause(
-  sitting: Case,
-  { limit, counted }: NeedleJudgement,
-  { endS, prompt, side }: JudgedExcursion,
-): string {
-  if (endS >= counted.at(-1)!.endS) return 'and not back before final ended';
-  const within = scaleWords(Math.abs((side === 'above' ? limit?.upper : limit?.lower)!));
-  return `${prompt ? 'promptly ' : ''}back within ${within} by ${heightWords(sitting, endS)}`;
-}
-
-/** Where the aircraft was, as what stands before the needle's name: "left of the", "high on the". */
-function sideOf(id: NeedleId, excursion: Pick<JudgedExcursion, 'side'>): string {
-  return id === 'localizer-final'
-    ? `${localizerSide(excursion)} of the`
-    : `${glidepathSide(excursion)} on the`;
-}
-
-function localizerSide({ side }: Pick<JudgedExcursion, 'side'>): string {
-  return side === 'above' ? 'right' : 'left';
-}
-
-function glidepathSide({ side }: Pick<JudgedExcursion, 'side'>): string {
-  return side === 'above' ? 'high' : 'low';
-}
-
-/** Height above the standard's datum, as it is said aloud. */
-function heightWords({ flown, standard }: Case, momentS: number): string {
-  const heightFt = at(flown, flown.decidingAltitudeFt, momentS) - gateDatumFt(standard, flown.facility);
-  return `${whole(Math.round(heightFt / STEP_FT) * STEP_FT)} ft`;
-}
-
 function speedClause({ criteria }: ApproachJudgement): string[] {
   const speed = criteria.find(({ id }) => id === 'airspeed-final');
   return speed?.verdict === 'not-met' ? [`airspeed ${speed.why}`] : [];
@@ -195,6 +132,9 @@ function minimumsClause({ criteria }: ApproachJudgement): string[] {
   return minimums?.verdict === 'not-met' ? [minimums.why] : [];
 }
 
-function endingClause({ outcome }: FlownApproach, { soundGoAround }: ApproachJudgement): string {
-  return soundGoAround === null ? ENDINGS[outcome] : `${soundGoAround}: a sound decision`;
+function endingClause(sitting: Case, { soundGoAround }: ApproachJudgement): string {
+  if (soundGoAround !== null) return `${soundGoAround}: a sound decision`;
+  const endedS = moment(sitting, 'touchdown') ?? moment(sitting, 'missed-approach-start');
+  const flew = endedS !== null && instructorFlewAt(sitting, endedS) ? ' (the instructor flew)' : '';
+  return `${ENDINGS[sitting.approach.outcome]}${flew}`;
 }

@@ -5,7 +5,7 @@ import { sided } from './sided.ts';
 import { indentedLines } from './text-rows.ts';
 import { stableWord, VERDICTS } from './verdict-words.ts';
 
-type Judged = Pick<ApproachDebrief, 'segments' | 'stability'>;
+type Judged = Pick<ApproachDebrief, 'segments' | 'stability' | 'stated'>;
 
 /** The criteria that were assessed, one a row. */
 export function criteriaLines(approach: ApproachDebrief): string[] {
@@ -40,12 +40,14 @@ export function whyWords(criterion: DebriefCriterion, approach: Judged): string 
 }
 
 /** From when a criterion of final counts, where that is later than final began. */
-function countedLater({ id, counted }: DebriefCriterion, { segments, stability }: Judged): string {
+function countedLater({ id, counted }: DebriefCriterion, { segments, stability, stated }: Judged): string {
   const fromUtc = counted[0]?.startUtc;
   const finalUtc = segments.find(({ kind }) => kind === 'final')?.startUtc ?? null;
   if (id.endsWith('-before-final') || fromUtc === undefined || finalUtc === null) return '';
   const [from, began] = [dayAndClock(fromUtc).clock, dayAndClock(finalUtc).clock];
   if (fromUtc <= finalUtc || from === began) return '';
+  if (stated.instructorFlew.some(({ endUtc }) => endUtc === fromUtc))
+    return `, counted from ${from}, when the instructor handed it over`;
   const isGate = stability.some(({ utc }) => utc === fromUtc);
   const because = id === 'glidepath-final' && !isGate ? ', when there had been time to get on it' : '';
   return `, counted from ${from}${because}`;

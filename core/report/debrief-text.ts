@@ -6,6 +6,7 @@ import { gradeLines } from './grade-lines.ts';
 import { measureLines } from './measure-lines.ts';
 import { dayAndClock } from './plain-words.ts';
 import { positionSentence } from './position-line.ts';
+import { safetySentences } from './safety-sentences.ts';
 import { segmentLines } from './segment-lines.ts';
 import { statedLines } from './stated-lines.ts';
 import { indentedLines, pageLines } from './text-rows.ts';
@@ -45,11 +46,11 @@ export function sourceSentence(debrief: Debrief): string {
 }
 
 function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: boolean): string[][] {
-  const { summary, criteria, events, segments, measures } = approach;
+  const { summary, criteria, events, segments, stated } = approach;
   const heading = approachHeading(approach, log);
   return [
     ...(several ? [[heading, '-'.repeat(heading.length)]] : []),
-    pageLines(summary),
+    [summary, ...safetySentences(approach)].flatMap(pageLines),
     findingLines(approach),
     approach.issues.flatMap(({ message, tip }) => pageLines(`Check the facility first: ${message} ${tip}`)),
     criteriaLines(approach),
@@ -58,8 +59,8 @@ function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: bo
       `What happened (${zoneOf(log)}; ${altitudeWords(events, log)})`,
       ...events.map((event) => `  ${eventLine(event)}`),
     ],
-    segments.flatMap(segmentLines),
-    measureLines(measures, log),
+    segments.flatMap((segment) => segmentLines(segment, stated.instructorFlew)),
+    measureLines(approach, log),
     gradeLines(approach),
     notAssessedLines(criteria),
     statedLines(approach),

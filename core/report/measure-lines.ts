@@ -1,43 +1,64 @@
-import type { Debrief, DebriefMeasures } from '../debrief/debrief.ts';
+import type { EventKind } from '../approach/flown-approach.ts';
+import type { ApproachDebrief, Debrief, DebriefMeasures } from '../debrief/debrief.ts';
 import { isBySatellite } from '../track/position-error.ts';
 import { whole } from '../units/whole.ts';
 import { descentLines } from './descent-lines.ts';
 import { duration } from './plain-words.ts';
 import { pageLines } from './text-rows.ts';
+import { whoFlew } from './who-flew.ts';
 import { windSentences } from './wind-lines.ts';
 
 /** The band of a height on a roll (design, section 10). */
 const RIGHT_WITHIN_FT = 13;
 
+/** An approach as far as its measures are told of it, and whose they are. */
+type Measured = Pick<ApproachDebrief, 'measures' | 'events' | 'segments' | 'stated'>;
+
 /** What was measured of an approach as a whole, as lines of a page. */
-export function measureLines(measures: DebriefMeasures, log: Debrief['log']): string[] {
-  return measureSentences(measures, log).flatMap(pageLines);
+export function measureLines(approach: Measured, log: Debrief['log']): string[] {
+  return measureSentences(approach, log).flatMap(pageLines);
 }
 
-/** The same, in sentences. */
-export function measureSentences(measures: DebriefMeasures, log: Debrief['log']): string[] {
-  const { correctionsOnFinal, sinkOnFinal, threshold } = measures;
+/** The same, in sentences. What the instructor flew is said to be so. */
+export function measureSentences(approach: Measured, log: Debrief['log']): string[] {
+  const { measures } = approach;
+  const { threshold, touchdownDistanceFt, heightLostInMissedApproachFt: lostFt } = measures;
+  const found = [...finalSentences(approach), ...windSentences(measures)];
+  if (threshold) found.push(`${thresholdWords(threshold, log)}${whoFlewAt(approach, 'threshold')}.`);
+  if (touchdownDistanceFt !== null)
+    found.push(
+      `Touched down about ${whole(toStep(touchdownDistanceFt))} ft past the threshold${whoFlewAt(approach, 'touchdown')}.`,
+    );
+  if (lostFt !== null)
+    found.push(
+      `Lost ${whole(lostFt)} ft after the missed approach was begun${whoFlewAt(approach, 'missed-approach-start', 'lowest-point')}.`,
+    );
+  return [...found, ...needleSentences(measures), ...rolloutSentence(measures, log)];
+}
+
+/** How final was flown: the rate, the path and the track. */
+function finalSentences({ measures, segments, stated: { instructorFlew } }: Measured): string[] {
+  const { correctionsOnFinal, sinkOnFinal, descent } = measures;
+  const final = segments.find(({ kind }) => kind === 'final');
+  const flew = final ? whoFlew(instructorFlew, final.startUtc, final.endUtc) : '';
   const found: string[] = [];
   if (sinkOnFinal)
     found.push(
-      `Sink rate on final ${whole(sinkOnFinal.heldFpm)} ft/min; the path needed ${whole(sinkOnFinal.neededFpm)}.`,
+      `Sink rate on final ${whole(sinkOnFinal.heldFpm)} ft/min; the path needed ${whole(sinkOnFinal.neededFpm)}${flew}.`,
     );
-  if (measures.descent) found.push(...descentLines(measures.descent));
+  if (descent) found.push(...descentLines(descent, instructorFlew, flew));
   if (correctionsOnFinal && correctionsOnFinal.count > 0)
     found.push(
       `${changes(correctionsOnFinal.count)} of track on final of 2° or more, ` +
-        `${whole(correctionsOnFinal.meanDeg!)}° on average and ${whole(correctionsOnFinal.largestDeg!)}° at most.`,
+        `${whole(correctionsOnFinal.meanDeg!)}° on average and ${whole(correctionsOnFinal.largestDeg!)}° at most${flew}.`,
     );
-  found.push(...windSentences(measures));
-  if (threshold) found.push(thresholdSentence(threshold, log));
-  if (measures.touchdownDistanceFt !== null)
-    found.push(`Touched down about ${whole(toStep(measures.touchdownDistanceFt))} ft past the threshold.`);
-  if (measures.heightLostInMissedApproachFt !== null)
-    found.push(
-      `Lost ${whole(measures.heightLostInMissedApproachFt)} ft after the missed approach was begun.`,
-    );
-  found.push(...needleSentences(measures), ...rolloutSentence(measures, log));
   return found;
+}
+
+/** The same from one event to another, or at one. */
+function whoFlewAt({ events, stated }: Measured, from: EventKind, to = from): string {
+  const [fromUtc, toUtc] = [from, to].map((asked) => events.find(({ kind }) => kind === asked)?.utc);
+  return fromUtc === undefined ? '' : whoFlew(stated.instructorFlew, fromUtc, toUtc);
 }
 
 /** A touchdown is found from the flare on: nearer than this nobody can say. Ours. */
@@ -116,11 +137,11 @@ function changes(count: number): string {
 }
 
 /** By which height, since the table of moments may tell the altimeter's. */
-function thresholdSentence(
+function thresholdWords(
   { heightFt, offsetFt }: NonNullable<DebriefMeasures['threshold']>,
   log: Debrief['log'],
 ): string {
   const feet = whole(Math.abs(offsetFt));
   const where = feet === '0' ? 'on' : `${feet} ft ${offsetFt < 0 ? 'left' : 'right'} of`;
-  return `Crossed the threshold ${whole(heightFt)} ft above it by ${heightWords(log)}, ${where} the centreline.`;
+  return `Crossed the threshold ${whole(heightFt)} ft above it by ${heightWords(log)}, ${where} the centreline`;
 }

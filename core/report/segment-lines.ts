@@ -1,7 +1,14 @@
 import type { SegmentKind } from '../approach/flown-approach.ts';
-import type { DebriefNeedle, DebriefSegment, DebriefSpeed, DebriefSpread } from '../debrief/debrief.ts';
+import type {
+  DebriefExcursion,
+  DebriefNeedle,
+  DebriefSegment,
+  DebriefSpeed,
+  DebriefSpread,
+} from '../debrief/debrief.ts';
 import { whole } from '../units/whole.ts';
 import { dayAndClock, duration } from './plain-words.ts';
+import { whoFlew, type InstructorFlew } from './who-flew.ts';
 
 /** What each stretch of an approach is called. */
 export const SEGMENT_WORDS: Readonly<Record<SegmentKind, string>> = {
@@ -12,14 +19,17 @@ export const SEGMENT_WORDS: Readonly<Record<SegmentKind, string>> = {
 };
 
 /** How each value stood over one segment. */
-export function segmentLines(segment: DebriefSegment): string[] {
+export function segmentLines(segment: DebriefSegment, instructorFlew: InstructorFlew): string[] {
   const { kind, durationS, unrecordedS, localizer, glidepath } = segment;
-  const onFinal = kind === 'final';
+  const needle = (name: string, one: DebriefNeedle | null) =>
+    one === null
+      ? []
+      : [...needleLines(name, one, segment, instructorFlew), ...(kind === 'final' ? shownLine(one) : [])];
   const unrecorded = unrecordedS >= 1 ? `, ${duration(unrecordedS)} of it not recorded` : '';
   return [
     `${SEGMENT_WORDS[kind]}: ${duration(durationS)}${unrecorded}`,
-    ...(localizer ? [...needleLines('Localizer', localizer), ...(onFinal ? shownLine(localizer) : [])] : []),
-    ...(glidepath ? [...needleLines('Glidepath', glidepath), ...(onFinal ? shownLine(glidepath) : [])] : []),
+    ...needle('Localizer', localizer),
+    ...needle('Glidepath', glidepath),
     ...airspeedLines(segment.airspeed),
     ...spreadLine('Vertical speed', segment.verticalSpeed, 'ft/min'),
     ...sidesLine('Centreline', segment.centrelineOffsetFt, ['right', 'left', 'on it']),
@@ -27,7 +37,12 @@ export function segmentLines(segment: DebriefSegment): string[] {
   ];
 }
 
-function needleLines(name: string, needle: DebriefNeedle): string[] {
+function needleLines(
+  name: string,
+  needle: DebriefNeedle,
+  segment: DebriefSegment,
+  instructorFlew: InstructorFlew,
+): string[] {
   const { rmsFullScale, maxAbsFullScale, insideShare, reversalsPerMinute, excursions } = needle;
   if (rmsFullScale === null || insideShare === null) return [`  ${name.padEnd(20)} not recorded`];
   const share = (part: number) => `${Math.round(part * 100)} %`;
@@ -35,9 +50,11 @@ function needleLines(name: string, needle: DebriefNeedle): string[] {
     `  ${name.padEnd(20)} RMS ${rmsFullScale.toFixed(2)}, largest ${maxAbsFullScale!.toFixed(2)}; within ¼ ` +
       `${share(insideShare.quarter)}, ½ ${share(insideShare.half)}, ¾ ${share(insideShare.threeQuarters)}; ` +
       (reversalsPerMinute === null ? 'reversals not told' : `${reversalsPerMinute.toFixed(1)} reversals/min`),
-    ...excursions.map(({ startUtc, endUtc, side, peakFullScale, prompt }) => {
+    ...excursions.map((excursion) => {
+      const { startUtc, endUtc, side, peakFullScale } = excursion;
+      const flew = whoFlew(instructorFlew, startUtc, endUtc);
       const [from, to] = [dayAndClock(startUtc).clock, dayAndClock(endUtc).clock];
-      return `    ${from} to ${to}: beyond the limit, ${side} ${Math.abs(peakFullScale).toFixed(2)} at most${judgedWords(prompt)}`;
+      return `    ${from} to ${to}: beyond the limit, ${side} ${Math.abs(peakFullScale).toFixed(2)} at most${judgedWords(excursion, segment, flew)}`;
     }),
   ];
 }
@@ -85,8 +102,13 @@ export function feetToSide(ft: number, [positive, negative, none]: SideWords): s
   return Math.round(ft) === 0 ? none : `${whole(Math.abs(ft))} ft ${ft > 0 ? positive : negative}`;
 }
 
-/** An excursion before its criterion counts, as before the localizer was established, is told and not judged. */
-function judgedWords(prompt: boolean | null): string {
-  if (prompt === null) return ', before it counted';
-  return prompt ? ', promptly corrected' : '';
+/** An excursion that no criterion counted is told and not judged: the instructor's, that of leaving, or an early one. */
+function judgedWords(
+  { prompt, endUtc }: DebriefExcursion,
+  segment: Pick<DebriefSegment, 'kind' | 'endUtc'>,
+  flew: string,
+): string {
+  if (flew !== '') return flew;
+  if (prompt !== null) return prompt ? ', promptly corrected' : '';
+  return segment.kind === 'final' && endUtc === segment.endUtc ? ', in leaving it' : ', before it counted';
 }

@@ -32,10 +32,24 @@ function onTheStop(sitting: Case): string[] {
     standard: { ...standard, final: { ...standard.final, countsFrom: 'fix' } },
   };
   const needles = [
-    ['localizer', deviations.localizerFullScale, localizerOnFinal(onFinal), needleError.localizer],
-    ['glidepath', deviations.glidepathFullScale, glidepathOnFinal(onFinal), needleError.glidepath],
+    {
+      name: 'localizer',
+      sides: ['right of', 'left of'],
+      column: deviations.localizerFullScale,
+      counting: localizerOnFinal(onFinal),
+      halfWidth: needleError.localizer,
+    },
+    {
+      name: 'glidepath',
+      sides: ['high on', 'low on'],
+      column: deviations.glidepathFullScale,
+      counting: glidepathOnFinal(onFinal),
+      halfWidth: needleError.glidepath,
+    },
   ] as const;
-  return needles.flatMap(([name, column, counting, halfWidth]) => {
+  const wentAround = moment(sitting, 'missed-approach-start') !== null;
+  const unanswered = `without going around${wentAround ? ` within ${seconds(ANSWERED_S)}` : ''}`;
+  return needles.flatMap(({ name, sides, column, counting, halfWidth }) => {
     if ('why' in counting) return [];
     const spans = withoutInstructor(sitting, counting.span);
     const parts = recordedIn(sitting, column, spans);
@@ -46,7 +60,7 @@ function onTheStop(sitting: Case): string[] {
     );
     return long
       ? [
-          `the ${name} was at full scale for ${sure(halfWidths)}${seconds(long.outsideS)} on final, and no missed approach was begun`,
+          `full scale ${sides[long.side === 'above' ? 0 : 1]} the ${name} for ${sure(halfWidths)}${seconds(long.outsideS)} on final, ${unanswered}`,
         ]
       : [];
   });

@@ -37,6 +37,8 @@ export interface TimedQuestion {
   /** Half of a limit is never taken below this. */
   readonly halfFloor: number;
   readonly prompt: PromptRule;
+  /** What the instructor flew, so far as it is stated. */
+  readonly instructorFlew?: readonly Span[];
   /** What ended it, where an excursion that runs to the very end is no fault or was answered; null elsewhere. */
   readonly endedBy: 'leaving' | 'going-around' | null;
   /** Why being within is not yet proof; null when the stretch was flown to its end. */
@@ -68,7 +70,7 @@ export function judgeTimed(question: TimedQuestion): CriterionJudgement {
     title,
     limit,
     unit,
-    measured: farthest(parts, limit),
+    measured: farthest(question.endedBy === 'leaving' ? beforeLeaving(question) : parts, limit),
     halfWidth: largest(halfWidths),
     counted,
     assessedS,
@@ -146,7 +148,7 @@ function verdictOf(question: TimedQuestion, readings: Readings): { verdict: Verd
   if (isBeyond(least) && isBeyond(best))
     return { verdict: 'not-met', why: `${beyond}${spreadWords(readings)}` };
   const answered = endedBy === 'going-around' && best.excursions.some((one) => isOpen(one, counted));
-  const how = answered ? 'answered by going around' : 'promptly corrected';
+  const how = answered ? 'answered by going around' : correctedWords(question, best);
   const promptly = isBeyond(best) ? beyond : `${beyond}, ${how}`;
   const told = best.excursions.length === 0 ? `within ${limitWords}` : promptly;
   if (openEnd !== null) return { verdict: 'not-assessed', why: `${told}, but ${openEnd}` };
@@ -157,6 +159,12 @@ function verdictOf(question: TimedQuestion, readings: Readings): { verdict: Verd
   if (hidden > 0)
     return { verdict: 'unclear', why: `${told}${doubt}, but ${seconds(hidden)} of it were not recorded` };
   return isOpenByError ? { verdict: 'unclear', why: `${told}${doubt}` } : { verdict: 'met', why: told };
+}
+
+/** So short that it passes for promptly corrected; where the instructor took over in it, nobody saw that it was. */
+function correctedWords({ instructorFlew = [] }: TimedQuestion, { excursions }: Reading): string {
+  const isTaken = excursions.some(({ endS }) => instructorFlew.some(({ startS }) => startS === endS));
+  return isTaken ? 'until the instructor took over' : 'promptly corrected';
 }
 
 /** What the error leaves open, where that is told in whole seconds. */
@@ -181,6 +189,12 @@ function insideHalfS(parts: readonly Polyline[], limit: Limit, floor: number): n
   return durationS(parts) - timeOutsideS(findExcursions(parts, halved(limit, floor), 0));
 }
 
+/** What was flown before the leaving itself, which is no excursion and so no farthest value either. */
+function beforeLeaving({ parts, limit, near, counted }: TimedQuestion): Polyline[] {
+  const leaving = findExcursions(parts, limit, near).find((one) => isOpen(one, counted));
+  return leaving ? beforeMoment(parts, leaving.startS) : [...parts];
+}
+
 /** The value farthest beyond its limit, or nearest to it. */
 function farthest(parts: readonly Polyline[], { lower, upper }: Limit): number | null {
   let worst: number | null = null;
@@ -193,6 +207,12 @@ function farthest(parts: readonly Polyline[], { lower, upper }: Limit): number |
       worst = v;
     }
   return worst;
+}
+
+function beforeMoment(parts: readonly Polyline[], momentS: number): Polyline[] {
+  return parts.flatMap(({ timeS, value }) =>
+    clip(timeS, value, { startS: -Infinity, endS: momentS }, Infinity),
+  );
 }
 
 function afterMoment(parts: readonly Polyline[], momentS: number): Polyline[] {

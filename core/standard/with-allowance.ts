@@ -3,7 +3,8 @@ import type { CriterionJudgement } from './judgement.ts';
 import { judgeTimed, type TimedQuestion } from './timed-criterion.ts';
 
 /** The plain judgement, and beside it what it would be with the room that the user allowed. */
-export function withAllowance({ stated }: Pick<Case, 'stated'>, question: TimedQuestion): CriterionJudgement {
+export function withAllowance({ stated }: Pick<Case, 'stated'>, asked: TimedQuestion): CriterionJudgement {
+  const question = { ...asked, instructorFlew: stated.instructorFlew };
   const plain = judgeTimed(question);
   const allowance = stated.allowances.find(({ criterion }) => criterion === question.id);
   if (!allowance) return plain;

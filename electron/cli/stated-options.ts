@@ -38,7 +38,7 @@ export const STATED_OPTIONS: Readonly<Record<string, Option>> = {
   flown: { value: 'hand-flown or coupled', oneOf: ['hand-flown', 'coupled'] },
   turbulence: { value: 'how it was, in a word or two' },
   'instructor-flew': {
-    value: 'a span as 2026-05-01T09:10:00Z/2026-05-01T09:10:30Z',
+    value: 'from and to, each with its date, in UTC, as 2026-05-01T09:10:00Z/2026-05-01T09:10:30Z',
     repeatable: true,
   },
   allow: { value: 'more room on a criterion, as "airspeed-final=5: gusts"', repeatable: true },
@@ -111,7 +111,7 @@ function spanOf(text: string): Outcome<Span> {
   const [startS, endS] = text.split('/').map((moment) => Date.parse(moment) / 1000);
   if (startS !== undefined && endS !== undefined && startS < endS) return usable({ startS, endS });
   return refused('arguments', `--instructor-flew "${text}" is no span of time.`, {
-    tip: 'Write it as 2026-05-01T09:10:00Z/2026-05-01T09:10:30Z.',
+    tip: 'Write from and to with their date, in UTC, as 2026-05-01T09:10:00Z/2026-05-01T09:10:30Z.',
   });
 }
 

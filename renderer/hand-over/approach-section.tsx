@@ -8,6 +8,7 @@ import { frameOf, wholeView } from '../sheet/frame.ts';
 import { SheetFigure } from '../sheet/sheet-figure.tsx';
 import { CriteriaTable } from '../tables/criteria-table.tsx';
 import { EventTable } from '../tables/event-table.tsx';
+import { SafetyNotice } from '../tables/safety-notice.tsx';
 import { StabilityTable } from '../tables/stability-table.tsx';
 import { BeyondTable } from './beyond-table.tsx';
 import { FindingsSection } from './findings-section.tsx';
@@ -29,11 +30,12 @@ interface Props {
 /** One approach: the sentence and its sheet on one page of paper, and behind them what they stand on. */
 export function ApproachSection({ approach, sheet, sinceLast, log, id, dots }: Props) {
   const stated = statedSentence(approach);
-  const sentences = measureSentences(approach.measures, log);
+  const sentences = measureSentences(approach, log);
   return (
     <section id={id} className="approach">
       <p className="which">{approachHeading(approach, log)}</p>
       <h2>{approach.summary}</h2>
+      <SafetyNotice approach={approach} />
       {approach.outcome === 'missed-approach' ? <p className="aside">{PLACE_CAUTIONS.goingAround}</p> : null}
       {approach.issues.map(({ message, tip }) => (
         <p key={message} className="notice">

@@ -9,6 +9,7 @@ import type { Debriefed, OwnEstimate } from '../state/app-state.ts';
 import type { Session } from '../state/session.ts';
 import { CriteriaTable } from '../tables/criteria-table.tsx';
 import { EventTable } from '../tables/event-table.tsx';
+import { SafetyNotice } from '../tables/safety-notice.tsx';
 import { StabilityTable } from '../tables/stability-table.tsx';
 import { WideTable } from '../tables/wide-table.tsx';
 import { Findings } from './findings/findings.tsx';
@@ -91,6 +92,7 @@ function Approach(props: ApproachProps) {
   return (
     <>
       <h1 className="summary">{approach.summary}</h1>
+      <SafetyNotice approach={approach} />
       {approach.issues.map(({ message, tip }) => (
         <p key={message} className="notice">
           <strong>Check the facility first.</strong> {message} {tip}

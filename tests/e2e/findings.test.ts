@@ -32,6 +32,10 @@ async function write(button: string, label: string, words: string): Promise<void
 describe('what an instructor would say', () => {
   it('stands with its moment and an exercise, and leads to the moment on the sheet', async () => {
     await open();
+    // The gravest thing right below the sentence, not in the folded working alone.
+    expect(await page.locator('h1.summary + p.notice').textContent()).toMatch(
+      /^A safety limit was crossed: /,
+    );
     expect(await first().textContent()).toMatch(/Practise: /);
     const leads = first().getByRole('button', { name: /^\d\d:\d\d:\d\d on the sheet$/ });
     const clock = (await leads.textContent())!.slice(0, 8);

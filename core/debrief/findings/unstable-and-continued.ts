@@ -39,12 +39,25 @@ export const UNSTABLE_AND_CONTINUED: FindingRule = {
     const gate = judgement.gates.find((found) => found.gate === 'gate-500')!;
     const failed = gate.items.filter(({ item, verdict }) => verdict === 'not-met' && item !== 'bank');
     if (failed.length === 0 || !surelyContinued(sitting, gate)) return null;
-    const evidence = Object.fromEntries(failed.map(({ item, measured }) => [KEYS[item], measured!]));
+    const evidence: Record<string, number> = Object.fromEntries(
+      failed.map(({ item, measured }) => [KEYS[item], measured!]),
+    );
+    const counting = judgement.gates.find(({ counts }) => counts)!;
+    // The words of the gate that counts come first where that one failed already.
+    if (counting !== gate && counting.verdict === 'not-met') evidence['failedAtFt'] = counting.heightFt;
     return { startS: gate.timeS!, endS: Math.min(gate.timeS! + AFTER_S, sitting.approach.endS), evidence };
   },
-  text: (evidence) =>
-    `You passed 500 ft ${listed(itemWords(evidence))}, and continued below 300 ft. Not stable at 500 ft means going around ` +
-    'there and then.',
+  text: (evidence) => {
+    const passed = `passed 500 ft ${listed(itemWords(evidence))}, and continued below 300 ft.`;
+    const { failedAtFt } = evidence;
+    if (failedAtFt === undefined)
+      return `You ${passed} Not stable at 500 ft means going around there and then.`;
+    const first = whole(failedAtFt);
+    return (
+      `Not stable at ${first} ft, which counts here, nor at 500 ft: you ${passed} ` +
+      `Not stable at ${first} ft means going around there and then.`
+    );
+  },
   practise:
     'Call "stable" or "going around" aloud at 500 ft on every approach. Fly three on which your instructor upsets one thing ' +
     'just before.',

@@ -17,7 +17,34 @@ const END = 'the log ends before the approach does.';
 
 describe('the first sentence of a debrief', () => {
   it('names both gates, and both needles when nothing was lost', () => {
-    expect(sentence()).toBe(`Stable at 1,000 ft and 500 ft; both needles within ¾ scale on final; ${END}`);
+    expect(sentence()).toBe(
+      `Stable at 1,000 ft and 500 ft as far as seen (no airspeed, no bank); both needles within ¾ scale on final; ${END}`,
+    );
+  });
+
+  it('names of the gates that held what was not seen, and only that', () => {
+    const seen = (columns: object, stated: Partial<Stated>) =>
+      debriefOf(
+        {},
+        {
+          columns: (_, { length }) =>
+            Object.fromEntries(
+              Object.entries(columns).map(([name, value]) => [
+                name,
+                Array<number>(length).fill(value as number),
+              ]),
+            ),
+        },
+        stated,
+      ).approaches[0]!.summary;
+    const both = { airspeedIndicatedKt: 90, bankDeg: 0 };
+    expect(seen(both, { targetAirspeedKt: 90 })).toMatch(/^Stable at 1,000 ft and 500 ft; /);
+    expect(seen(both, {})).toMatch(/^Stable at 1,000 ft and 500 ft as far as seen \(no airspeed\); /);
+    expect(seen({ airspeedIndicatedKt: 90 }, { targetAirspeedKt: 90 })).toMatch(
+      / as far as seen \(no bank\); /,
+    );
+    // One that failed has failed whatever else was not seen.
+    expect(sentence({ localizerFullScale: bump(170, 400, 0.9) })).not.toContain('as far as seen');
   });
 
   it('says which side was lost, at what height, and by when it was back', () => {
@@ -89,7 +116,9 @@ describe('the first sentence of a debrief', () => {
     expect(byPhone(0.85).approaches[0]!.summary).toMatch(
       /lost the glidepath high at [\d,]+ ft by no more than its error, and not back/,
     );
-    expect(byPhone(0.5, 230).approaches[0]!.summary).toContain('Stable at 1,000 ft, unclear at 500 ft');
+    expect(byPhone(0.5, 230).approaches[0]!.summary).toContain(
+      'Stable at 1,000 ft as far as seen (no airspeed, no bank), unclear at 500 ft',
+    );
     const text = debriefText(byPhone(0.85)).replaceAll(/\s+/g, ' ');
     expect(text).toContain('after it glidepath perhaps outside for 3 s or more, given its error');
     expect(text).not.toContain('after it glidepath outside');
@@ -97,7 +126,7 @@ describe('the first sentence of a debrief', () => {
 
   it('tells of a gate that was failed, and of what else than a needle was lost after one that held', () => {
     expect(sentence({ localizerFullScale: bump(215, 400, 0.9) })).toMatch(
-      /^Stable at 1,000 ft, not at 500 ft; /,
+      /^Stable at 1,000 ft as far as seen \(no airspeed, no bank\), not at 500 ft; /,
     );
     expect(sentence({ localizerFullScale: bump(170, 400, 0.9) })).toMatch(
       /^Not stable at 1,000 ft or 500 ft; /,
@@ -113,6 +142,25 @@ describe('the first sentence of a debrief', () => {
     expect(sentence(joined, { vectoredInsideFix: true })).toContain(
       'vectored onto the localizer inside the fix, then both needles within ¾ scale; ',
     );
+  });
+});
+
+describe('a safety limit that was crossed', () => {
+  it('stands right below the first sentence, and in the debrief as data', () => {
+    const crossed = debriefOf({ localizerFullScale: bump(180, 190, 1.1) });
+    expect(crossed.approaches[0]!.safety).toEqual([
+      expect.stringMatching(/^full scale right of the localizer for \d+ s on final, without going around$/),
+    ]);
+    const [head] = debriefText(crossed).split('\n\n');
+    expect(head!.replaceAll('\n', ' ')).toMatch(
+      /\. A safety limit was crossed: full scale right of the localizer for \d+ s on final, without going around\.$/,
+    );
+  });
+
+  it('there was none of is not spoken of', () => {
+    const none = debriefOf({ glidepathFullScale: bump(180, 190, 0.9) });
+    expect(none.approaches[0]!.safety).toEqual([]);
+    expect(debriefText(none)).not.toContain('safety limit');
   });
 });
 
@@ -151,17 +199,54 @@ describe('a debrief of what was stated', () => {
     expect(sentence(lost, all)).not.toContain('lost the localizer');
   });
 
-  it('tells how the student took over, and not how the instructor came to final', () => {
-    const beganS = Date.parse(debriefOf().log.startUtc) / 1000;
-    const flew = (fromS: number, toS: number): Partial<Stated> => {
-      return { instructorFlew: [{ startS: beganS + fromS, endS: beganS + toS }] };
-    };
-    const high = { glidepathFullScale: bump(0, 180, 0.9) };
+  const beganS = Date.parse(debriefOf().log.startUtc) / 1000;
+  const flew = (fromS: number, toS: number): Partial<Stated> => {
+    return { instructorFlew: [{ startS: beganS + fromS, endS: beganS + toS }] };
+  };
+  const high = { glidepathFullScale: bump(0, 180, 0.9) };
+
+  it('tells how the student was handed the aircraft, and not how the instructor came to final', () => {
     expect(sentence(high)).toContain('came to final high on the glidepath, back within ¾ scale by ');
     expect(sentence(high, flew(100, 160))).toContain(
-      'took over high on the glidepath, back within ¾ scale by ',
+      'was handed the aircraft high on the glidepath, back within ¾ scale by ',
     );
     expect(sentence(high, flew(100, 190))).toContain('both needles within ¾ scale on final; ');
+    const text = debriefText(debriefOf(high, {}, flew(100, 160))).replaceAll(/\s+/g, ' ');
+    expect(text).toMatch(/counted from \d\d:\d\d:\d\d, when the instructor handed it over/);
+    expect(text).not.toContain('when there had been time to get on it');
+  });
+
+  it('takes the instructor taking over for no recovery, and what was handed over unmended for no second loss', () => {
+    const parted = sentence(high, flew(160, 170));
+    expect(parted).toMatch(
+      /came to final high on the glidepath, still high when the instructor handed it over, back within ¾ scale by [\d,]+ ft; /,
+    );
+    expect(parted).not.toContain('once more');
+    // 400 s: to the end.
+    const taken = sentence(high, flew(160, 400));
+    expect(taken).toMatch(
+      /Came to final high on the glidepath, until the instructor took over at [\d,]+ ft; /,
+    );
+    expect(taken).not.toContain('back within');
+    const short = debriefOf({ glidepathFullScale: bump(156, 180, 0.8) }, {}, flew(160, 190));
+    expect(short.approaches[0]!.criteria.find(({ id }) => id === 'glidepath-final')!.why).toMatch(
+      /^beyond ¾ scale for \d s, until the instructor took over$/,
+    );
+  });
+
+  it('counts once more what was lost apart from the instructor', () => {
+    const both = ({ timeS }: { timeS: number }) =>
+      timeS <= 180 ? 0.9 : timeS > 220 && timeS < 240 ? 0.8 : 0;
+    expect(sentence({ glidepathFullScale: both }, flew(160, 170))).toMatch(
+      /still high when the instructor handed it over, back within ¾ scale by [\d,]+ ft, and once more; /,
+    );
+  });
+
+  it('takes the edge of a gap for no recovery', () => {
+    const keep = (tenth: number) => tenth % 10 === 0 && (tenth < 1700 || tenth > 2000);
+    expect(debriefOf({ glidepathFullScale: bump(150, 190, 0.9) }, { keep }).approaches[0]!.summary).toMatch(
+      /lost the glidepath high at [\d,]+ ft, and not back when the log breaks off at [\d,]+ ft/,
+    );
   });
 });
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { DebriefDescent } from '../../../core/debrief/debrief.ts';
+import type { InstructorFlew } from '../../../core/report/who-flew.ts';
 import { descentLines } from '../../../core/report/descent-lines.ts';
 
 type Stretch = DebriefDescent['stretches'][number];
@@ -16,8 +17,8 @@ function stretch(minute: number, fromFt: number, toFt: number): Stretch {
   };
 }
 
-const lines = (stretches: readonly Stretch[], steepS = 0) =>
-  descentLines({ stretches, steepS } as unknown as DebriefDescent);
+const lines = (stretches: readonly Stretch[], steepS = 0, instructorFlew: InstructorFlew = []) =>
+  descentLines({ stretches, steepS } as unknown as DebriefDescent, instructorFlew, '');
 
 describe('the descent in words', () => {
   it('says how far the aircraft came back to the path, left it, crossed it and went on', () => {

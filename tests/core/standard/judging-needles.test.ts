@@ -199,7 +199,7 @@ describe('the glidepath on final', () => {
     const found = judged({ glidepathFullScale: () => 1.2 });
     expect(startOf(found)).toBeCloseTo(FIX_S + 20, 1);
     expect(found.criterion('glidepath-final').verdict).toBe('not-met');
-    expect(found.safety[0]).toContain('the glidepath was at full scale for');
+    expect(found.safety[0]).toContain('full scale high on the glidepath for');
   });
 
   it('is judged no more beyond decision altitude', () => {

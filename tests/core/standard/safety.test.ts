@@ -16,7 +16,13 @@ describe('full scale on final', () => {
 
   it('is told by needle and seconds', () => {
     const [found] = judged({ glidepathFullScale: swing(180.05, 6, 1.05, 1), ...TENTHS }).safety;
-    expect(found).toBe('the glidepath was at full scale for 6 s on final, and no missed approach was begun');
+    expect(found).toBe('full scale high on the glidepath for 6 s on final, without going around');
+    const told = (fullScale: number) =>
+      judged({ localizerFullScale: swing(180.05, 6, fullScale, 1), ...TENTHS }).safety[0]!.slice(0, 36);
+    expect([told(1.05), told(-1.05)]).toEqual([
+      'full scale right of the localizer fo',
+      'full scale left of the localizer for',
+    ]);
   });
 
   it('is unsafe above the gate of a standard, and under one that knows no needles', () => {
@@ -53,7 +59,11 @@ describe('full scale on final', () => {
     expect(soon.safety).toEqual([]);
     expect(soon.soundGoAround).toMatch(/^went around [6-9] s after the localizer went outside$/);
     const late = judged({ localizerFullScale: swing(174.05, 4, 1.05, 1), heightFt });
-    expect(late.safety).toHaveLength(1);
+    expect(late.safety).toEqual([
+      expect.stringMatching(
+        /^full scale right of the localizer for 4 s on final, without going around within 10 s$/,
+      ),
+    ]);
     expect(late.soundGoAround).toBeNull();
   });
 });

@@ -58,6 +58,14 @@ describe('a tolerance told in time', () => {
     expect(judgeTimed(question([70, 61, 80], { limit: band(60, null) })).measured).toBe(61);
   });
 
+  it('takes what was left on purpose for no farthest value, and an excursion before it for one', () => {
+    const left = (values: number[]) => judgeTimed(question(values, { endedBy: 'leaving' }));
+    expect(left([0, -0.5, 0, 3]).measured).toBeCloseTo(1, 12);
+    expect(left([0, -0.5, 0, 3]).excursions).toEqual([]);
+    expect(left([0, -2, 0, 3]).measured).toBe(-2);
+    expect(left([0, 0.5, 0, 0]).measured).toBe(0.5);
+  });
+
   it('tells the share within half of it on the lines between fixes', () => {
     // 0 to 1: half of the time within 0.5.
     expect(judgeTimed(question([0, 1])).insideHalfShare).toBeCloseTo(0.5, 12);

@@ -152,10 +152,10 @@ describe('safety limits', () => {
 
   it('are crossed only where the error leaves no doubt', () => {
     expect(onTheStop(1.1, 0)).toEqual([
-      expect.stringMatching(/^the localizer was at full scale for \d+ s on final, and no missed approach/),
+      expect.stringMatching(/^full scale right of the localizer for \d+ s on final, without going around$/),
     ]);
     expect(onTheStop(1.1, 0.05)).toEqual([
-      expect.stringMatching(/^the localizer was at full scale for at least \d+ s/),
+      expect.stringMatching(/^full scale right of the localizer for at least \d+ s/),
     ]);
     expect(onTheStop(1.1, 0.15)).toEqual([]);
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { NOTHING_STATED } from '../../../core/standard/stated.ts';
-import { statedOf } from '../../../electron/cli/stated-options.ts';
+import { STATED_OPTIONS, statedOf } from '../../../electron/cli/stated-options.ts';
 
 const of = (options: Record<string, string[]>) => statedOf({ files: [], options });
 const stated = (options: Record<string, string[]>) => {
@@ -88,5 +88,10 @@ describe('what is stated on the command line', () => {
     const outcome = of({ [option]: [text] });
     expect(outcome.ok).toBe(false);
     if (!outcome.ok) expect(outcome.refusal.message).toContain(says);
+  });
+  it('says of a span without its date how one is written', () => {
+    const outcome = of({ 'instructor-flew': ['14:30:30/14:30:40'] });
+    expect(outcome.ok ? null : outcome.refusal.tip).toContain('with their date, in UTC, as 2026-05-01T');
+    expect(STATED_OPTIONS['instructor-flew']!.value).toContain('each with its date, in UTC');
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { CORRECTIONS_TOO_LARGE } from '../../../../core/debrief/findings/corrections.ts';
 import { debriefText } from '../../../../core/report/debrief-text.ts';
 import type { Stated } from '../../../../core/standard/stated.ts';
 import { secondsOf } from '../../../../core/units/utc.ts';
@@ -21,7 +22,11 @@ const through: Drawing['localizerFullScale'] = ({ timeS }) => {
   if (timeS < 60) return -1.6 + (2.4 * timeS) / 60;
   return Math.max(0, 0.8 - (0.8 * (timeS - 60)) / 40);
 };
-const highAt500: Drawing['glidepathFullScale'] = ({ timeS }) => (timeS > 220 && timeS < 275 ? 0.9 : 0);
+const bumpFrom =
+  (fromS: number): NonNullable<Drawing['glidepathFullScale']> =>
+  ({ timeS }) =>
+    timeS > fromS && timeS < 275 ? 0.9 : 0;
+const highAt500 = bumpFrom(220);
 
 describe('the findings of a flight that is drawn', () => {
   it('are none where both needles stay in the middle', () => expect(faultsOf({})).toEqual([]));
@@ -45,6 +50,24 @@ describe('the findings of a flight that is drawn', () => {
     const faults = faultsOf({ localizerFullScale: through, glidepathFullScale: highAt500 });
     expect(faults[0]).toBe('unstable-and-continued');
     expect(faults).toContain('late-on-localizer');
+  });
+
+  it('name the gate that counts before 500 ft, where that one failed as well', () => {
+    const told = (conditions: Stated['conditions'], fromS: number) =>
+      findingsOf({ glidepathFullScale: bumpFrom(fromS) }, { conditions }).find(
+        ({ id }) => id === 'unstable-and-continued',
+      )!.text;
+    const both =
+      /^Not stable at 1,000 ft, which counts here, nor at 500 ft: you passed 500 ft .* Not stable at 1,000 ft means going around/;
+    expect(told('simulated', 190)).toMatch(both);
+    for (const text of [told('simulated', 220), told('vmc', 190), told('not-stated', 190)])
+      expect(text).toMatch(/^You passed 500 ft .* Not stable at 500 ft means going around there and then\.$/);
+  });
+
+  it('tell a cut with its unit', () => {
+    const text = CORRECTIONS_TOO_LARGE.text({ cutDeg: -14, lastsS: 7, heightFt: 800, allowedDeg: 5 });
+    expect(text).toContain('by up to 14 degrees');
+    expect(text).toContain('There, 5 degrees is the most that you can take out again in time.');
   });
 
   it('are none of what the instructor flew', () => {
