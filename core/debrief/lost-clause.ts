@@ -105,6 +105,12 @@ function sideWord(id: NeedleId, { side }: Pick<JudgedExcursion, 'side'>): string
 
 /** Height above the standard's datum, as it is said aloud. */
 function heightWords({ flown, standard }: Case, momentS: number): string {
-  const heightFt = at(flown, flown.decidingAltitudeFt, momentS) - gateDatumFt(standard, flown.facility);
-  return `${whole(Math.round(heightFt / STEP_FT) * STEP_FT)} ft`;
+  const datumFt = gateDatumFt(standard, flown.facility);
+  const heights = [flown.decidingAltitudeFt, flown.track.altitudeFt].map((column) =>
+    at(flown, column, momentS),
+  );
+  const altitudeFt = heights.find((ft) => !Number.isNaN(ft));
+  if (altitudeFt !== undefined) return `${whole(Math.round((altitudeFt - datumFt) / STEP_FT) * STEP_FT)} ft`;
+  // An altimeter that was not recorded just there, and no other height: where it was is known all the same.
+  return `${at(flown, flown.deviations.distanceToThresholdNm, momentS).toFixed(1)} NM`;
 }

@@ -53,11 +53,14 @@ describe('halfdot records', () => {
     expect(drafted.issues.map(({ code }) => code)).toEqual(['facility-offset']);
   });
 
-  it('writes a facility by which a flight is debriefed, without the origins', async () => {
+  it('writes a facility by which a flight is debriefed, each value with its origin', async () => {
     const out = join(folder, 'petrelholm.json');
     const { status } = await records('--airport', 'XPEH', '--runway', '07', '--out', out);
     expect(status).toBe(0);
-    expect(readFileSync(out, 'utf8')).not.toContain('official');
+    const { origin } = JSON.parse(readFileSync(out, 'utf8')) as {
+      origin: { sources: Record<string, string> };
+    };
+    expect(origin.sources['glidepath.angleDeg']).toContain('official record');
     const checked = await runCommand('facility', out);
     expect(checked.status).toBe(0);
     const debrief = await runCommand('debrief', LOG, '--facility', out);
