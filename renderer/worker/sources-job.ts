@@ -8,7 +8,7 @@ import { draftFromRunway } from '../../core/records/draft-from-runway.ts';
 import { draftOfFile, draftFile, type DraftedLanding } from '../../core/records/draft-file.ts';
 import type { Drafted } from '../../core/records/drafted.ts';
 import { findIls, ilsIn, type ListedIls } from '../../core/records/ils-listing.ts';
-import { leafName } from '../../core/records/leaf-words.ts';
+import { leafName } from '../../core/facility/leaf-words.ts';
 import { leavesOf } from '../../core/records/leaves.ts';
 import { merged } from '../../core/records/merged.ts';
 import { RECORDS_FORMAT, type RecordsIndex } from '../../core/records/records-index.ts';

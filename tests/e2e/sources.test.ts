@@ -116,6 +116,13 @@ describe('a facility that nobody types', () => {
     await page.getByLabel('Name', { exact: true }).fill('Elsewhere 07');
     await page.getByLabel('Runway designator').fill('07');
     await page.getByText('A draft from a landing.').waitFor();
+    await press('Keep the change');
+    await press('Brief');
+    await page.getByLabel('Facility', { exact: true }).selectOption({ label: 'Elsewhere 07' });
+    await page.getByText('Elsewhere 07 is a draft from a landing, and nobody has confirmed').waitFor();
+    expect(await page.locator('.briefing').count()).toBe(0);
+    await press('Facilities');
+    await page.getByText('A draft from a landing.').waitFor();
     const confirm = page.getByRole('button', { name: /^Confirm: / });
     const open = await confirm.count();
     expect(open).toBeGreaterThan(5);
@@ -125,7 +132,7 @@ describe('a facility that nobody types', () => {
     }
     await press('Keep the change');
     await complete();
-    expect(await page.getByText('A draft from a landing.').count()).toBe(0);
+    await expect.poll(() => page.getByText('A draft from a landing.').count()).toBe(0);
     await page.getByRole('button', { name: 'elsewhere.csv', exact: true }).click();
     await page.getByLabel('Facility', { exact: true }).selectOption({ label: 'Elsewhere 07 (not flown to)' });
     await page.getByText('Elsewhere 07 was drafted from a landing in this log').waitFor();
