@@ -7,7 +7,7 @@ import { leafName } from './leaf-words.ts';
 const NAMED = 6;
 
 /** Whether it was drafted from a landing and holds values that nobody has confirmed: guesses, by which nobody flies. */
-export function isUnconfirmed({ origin }: Facility): boolean {
+function isUnconfirmed({ origin }: Facility): boolean {
   return (origin?.landing?.unconfirmed ?? []).length > 0;
 }
 
@@ -34,6 +34,12 @@ export function confirmedOf<T extends { readonly facility: Facility }>(defined: 
 /** Whether a facility was drafted from a landing in this log: to judge the log by it would hold it to itself. */
 export function isDraftedFrom({ origin }: Facility, { sha256 }: { readonly sha256: string }): boolean {
   return origin?.landing?.logSha256 === sha256;
+}
+
+/** The same in their order, drafts that nobody has confirmed last: any other facility is of a better source. */
+export function draftsLast<T extends { readonly facility: Facility }>(some: readonly T[]): T[] {
+  const rank = ({ facility }: T) => Number(isUnconfirmed(facility));
+  return some.toSorted((a, b) => rank(a) - rank(b));
 }
 
 /** What is open, each by its name and once: latitude and longitude are one position. */
