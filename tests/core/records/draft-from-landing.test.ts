@@ -57,6 +57,10 @@ describe('a draft from a landing', () => {
     for (const origin of Object.values(origins)) expect(origin).toContain('from a landing: to be confirmed');
     expect(origins['glidepath.angleDeg']).toContain('assumed');
     expect(origins['runway.threshold.latDeg']).toContain('assumed 1,000 ft before the touchdown');
+    // 1,000 ft × tan 3° = 52.4 ft, by hand.
+    expect(draft.issues.map(({ message }) => message)).toContain(
+      'The threshold lies before the touchdown, nobody knows how far: 1,000 ft were assumed, and 1,000 ft along the runway are 52 ft in the height of the path.',
+    );
     expect(facility.runway).not.toHaveProperty('designator');
   });
 
