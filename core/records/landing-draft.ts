@@ -7,7 +7,7 @@ import { issue, type Issue } from '../issue/issue.ts';
 import type { AltitudeSource } from '../track/track.ts';
 import { METRES_PER_FOOT, RADIANS_PER_DEGREE } from '../units/units.ts';
 import { whole } from '../units/whole.ts';
-import type { Drafted } from './drafted.ts';
+import type { Drafted, DraftedLanding } from './drafted.ts';
 import { AIMING_FT, FLOAT_FT, type LandedRunway } from './landed-runway.ts';
 import { draftedFrom, type Leaf } from './leaves.ts';
 
@@ -20,8 +20,8 @@ export interface DraftedLog {
 /** A draft that a landing left behind. It never grades the log that it comes from. */
 export interface LandingDraft extends Drafted {
   readonly log: DraftedLog;
-  /** The paths of all its values: until each of them is confirmed, the facility is a draft. */
-  readonly toConfirm: readonly string[];
+  /** With the paths of all its values: until each of them is confirmed, the facility is a draft. */
+  readonly landing: DraftedLanding;
   /** Seconds since 1970. */
   readonly touchdownS: number;
   readonly touchdown: Position;
@@ -64,7 +64,7 @@ export function landingDraft(runway: LandedRunway, facts: LandingFacts): Landing
   return {
     ...drafted,
     log: facts.log,
-    toConfirm: leaves.map(({ path }) => path),
+    landing: { logSha256: facts.log.sha256, unconfirmed: leaves.map(({ path }) => path) },
     touchdownS,
     touchdown,
     rollFt,

@@ -36,8 +36,8 @@ beforeAll(async () => {
   const { track } = await recordedBy(landingOf(DRAFTED), 'augmented');
   const drafts = draftsFromLanding(LOG, track, { onDate: null });
   if (!drafts.ok) throw new Error(drafts.refusal.message);
-  toConfirm = drafts.value[0]!.toConfirm;
-  text = draftFile(drafts.value[0]!, null);
+  toConfirm = drafts.value[0]!.landing.unconfirmed;
+  text = draftFile(drafts.value[0]!);
   other = await recordedBy(landingOf(OTHER), 'augmented');
 });
 
