@@ -110,6 +110,9 @@ describe('a facility that nobody types', () => {
     writeFileSync(elsewhere, far(readFileSync('samples/first-approach.csv', 'utf8')));
     await openLog(elsewhere);
     await page.getByRole('heading', { name: 'Which facility?' }).waitFor();
+    const way = (await page.locator('section.empty > button').boundingBox())!;
+    const below = (await page.getByText('Where it landed, a draft').boundingBox())!;
+    expect(below.y - (way.y + way.height)).toBeGreaterThanOrEqual(10);
     await press('Draft one from its landing');
     await page.getByText('1,000 ft were assumed').waitFor();
     await press('Take it over');
