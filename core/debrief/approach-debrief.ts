@@ -64,7 +64,7 @@ export function approachDebrief(sitting: Case, { variationDeg, draft, index }: G
     criteria: judgement.criteria.map((criterion) =>
       criterionDebrief(criterion, graded.points.find(({ id }) => id === criterion.id) ?? null),
     ),
-    summary: summaryOf(sitting, judgement),
+    summary: isDraft ? byDraft(summaryOf(sitting, judgement)) : summaryOf(sitting, judgement),
     ...gradeDebrief(graded),
     findings: withRemarks(
       findFindings(askedOf(sitting, judgement, measures), issues),
@@ -72,6 +72,11 @@ export function approachDebrief(sitting: Case, { variationDeg, draft, index }: G
       stated.remarks,
     ),
   };
+}
+
+/** The sentence stands alone in lists: there, too, it is to say what it goes by. */
+function byDraft(summary: string): string {
+  return `By an unconfirmed draft of the facility: ${summary[0]!.toLowerCase()}${summary.slice(1)}`;
 }
 
 function gradeDebrief(graded: Grade | NotGraded): Pick<ApproachDebrief, 'grade' | 'notGradedBecause'> {

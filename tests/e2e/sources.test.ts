@@ -124,6 +124,13 @@ describe('a facility that nobody types', () => {
     await page.getByLabel('Facility', { exact: true }).selectOption({ label: 'Elsewhere 07' });
     await page.getByText('Elsewhere 07 is a draft from a landing, and nobody has confirmed').waitFor();
     expect(await page.locator('.briefing').count()).toBe(0);
+    const other = join(app.userFolder, 'another.csv');
+    writeFileSync(other, far(readFileSync('samples/went-around.csv', 'utf8')));
+    await openLog(other);
+    await page
+      .getByText('Check the facility first. This facility is a draft from a landing: 6 values')
+      .waitFor();
+    await page.getByText('Not graded: the facility is a draft from a landing').first().waitFor();
     await press('Facilities');
     await page.getByText('A draft from a landing.').waitFor();
     const confirm = page.getByRole('button', { name: /^Confirm: / });
@@ -139,10 +146,9 @@ describe('a facility that nobody types', () => {
     await page.getByRole('button', { name: 'elsewhere.csv', exact: true }).click();
     await page.getByLabel('Facility', { exact: true }).selectOption({ label: 'Elsewhere 07 (not flown to)' });
     await page.getByText('Elsewhere 07 was drafted from a landing in this log').waitFor();
-    const other = join(app.userFolder, 'another.csv');
-    writeFileSync(other, far(readFileSync('samples/went-around.csv', 'utf8')));
-    await openLog(other);
+    await page.getByRole('button', { name: 'another.csv', exact: true }).click();
     await page.locator('h1.summary').waitFor();
+    expect(await page.getByText('Check the facility first.').count()).toBe(0);
     expect(await page.locator('pre.page').first().textContent()).toContain('Elsewhere 07');
   }, 120_000);
 });
