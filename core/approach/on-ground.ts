@@ -1,5 +1,6 @@
 import { median } from '../numeric/median.ts';
 import { FEET_PER_NM } from '../units/units.ts';
+import { firstBraking } from '../track/braking.ts';
 import { FIT_HALF_WINDOW_S } from '../track/vertical-speed.ts';
 import { after } from './established.ts';
 import { at, type Flown } from './flown.ts';
@@ -16,9 +17,6 @@ const LEVEL_BELOW_FT = 60;
 /** Heights of a roll that spread less than this tell the touchdown to a second or two. */
 const FLAT_FT = 6;
 const NEAR_MEDIAN_FT = 3;
-/** Slowing down on the ground, kt/s over ± 2 s. */
-const BRAKING_KT_PER_S = 1;
-const BRAKING_HALF_S = 2;
 
 export interface ThresholdPassage {
   readonly timeS: number;
@@ -117,16 +115,12 @@ function settledS(flown: Flown, passage: ThresholdPassage, roll: Stretch, median
   return firstHold(flown.track, stretch, [near], 0) ?? flown.track.timeS[roll.first]!;
 }
 
-/** Where the groundspeed of the roll first falls by 1 kt/s or more over ± 2 s: it may fall so in the air, before. */
+/** Where the roll first brakes: it may slow down as much in the air, before. */
 function brakingS(flown: Flown, passage: ThresholdPassage, roll: Stretch): number | null {
-  const { timeS, groundspeedKt } = flown.track;
+  const { track } = flown;
   // After a firm touchdown the fitted vertical speed is level only so much later.
-  const fromS = Math.max(passage.timeS, timeS[roll.first]! - FIT_HALF_WINDOW_S);
+  const fromS = Math.max(passage.timeS, track.timeS[roll.first]! - FIT_HALF_WINDOW_S);
   const { first } = after(flown, { first: 0, last: roll.last }, fromS);
-  for (let i = first; i <= roll.last; i++) {
-    const beforeKt = at(flown, groundspeedKt, timeS[i]! - BRAKING_HALF_S);
-    const afterKt = at(flown, groundspeedKt, timeS[i]! + BRAKING_HALF_S);
-    if (beforeKt - afterKt >= BRAKING_KT_PER_S * 2 * BRAKING_HALF_S) return timeS[i]!;
-  }
-  return null;
+  const braking = firstBraking(track, first, roll.last);
+  return braking === null ? null : track.timeS[braking]!;
 }

@@ -1,10 +1,11 @@
 import { checkFacility } from '../facility/contradictions.ts';
 import type { FacilityGeometry } from '../facility/derive-geometry.ts';
 import { gradientFtPerNm } from '../facility/descent-rate.ts';
+import { confirmedOf } from '../facility/drafted-from.ts';
 import type { Facility } from '../facility/facility-schema.ts';
 import { distanceAtGlidepathAltitudeNm, glidepathAltitudeFt } from '../facility/path-altitude.ts';
 import { magneticFromTrue, magneticVariation } from '../facility/variation.ts';
-import { issue, type Issue } from '../issue/issue.ts';
+import { issue, usable, type Issue, type Outcome } from '../issue/issue.ts';
 import { gateDatumFt } from '../standard/gate-datum.ts';
 import { whole } from '../units/whole.ts';
 import { altimeterShowsFt, altitudeShownAsFt, type Air } from './altimeter.ts';
@@ -33,11 +34,16 @@ export interface Briefed {
 }
 
 /**
- * All that is briefed of an approach.
+ * All that is briefed of an approach; refused (`facility-draft-unconfirmed`) of a draft that nobody has confirmed.
  *
  * @param onDate decimal year for the magnetic model; null when no day is known
  */
-export function briefingOf(briefed: Briefed, asked: BriefingAsked, onDate: number | null): Briefing {
+export function briefingOf(briefed: Briefed, asked: BriefingAsked, onDate: number | null): Outcome<Briefing> {
+  const confirmed = confirmedOf(briefed);
+  return confirmed.ok ? usable(briefingOn(confirmed.value, asked, onDate)) : confirmed;
+}
+
+function briefingOn(briefed: Briefed, asked: BriefingAsked, onDate: number | null): Briefing {
   const { facility, geometry } = briefed;
   const { temperatureC, decisionAltitudeFt, dots, objective, goals, enteredBy, enteredOn } = asked;
   const air: Air = { elevationFt: altimeterSourceFt(geometry), temperatureC };

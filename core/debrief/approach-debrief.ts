@@ -1,6 +1,7 @@
 import { facilityDoubts } from '../approach/facility-doubts.ts';
 import { wholeMeasures } from '../approach/whole-measures.ts';
-import { gradeOf, type Grade, type NotGraded } from '../grade/grade.ts';
+import { gradeOf, NOT_GRADED_AT_A_DRAFT, type Grade, type NotGraded } from '../grade/grade.ts';
+import type { Issue } from '../issue/issue.ts';
 import type { Case } from '../standard/case.ts';
 import { judgeApproach } from '../standard/judge-approach.ts';
 import type { Stated } from '../standard/stated.ts';
@@ -17,12 +18,21 @@ import { segmentDebrief } from './segment-debrief.ts';
 import { stabilityDebrief } from './stability-debrief.ts';
 import { passSummary, summaryOf } from './summary.ts';
 
-/** The debrief of one approach, or of a pass, which is told and not judged. */
-export function approachDebrief(sitting: Case, variationDeg: number | null, index: number): ApproachDebrief {
+/** What an approach has from its log and its facility. */
+interface Given {
+  readonly variationDeg: number | null;
+  /** Says that the facility is a draft with values that nobody has confirmed; empty where it is none. */
+  readonly draft: readonly Issue[];
+  readonly index: number;
+}
+
+/** The debrief of one approach, or of a pass, which is told and not judged. By a draft it is neither graded nor advised. */
+export function approachDebrief(sitting: Case, { variationDeg, draft, index }: Given): ApproachDebrief {
   const { flown, approach, stated } = sitting;
   const measures = wholeMeasures(flown, approach, variationDeg);
   const air = airOf(sitting, variationDeg);
-  const issues = facilityDoubts(flown, approach, measures.rollout);
+  const isDraft = draft.length > 0;
+  const issues = [...draft, ...facilityDoubts(flown, approach, measures.rollout)];
   const told = {
     index,
     kind: approach.kind,
@@ -30,7 +40,7 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
     endUtc: utcText(approach.endS)!,
     outcome: approach.outcome,
     events: eventDebriefs(flown, approach),
-    measures: measuresDebrief(measures, approach, air.noWind),
+    measures: measuresDebrief(measures, approach, { noWind: air.noWind, isDraft }),
     stated: statedDebrief(stated),
     issues,
   };
@@ -47,7 +57,7 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
       findings: [],
     };
   const judgement = judgeApproach(sitting);
-  const graded = gradeOf(judgement);
+  const graded = isDraft ? NOT_GRADED_AT_A_DRAFT : gradeOf(judgement);
   return {
     ...told,
     segments: approach.segments.map((segment) => segmentDebrief(sitting, air, segment, judgement.criteria)),
@@ -55,8 +65,9 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
     criteria: judgement.criteria.map((criterion) =>
       criterionDebrief(criterion, graded.points.find(({ id }) => id === criterion.id) ?? null),
     ),
-    summary: summaryOf(sitting, judgement),
-    safety: judgement.safety,
+    summary: isDraft ? byDraft(summaryOf(sitting, judgement)) : summaryOf(sitting, judgement),
+    // Nor this: it would go by a guess.
+    safety: isDraft ? [] : judgement.safety,
     ...gradeDebrief(graded),
     findings: withRemarks(
       findFindings(askedOf(sitting, judgement, measures), issues),
@@ -64,6 +75,11 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
       stated.remarks,
     ),
   };
+}
+
+/** The sentence stands alone in lists: there, too, it is to say what it goes by. */
+function byDraft(summary: string): string {
+  return `By an unconfirmed draft of the facility: ${summary[0]!.toLowerCase()}${summary.slice(1)}`;
 }
 
 function gradeDebrief(graded: Grade | NotGraded): Pick<ApproachDebrief, 'grade' | 'notGradedBecause'> {

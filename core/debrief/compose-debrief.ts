@@ -1,6 +1,7 @@
 import { flownAt, USUAL_ANTENNA_FT } from '../approach/flown.ts';
 import type { Deviations } from '../deviation/deviations.ts';
 import type { FacilityGeometry } from '../facility/derive-geometry.ts';
+import { draftWarnings } from '../facility/drafted-from.ts';
 import type { Facility } from '../facility/facility-schema.ts';
 import { magneticVariation } from '../facility/variation.ts';
 import type { Issue } from '../issue/issue.ts';
@@ -66,6 +67,7 @@ export function compose(material: Material, judging: Judging = BY_DEFAULT): Comp
   // The facility's own first: the magnetic model takes longer to load than an approach to judge.
   const variationDeg =
     facility.magneticVariationDeg ?? magneticVariation(facility, geometry, flightYear(log, track)).usedDeg;
+  const draft = draftWarnings(facility);
   const sittings = approaches.map((approach) => ({ flown, approach, standard, stated }));
   const debrief: Debrief = {
     format: 'halfdot-debrief/1',
@@ -106,7 +108,7 @@ export function compose(material: Material, judging: Judging = BY_DEFAULT): Comp
       source: standard.source,
       tasks: standard.tasks,
     },
-    approaches: sittings.map((sitting, i) => approachDebrief(sitting, variationDeg, i + 1)),
+    approaches: sittings.map((sitting, i) => approachDebrief(sitting, { variationDeg, draft, index: i + 1 })),
     issues: notes,
   };
   return { debrief, sittings };

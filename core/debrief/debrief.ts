@@ -105,7 +105,7 @@ export interface ApproachDebrief {
   /** Null with `notGradedBecause`. */
   readonly grade: DebriefGrade | null;
   readonly notGradedBecause: string | null;
-  /** What this landing says against the facility as it was entered: to be settled before a grade is believed. */
+  /** That the facility is a draft, and what this landing says against it: to be settled before a grade is believed. */
   readonly issues: readonly Issue[];
   /** Faults first, each kind by consequence. */
   readonly findings: readonly DebriefFinding[];

@@ -17,17 +17,19 @@ const NO_DESCENT =
   'Final was not flown, or its heights were not recorded every 3 s or more often, in steps of less than 25 ft.';
 const NOT_FASTER = 'It never sank faster than needed for 5 s.';
 const NOT_SLOWER = 'It never sank slower than needed for 5 s.';
+const DRAFT = 'The facility is a draft from a landing, and not all of it is confirmed.';
 const NO_FINAL = 'Final was not flown, or nothing of it was recorded.';
 
 /**
- * The measures of an approach as a whole, as the answer holds them.
+ * The measures of an approach as a whole, as the answer holds them. What was flown over a threshold or rolled along a
+ * runway is not measured from one that is a guess.
  *
  * @param noWind why a wind is not known where the moment was flown
  */
 export function measuresDebrief(
   measures: WholeMeasures,
   approach: FlownApproach,
-  noWind: string,
+  { noWind, isDraft }: { readonly noWind: string; readonly isDraft: boolean },
 ): DebriefMeasures {
   const {
     corrections,
@@ -42,7 +44,7 @@ export function measuresDebrief(
     recordedLocalizer,
     recordedGlidepath,
     rollout,
-  } = measures;
+  } = isDraft ? { ...measures, threshold: null, touchdownDistanceFt: null, rollout: null } : measures;
   const values = {
     correctionsOnFinal: corrections && correctionsDebrief(corrections),
     sinkOnFinal: sink,
@@ -72,12 +74,12 @@ export function measuresDebrief(
       windOnFinal: approach.segments.some(({ kind }) => kind === 'final') ? noWind : NO_FINAL,
       windAt1000: momentOf(approach, 'gate-1000') === null ? NO_GATE : noWind,
       windAtThreshold: momentOf(approach, 'threshold') === null ? NO_THRESHOLD : noWind,
-      threshold: NO_THRESHOLD,
-      touchdownDistanceFt: 'No touchdown on this runway was recorded.',
+      threshold: isDraft ? DRAFT : NO_THRESHOLD,
+      touchdownDistanceFt: isDraft ? DRAFT : 'No touchdown on this runway was recorded.',
       heightLostInMissedApproachFt: 'No missed approach was flown.',
       recordedLocalizer: NO_NEEDLE,
       recordedGlidepath: NO_NEEDLE,
-      rollout: NO_ROLL,
+      rollout: isDraft ? DRAFT : NO_ROLL,
     }),
   };
 }

@@ -1,4 +1,5 @@
 import { issue, type Issue } from '../issue/issue.ts';
+import { cycleCautions } from './cycle-cautions.ts';
 import type { FacilityGeometry } from './derive-geometry.ts';
 import { draftWarnings } from './drafted-from.ts';
 import type { Facility } from './facility-schema.ts';
@@ -12,10 +13,10 @@ import { decimal } from './wording.ts';
 import { whole } from '../units/whole.ts';
 
 /**
- * Everything in a facility that contradicts something else in it, or that looks like a slip, as warnings; and
- * what was assumed. Nothing is guessed away: each sentence gives both numbers, each tip the field to look at.
+ * Everything in a facility that contradicts something else in it, or that looks like a slip, as warnings; that it is a
+ * draft, or of records of another day; and what was assumed. Nothing is guessed away: each sentence gives both numbers, each tip the field to look at.
  *
- * @param onDate decimal year for the magnetic model; null when no day is known, and then the model is not asked
+ * @param onDate decimal year for the magnetic model and the cycle of records; null when no day is known, and then neither is asked
  */
 export function checkFacility(
   facility: Facility,
@@ -25,6 +26,7 @@ export function checkFacility(
   const variation = magneticVariation(facility, geometry, onDate);
   return [
     ...draftWarnings(facility),
+    ...cycleCautions(facility, onDate),
     ...runwayContradictions(facility, geometry, variation),
     ...localizerContradictions(facility, geometry, variation),
     ...glidepathContradictions(geometry),

@@ -84,6 +84,10 @@ const origin = () =>
     sources: z.optional(
       z.record(z.string(), words('a source', 200), { error: wrongType('sources', 'a group in braces') }),
     ),
+    /** Of the official records that some of them are of, the AIRAC cycle: `2609`. */
+    cycle: z.optional(
+      wordsLike('an AIRAC cycle', /^\d{4}$/, 'is four digits, as 2609: year and number in the year'),
+    ),
     /** Of a draft from a landing: in which log that was, and the paths of the values that nobody has confirmed. */
     landing: z.optional(
       group('a landing', {

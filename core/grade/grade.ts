@@ -27,6 +27,13 @@ export interface NotGraded {
   readonly points: readonly CriterionPoints[];
 }
 
+/** Held to a guess, nothing is sure enough to be given points. */
+export const NOT_GRADED_AT_A_DRAFT: NotGraded = {
+  level: null,
+  notGradedBecause: 'not graded: the facility is a draft from a landing, and not all of it is confirmed.',
+  points: [],
+};
+
 const THE_SCALE =
   "This scale is this program's own and no authority's. Points given = points possible × (1 − time beyond the " +
   'limit ÷ 20 % of the time judged), never below 0, and half at most where not met.';

@@ -3,7 +3,7 @@ import { placeOnAxis } from '../facility/runway-axis.ts';
 import { FEET_PER_METRE, wrap180 } from '../units/units.ts';
 import { whole } from '../units/whole.ts';
 import type { AlongAndAcross, Drafted } from './drafted.ts';
-import { leafName } from './leaf-words.ts';
+import { leafName } from '../facility/leaf-words.ts';
 import { leavesOf, type Leaf } from './leaves.ts';
 import { directionDeg, positionIn, unitOf } from './places.ts';
 import { halfStepOf, valueWords } from './value-words.ts';

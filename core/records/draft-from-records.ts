@@ -2,7 +2,7 @@ import { deriveGeometry } from '../facility/derive-geometry.ts';
 import type { Facility } from '../facility/facility-schema.ts';
 import { parseFacility } from '../facility/parse-facility.ts';
 import { runwayAxis } from '../facility/runway-axis.ts';
-import { cycleIssue } from './airac.ts';
+import { cycleIssue } from './cycle-issue.ts';
 import { draftCourse } from './drafted-course.ts';
 import { draftGlidepath } from './drafted-glidepath.ts';
 import { draftLocalizer, draftRadio, draftVariation } from './drafted-localizer.ts';
@@ -52,7 +52,7 @@ export function draftFromRecords(index: RecordsIndex, choice: RecordsChoice): Dr
     draftCourse(draft, records, facility, words);
     checkRecords(draft, records, deriveGeometry(facility));
   }
-  return draft.drafted();
+  return { ...draft.drafted(), ...(index.cycle !== null && { cycle: index.cycle }) };
 }
 
 function nameOf({ localizer }: FacilityRecords): string {

@@ -12,6 +12,12 @@ export interface AlongAndAcross {
   readonly acrossFt: number;
 }
 
+/** Of a draft from a landing: which log that was, and the paths of the values that have to be confirmed. */
+export interface DraftedLanding {
+  readonly logSha256: string;
+  readonly unconfirmed: readonly string[];
+}
+
 /** What a source other than the user's own hand says of a facility. */
 export interface Drafted {
   /** As the facility file has it, without anything that the source does not say: it need not be complete. */
@@ -23,6 +29,10 @@ export interface Drafted {
    * feet by the path of the place (`runway.threshold`). What is not in it is as fine as published values are.
    */
   readonly mayBeOff?: Readonly<Record<string, number | AlongAndAcross>>;
+  /** The AIRAC cycle of the official records that values of it are from. */
+  readonly cycle?: string;
+  /** Where values of it are from a landing. */
+  readonly landing?: DraftedLanding;
   /** What the user should know of it, each with a code. */
   readonly issues: readonly Issue[];
 }

@@ -5,9 +5,9 @@ import { magneticFromTrue } from '../facility/variation.ts';
 import { bearingWords, decimal } from '../facility/wording.ts';
 import { issue, type Issue } from '../issue/issue.ts';
 import type { AltitudeSource } from '../track/track.ts';
-import { METRES_PER_FOOT } from '../units/units.ts';
+import { METRES_PER_FOOT, RADIANS_PER_DEGREE } from '../units/units.ts';
 import { whole } from '../units/whole.ts';
-import type { Drafted } from './drafted.ts';
+import type { Drafted, DraftedLanding } from './drafted.ts';
 import { AIMING_FT, FLOAT_FT, type LandedRunway } from './landed-runway.ts';
 import { draftedFrom, type Leaf } from './leaves.ts';
 
@@ -20,8 +20,8 @@ export interface DraftedLog {
 /** A draft that a landing left behind. It never grades the log that it comes from. */
 export interface LandingDraft extends Drafted {
   readonly log: DraftedLog;
-  /** The paths of all its values: until each of them is confirmed, the facility is a draft. */
-  readonly toConfirm: readonly string[];
+  /** With the paths of all its values: until each of them is confirmed, the facility is a draft. */
+  readonly landing: DraftedLanding;
   /** Seconds since 1970. */
   readonly touchdownS: number;
   readonly touchdown: Position;
@@ -34,6 +34,9 @@ export interface LandingDraft extends Drafted {
 /** What is usual, where a landing cannot tell it (AIM 1-1-9 d.3; Annex 10 3.1.5.1.4, second-hand). */
 const USUAL_ANGLE_DEG = 3;
 const USUAL_CROSSING_FT = 50;
+
+/** What the aiming distance is in height on such a path. */
+const PATH_FT = AIMING_FT * Math.tan(USUAL_ANGLE_DEG * RADIANS_PER_DEGREE);
 
 /** What is known of a landing besides its runway. */
 export interface LandingFacts {
@@ -61,7 +64,7 @@ export function landingDraft(runway: LandedRunway, facts: LandingFacts): Landing
   return {
     ...drafted,
     log: facts.log,
-    toConfirm: leaves.map(({ path }) => path),
+    landing: { logSha256: facts.log.sha256, unconfirmed: leaves.map(({ path }) => path) },
     touchdownS,
     touchdown,
     rollFt,
@@ -116,7 +119,7 @@ function issuesOf(runway: LandedRunway, { log, altitudeSource, rolls }: LandingF
     issue(
       'caution',
       'landing-threshold-assumed',
-      `The threshold lies before the touchdown, nobody knows how far: ${whole(AIMING_FT)} ft were assumed.`,
+      `The threshold lies before the touchdown, nobody knows how far: ${whole(AIMING_FT)} ft were assumed, and ${whole(AIMING_FT)} ft along the runway are ${whole(PATH_FT)} ft in the height of the path.`,
     ),
     issue(
       'caution',

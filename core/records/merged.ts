@@ -2,6 +2,7 @@ import { issue, type Issue } from '../issue/issue.ts';
 import { differencesOf, SOURCES, type SourceNames } from './differences.ts';
 import type { Drafted } from './drafted.ts';
 import { draftedFrom, leavesOf } from './leaves.ts';
+import { mergedOrigin } from './merged-origin.ts';
 import { positionIn, unitOf } from './places.ts';
 
 /** Of which source a value is taken, by the path of a difference. */
@@ -24,18 +25,25 @@ export function merged(
     return { unit, side };
   });
   const leaves = chosen.flatMap(({ unit, side }) => sides[side].get(unit)!);
+  const takenOf = (asked: keyof typeof sides) =>
+    chosen.flatMap(({ unit, side }) => (side === asked ? sides[side].get(unit)! : []));
   const offs = chosen.flatMap(({ unit, side }) => {
     const off = { one, other }[side].mayBeOff?.[unit];
     return off === undefined ? [] : [[unit, off] as const];
   });
   const open = differencesOf(one, other, names).filter(({ path }) => choices[path] === undefined);
-  return draftedFrom(leaves, {
+  const drafted = draftedFrom(leaves, {
     issues: [
       ...distinct([...one.issues, ...other.issues]),
       ...open.map(({ sentence }) => left(sentence, names)),
     ],
     mayBeOff: Object.fromEntries(offs),
   });
+  const origin = mergedOrigin([
+    { draft: one, leaves: takenOf('one') },
+    { draft: other, leaves: takenOf('other') },
+  ]);
+  return { ...drafted, ...origin };
 }
 
 /** The values of a draft by what is chosen together. Half a position is none. */

@@ -6,6 +6,11 @@ export interface RecordWords {
   computed(what: string): string;
 }
 
+/** Whether a value comes from records of a cycle, by where it is said to come from. */
+export function isOfCycle(origin: string, cycle: string): boolean {
+  return origin.includes(`cycle ${cycle}`);
+}
+
 export function recordWords(cycle: string | null): RecordWords {
   const of = cycle === null ? 'cycle not known' : `cycle ${cycle}`;
   return {

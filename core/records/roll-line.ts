@@ -1,6 +1,7 @@
 import { earthCentred, eastNorthUp, localFrame } from '../earth/frame.ts';
 import { median } from '../numeric/median.ts';
 import { leftOf, straightLine, type StraightLine } from '../numeric/straight-line.ts';
+import { firstBraking } from '../track/braking.ts';
 import { FIX_FLAG, type Track } from '../track/track.ts';
 import {
   DEGREES_PER_RADIAN,
@@ -36,13 +37,7 @@ const SMOOTH_FT = 1;
 export function rollLine(track: Track, roll: LandingRoll): RollLine | null {
   const straight = straightFixes(track, roll);
   if (straight.length < LEAST_FIXES) return null;
-  const { alongFt } = lineThrough(track, straight);
-  const fixes = straight.slice(
-    touchdown(
-      alongFt,
-      straight.map((i) => track.altitudeFt[i]!),
-    ),
-  );
+  const fixes = straight.slice(touchdown(track, straight));
   return fixes.length < LEAST_FIXES ? null : lineThrough(track, fixes);
 }
 
@@ -78,17 +73,25 @@ function straightFixes(track: Track, { first, last }: LandingRoll): number[] {
 /**
  * The first fix as near to the ground as two in a row are, since one may be off by chance. The second half of a roll
  * tells the ground and its slope: a flare and a float are level enough to be taken for it. Heights that scatter tell
- * nothing finer than the sink rate did.
+ * nothing finer than the sink rate did: then it is where the roll first brakes, as in `core/approach/on-ground.ts`.
  */
-function touchdown(alongFt: readonly number[], heightFt: readonly number[]): number {
+function touchdown(track: Track, fixes: readonly number[]): number {
+  const { alongFt } = lineThrough(track, fixes);
+  const heightFt = fixes.map((i) => track.altitudeFt[i]!);
   const half = Math.floor(heightFt.length / 2);
   const [along, heights] = [alongFt.slice(half), heightFt.slice(half)];
   const ground = straightLine(along, heights);
   const squares = leftOf(ground, along, heights).reduce((sum, ft) => sum + ft * ft, 0);
-  if (Math.sqrt(squares / heights.length) > SMOOTH_FT) return 0;
+  if (Math.sqrt(squares / heights.length) > SMOOTH_FT) return brakingAt(track, fixes);
   const above = leftOf(ground, alongFt, heightFt);
   const first = above.findIndex((ft, k) => ft <= NEAR_GROUND_FT && above[k + 1]! <= NEAR_GROUND_FT);
   return first === -1 ? half : first;
+}
+
+/** Place of the first of the fixes at or after the one that brakes; the first of all where none does. */
+function brakingAt(track: Track, fixes: readonly number[]): number {
+  const braking = firstBraking(track, fixes[0]!, fixes.at(-1)!);
+  return braking === null ? 0 : fixes.findIndex((i) => i >= braking);
 }
 
 /** The middle direction of some fixes. */

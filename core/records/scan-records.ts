@@ -3,7 +3,7 @@ import { usable } from '../issue/issue.ts';
 import type { Job } from '../log/log.ts';
 import { TextStream } from '../log/text-stream.ts';
 import { whole } from '../units/whole.ts';
-import { airacCycle } from './airac.ts';
+import { airacCycle } from '../facility/airac.ts';
 import { readHeader, type RecordsHeader } from './header-record.ts';
 import { HeldRecords } from './held-records.ts';
 import { ilsIn } from './ils-listing.ts';

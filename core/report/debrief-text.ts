@@ -108,8 +108,9 @@ export function taskSentences({ standard }: Tasked): [covers: string, cannotSee:
 }
 
 /** What is doubtful in the facility or the log: to be looked at before anybody is judged by it. */
-export function sentencesToCheck({ log, facility }: Debrief): string[] {
+export function sentencesToCheck({ log, facility, approaches }: Debrief): string[] {
+  const atTheHead = new Set(approaches.flatMap(({ issues }) => issues.map(({ code }) => code)));
   return [...facility.issues, ...log.issues]
-    .filter(({ severity }) => severity !== 'note')
+    .filter(({ severity, code }) => severity !== 'note' && !atTheHead.has(code))
     .map(({ message, tip }) => `To be checked: ${message}${tip ? ` ${tip}` : ''}`);
 }

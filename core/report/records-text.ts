@@ -1,6 +1,6 @@
 import { bearingWords } from '../facility/wording.ts';
 import type { Issue } from '../issue/issue.ts';
-import { airacCycle } from '../records/airac.ts';
+import { airacCycle } from '../facility/airac.ts';
 import type { RecordBearing } from '../records/bearings.ts';
 import type { Drafted } from '../records/drafted.ts';
 import type { ListedIls } from '../records/ils-listing.ts';

@@ -21,10 +21,11 @@ export function briefingSheet(defined: DefinedFacility, args: Arguments): Outcom
   const { options } = args;
   // The magnetic model wants a year, and a sheet is of today.
   const briefing = briefingOf(defined, asked.value, decimalYear(Date.now() / 1000));
+  if (!briefing.ok) return briefing;
   const format = options['format']?.[0];
-  if (format === 'json') return usable(`${JSON.stringify(briefing, null, 2)}\n`);
+  if (format === 'json') return usable(`${JSON.stringify(briefing.value, null, 2)}\n`);
   const paper = (options['paper']?.[0] ?? 'a5') as Paper;
-  return usable(format === 'html' ? briefingHtml(briefing, paper) : briefingText(briefing));
+  return usable(format === 'html' ? briefingHtml(briefing.value, paper) : briefingText(briefing.value));
 }
 
 function askedOf({ geometry }: DefinedFacility, { options }: Arguments): Outcome<BriefingAsked> {

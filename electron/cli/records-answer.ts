@@ -4,7 +4,7 @@ import { checkFacility } from '../../core/facility/contradictions.ts';
 import { deriveGeometry } from '../../core/facility/derive-geometry.ts';
 import { parseFacility } from '../../core/facility/parse-facility.ts';
 import { refused, usable, type Issue, type Outcome } from '../../core/issue/issue.ts';
-import { cycleIssue } from '../../core/records/airac.ts';
+import { cycleIssue } from '../../core/records/cycle-issue.ts';
 import { draftFromRecords } from '../../core/records/draft-from-records.ts';
 import type { Drafted } from '../../core/records/drafted.ts';
 import { draftFile } from '../../core/records/draft-file.ts';
@@ -108,7 +108,7 @@ function checked({ facility }: Drafted, day: string): readonly Issue[] {
 function write(drafted: Drafted, path: string, { files }: Arguments): Outcome<string> {
   if (files.some((file) => resolve(file) === resolve(path)))
     return refused('file-is-input', `--out ${path} would overwrite a file that is read here.`);
-  const text = draftFile(drafted, null);
+  const text = draftFile(drafted);
   const parsed = parseFacility(text, path);
   return parsed.ok ? writeAtomically(path, text) : parsed;
 }

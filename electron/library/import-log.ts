@@ -1,4 +1,5 @@
 import type { DefinedFacility } from '../../core/analyze.ts';
+import { draftsLast, isDraftedFrom } from '../../core/facility/drafted-from.ts';
 import { issue, refused, usable, type Issue, type Outcome } from '../../core/issue/issue.ts';
 import type { Job } from '../../core/log/log.ts';
 import type { Ruling } from './assign-rules.ts';
@@ -67,12 +68,13 @@ interface Made {
 export async function importLog(
   library: Library,
   log: LogBytes,
-  asked: ImportAsked,
+  given: ImportAsked,
   job: Job,
   debrief: DebriefLog = debriefBytes,
 ): Promise<ToKeep<Outcome<Imported>>> {
   const sha256 = sha256Of(log.bytes);
   const before = logHere(library, sha256);
+  const asked = inOrderFor(sha256, given);
   const [first, ...others] = toTry(before, asked);
   if (!first) return nothingToKeep(usable(known(before!, [])));
   const tried = [first, ...others] as const;
@@ -94,6 +96,13 @@ export async function importLog(
     return usable(kept(library, sha256, flown, stays), issues);
   };
   return { logs: [sha256], keep };
+}
+
+/** Drafts that nobody has confirmed come last, and one that was drafted from this log only where it is the only one. */
+function inOrderFor(sha256: string, asked: ImportAsked): ImportAsked {
+  const others = asked.facilities.filter(({ facility }) => !isDraftedFrom(facility, { sha256 }));
+  const [first, ...rest] = draftsLast(others);
+  return first ? { ...asked, facilities: [first, ...rest] } : asked;
 }
 
 /** Those at which there is something to be made that is not here, or is to be made anew. */

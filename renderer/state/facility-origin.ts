@@ -1,3 +1,4 @@
+import { isOfCycle } from '../../core/records/record-words.ts';
 import { isGroup, type Group } from './json-group.ts';
 
 /** Where a value comes from that nobody typed; null for one that was typed. */
@@ -34,10 +35,13 @@ export function withoutOrigin(root: Group, path: readonly string[]): Group {
 
 function withOrigin(root: Group, sources: Group, unconfirmed: readonly string[]): Group {
   if (!isGroup(root['origin'])) return root;
-  const { sources: _, landing, ...others } = root['origin'];
+  const { sources: _, landing, cycle, ...others } = root['origin'];
+  // Of records nothing may be left: then there is no cycle to be out of.
+  const isOfRecords = Object.values(sources).some((source) => isOfCycle(String(source), String(cycle)));
   const origin = {
     ...others,
     ...(Object.keys(sources).length > 0 && { sources }),
+    ...(cycle !== undefined && isOfRecords && { cycle }),
     ...(landing !== undefined && { landing: isGroup(landing) ? { ...landing, unconfirmed } : landing }),
   };
   const { origin: __, ...rest } = root;

@@ -1,3 +1,4 @@
+import { usable, type Outcome } from '../../core/issue/issue.ts';
 import { whole } from '../../core/units/whole.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import { OWN_FACILITIES } from '../../electron/bridge/own-facilities-bounds.ts';
@@ -85,10 +86,11 @@ export class OwnFacilities {
     return done.kind === 'done' ? done.value[0]! : null;
   };
 
-  /** What is briefed of one; null where it cannot be used, which its own page says. */
-  readonly brief = async (asked: AskedBriefing): Promise<BriefingMade | null> => {
+  /** What is briefed of one, or why nothing is; null where the worker failed. */
+  readonly brief = async (asked: AskedBriefing): Promise<Outcome<BriefingMade> | null> => {
     const done = await this.#parts.analyst.start('brief', asked).done;
-    return done.kind === 'done' ? done.value : null;
+    if (done.kind === 'refused') return { ok: false, refusal: done.issue, issues: [] };
+    return done.kind === 'done' ? usable(done.value) : null;
   };
 
   /** Keeps what a file holds, whether it can be used already or not; null where it cannot be kept. */

@@ -18,5 +18,6 @@ export function briefingMade(
   const agreed = agreedDecisionAltitude(...decisionAltitudesFt, defined.value.geometry);
   const decisionAltitudeFt = agreed.ok ? agreed.value : null;
   const briefing = briefingOf(defined.value, { ...asked, decisionAltitudeFt }, onDate);
-  return usable({ briefing, decisionProblem: agreed.ok ? null : agreed.refusal });
+  if (!briefing.ok) return briefing;
+  return usable({ briefing: briefing.value, decisionProblem: agreed.ok ? null : agreed.refusal });
 }

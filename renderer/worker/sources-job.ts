@@ -1,14 +1,15 @@
 import { usable, refused, type Outcome } from '../../core/issue/issue.ts';
 import type { Job as Progress, LogSource } from '../../core/log/log.ts';
-import { airacCycle, cycleIssue } from '../../core/records/airac.ts';
+import { airacCycle } from '../../core/facility/airac.ts';
+import { cycleIssue } from '../../core/records/cycle-issue.ts';
 import { differencesOf } from '../../core/records/differences.ts';
 import { draftsFromLanding } from '../../core/records/draft-from-landing.ts';
 import { draftFromRecords } from '../../core/records/draft-from-records.ts';
 import { draftFromRunway } from '../../core/records/draft-from-runway.ts';
-import { draftOfFile, draftFile, type DraftedLanding } from '../../core/records/draft-file.ts';
+import { draftOfFile, draftFile } from '../../core/records/draft-file.ts';
 import type { Drafted } from '../../core/records/drafted.ts';
 import { findIls, ilsIn, type ListedIls } from '../../core/records/ils-listing.ts';
-import { leafName } from '../../core/records/leaf-words.ts';
+import { leafName } from '../../core/facility/leaf-words.ts';
 import { leavesOf } from '../../core/records/leaves.ts';
 import { merged } from '../../core/records/merged.ts';
 import { RECORDS_FORMAT, type RecordsIndex } from '../../core/records/records-index.ts';
@@ -54,14 +55,14 @@ export const SOURCES_DOING: Doing = {
     if (!held) return refused('records-none', 'No official records were read yet.');
     const drafted = draftFromRecords(held.index, { airport, localizer, onDay: day });
     const refusal = drafted.issues.find(({ severity }) => severity === 'refusal');
-    return refusal ? { ok: false, refusal, issues: drafted.issues } : usable(draftOf(drafted, null));
+    return refusal ? { ok: false, refusal, issues: drafted.issues } : usable(draftOf(drafted));
   },
   async runways({ file, airport }, job) {
     const source: LogSource = { name: file.name, sha256: () => '', size: file.size, chunks: chunksOf(file) };
     const table = await runwaysIn(source, airport, job);
     return table.ok ? usable({ table: table.value, issues: table.issues }) : table;
   },
-  runwayDraft: async ({ row, end }) => usable(draftOf(draftFromRunway(row, end), null)),
+  runwayDraft: async ({ row, end }) => usable(draftOf(draftFromRunway(row, end))),
   async landingDrafts({ log }, job, logs) {
     const flight = await logs.flight(log, job);
     if (!flight.ok) return flight;
@@ -70,9 +71,7 @@ export const SOURCES_DOING: Doing = {
       onDate: flightYear(read, track),
     });
     if (!drafts.ok) return drafts;
-    return usable(
-      drafts.value.map((one) => draftOf(one, { logSha256: read.sha256, unconfirmed: one.toConfirm })),
-    );
+    return usable(drafts.value.map(draftOf));
   },
   async differences({ draft, facility }) {
     const own = draftOfFile(facility);
@@ -80,11 +79,11 @@ export const SOURCES_DOING: Doing = {
   },
   async merge({ draft, facility, choices }) {
     const own = draftOfFile(facility);
-    return usable(draftOf(own === null ? draft : merged(draft, own, choices, SOURCES), null));
+    return usable(draftOf(own === null ? draft : merged(draft, own, choices, SOURCES)));
   },
 };
 
-function draftOf(drafted: Drafted, landing: DraftedLanding | null): Draft {
+function draftOf(drafted: Drafted): Draft {
   const leaves = leavesOf(drafted).filter(({ path }) => path !== 'format' && path !== 'name');
   const values = leaves.map(({ path, value, origin }) => ({
     path,
@@ -92,8 +91,8 @@ function draftOf(drafted: Drafted, landing: DraftedLanding | null): Draft {
     value: shown(path, value),
     origin,
   }));
-  const text = draftFile(drafted, landing);
-  const name = drafted.facility.name ?? (landing ? 'The runway that it landed on' : 'Without a name');
+  const text = draftFile(drafted);
+  const name = drafted.facility.name ?? (drafted.landing ? 'The runway that it landed on' : 'Without a name');
   return { name, drafted, values, text };
 }
 

@@ -1,9 +1,4 @@
-import { defineFacility, type Flight } from '../../core/analyze.ts';
-import { findApproaches } from '../../core/approach/find-approaches.ts';
-import { flownAt } from '../../core/approach/flown.ts';
-import { projectTrack } from '../../core/deviation/project-track.ts';
 import { decimalYear } from '../../core/earth/magnetic.ts';
-import { isDraftedFrom } from '../../core/facility/drafted-from.ts';
 import { usable, type Outcome } from '../../core/issue/issue.ts';
 import type { Job as Progress } from '../../core/log/log.ts';
 import { debriefText } from '../../core/report/debrief-text.ts';
@@ -13,8 +8,9 @@ import { briefingMade } from './brief-job.ts';
 import { byPercent } from './by-percent.ts';
 import { composedOf } from './composed-of.ts';
 import { readingOf } from './facility-reading.ts';
+import { fittingFacilities } from './fit-job.ts';
 import { KeptLogs } from './kept-logs.ts';
-import type { FacilityText, FromWorker, Job, JobInput, JobOutput, ToWorker } from './protocol.ts';
+import type { FromWorker, Job, JobInput, JobOutput, ToWorker } from './protocol.ts';
 import type { SourceWork } from './sources-protocol.ts';
 import { standardReading } from './read-standard.ts';
 import { turn } from './turn.ts';
@@ -37,11 +33,7 @@ const DOING: Doing = {
   async fit({ log, facilities }, job) {
     const flight = await logs.flight(log, job);
     if (!flight.ok) return flight;
-    const counted = facilities.flatMap((facility) => {
-      const count = approachesAt(facility, flight.value);
-      return count > 0 ? [{ id: facility.id, count }] : [];
-    });
-    return usable(counted.toSorted((a, b) => b.count - a.count).map(({ id }) => id));
+    return usable(fittingFacilities(facilities, flight.value));
   },
   async debrief(input, job) {
     const composed = await composedOf(logs, input, job);
@@ -95,14 +87,6 @@ async function inspect(log: string, job: Progress): Promise<Outcome<JobOutput<'r
   const flight = await logs.flight(log, job);
   if (!flight.ok) return flight;
   return usable(inspection(flight.value.log, flight.value.track), flight.issues);
-}
-
-function approachesAt({ text, id }: FacilityText, { log, track }: Flight) {
-  const defined = defineFacility(text, id);
-  if (!defined.ok || isDraftedFrom(defined.value.facility, log)) return 0;
-  const { geometry } = defined.value;
-  const flown = flownAt(track, projectTrack(track, geometry), geometry);
-  return findApproaches(flown, geometry.touchdownZoneElevationFt).approaches.length;
 }
 
 function answer(message: FromWorker): void {

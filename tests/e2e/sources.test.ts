@@ -110,11 +110,28 @@ describe('a facility that nobody types', () => {
     writeFileSync(elsewhere, far(readFileSync('samples/first-approach.csv', 'utf8')));
     await openLog(elsewhere);
     await page.getByRole('heading', { name: 'Which facility?' }).waitFor();
+    const way = (await page.locator('section.empty > button').boundingBox())!;
+    const below = (await page.getByText('Where it landed, a draft').boundingBox())!;
+    expect(below.y - (way.y + way.height)).toBeGreaterThanOrEqual(10);
     await press('Draft one from its landing');
     await page.getByText('1,000 ft were assumed').waitFor();
     await press('Take it over');
     await page.getByLabel('Name', { exact: true }).fill('Elsewhere 07');
     await page.getByLabel('Runway designator').fill('07');
+    await page.getByText('A draft from a landing.').waitFor();
+    await press('Keep the change');
+    await press('Brief');
+    await page.getByLabel('Facility', { exact: true }).selectOption({ label: 'Elsewhere 07' });
+    await page.getByText('Elsewhere 07 is a draft from a landing, and nobody has confirmed').waitFor();
+    expect(await page.locator('.briefing').count()).toBe(0);
+    const other = join(app.userFolder, 'another.csv');
+    writeFileSync(other, far(readFileSync('samples/went-around.csv', 'utf8')));
+    await openLog(other);
+    await page
+      .getByText('Check the facility first. This facility is a draft from a landing: 6 values')
+      .waitFor();
+    await page.getByText('Not graded: the facility is a draft from a landing').first().waitFor();
+    await press('Facilities');
     await page.getByText('A draft from a landing.').waitFor();
     const confirm = page.getByRole('button', { name: /^Confirm: / });
     const open = await confirm.count();
@@ -125,14 +142,13 @@ describe('a facility that nobody types', () => {
     }
     await press('Keep the change');
     await complete();
-    expect(await page.getByText('A draft from a landing.').count()).toBe(0);
+    await expect.poll(() => page.getByText('A draft from a landing.').count()).toBe(0);
     await page.getByRole('button', { name: 'elsewhere.csv', exact: true }).click();
     await page.getByLabel('Facility', { exact: true }).selectOption({ label: 'Elsewhere 07 (not flown to)' });
     await page.getByText('Elsewhere 07 was drafted from a landing in this log').waitFor();
-    const other = join(app.userFolder, 'another.csv');
-    writeFileSync(other, far(readFileSync('samples/went-around.csv', 'utf8')));
-    await openLog(other);
+    await page.getByRole('button', { name: 'another.csv', exact: true }).click();
     await page.locator('h1.summary').waitFor();
+    expect(await page.getByText('Check the facility first.').count()).toBe(0);
     expect(await page.locator('pre.page').first().textContent()).toContain('Elsewhere 07');
   }, 120_000);
 });

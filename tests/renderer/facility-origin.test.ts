@@ -57,6 +57,16 @@ describe('where the values of a facility come from', () => {
     expect(all['origin']).toMatchObject({ landing: { logSha256: 'ab'.repeat(32) } });
   });
 
+  it('keeps the cycle of the records as long as a value is left of them', () => {
+    const { origin, ...facility } = JSON.parse(TEXT) as { origin: object };
+    const text = JSON.stringify({ ...facility, origin: { cycle: '2609', ...origin } });
+    const typed = withTyped(text, field('runway.threshold.latDeg'), 'S31 12.6');
+    expect(rootOf(typed)['origin']).toMatchObject({ cycle: '2609' });
+    expect(rootOf(withConfirmedIn(text, LATITUDE))['origin']).toMatchObject({ cycle: '2609' });
+    const renamed = withTyped(without(typed, ['runway', 'threshold']), field('name'), 'Mine');
+    expect(rootOf(renamed)['origin']).not.toHaveProperty('cycle');
+  });
+
   it('leaves a facility without any as it is', () => {
     const plain = JSON.stringify({ name: 'A' });
     expect(rootOf(withTyped(plain, field('name'), 'B'))).toEqual({ name: 'B' });

@@ -13,7 +13,7 @@ interface Told extends Found {
 
 /**
  * What an instructor would say of an approach: faults in order of consequence, then what was good, each kind ranked
- * from 1. Nothing is said of a log too slow to judge, nor where the landing contradicts the facility.
+ * from 1. Nothing is said of a log too slow to judge, nor where the landing contradicts the facility or that is a draft.
  */
 export function findFindings(
   asked: Asked,

@@ -21,7 +21,15 @@ export function BriefSheet({ facility, goals, state, session }: Props) {
   const { paper } = state.brief;
   const made = useBriefing(askedOf(facility, goals, state), session.facilities.brief);
   if (made === null) return <p className="working">The sheet is being made …</p>;
-  const { briefing, decisionProblem } = made;
+  if (!made.ok)
+    return (
+      <section className="failed" role="alert">
+        <h1>No briefing can be made</h1>
+        <p>{made.refusal.message}</p>
+        {made.refusal.tip ? <p>{made.refusal.tip}</p> : null}
+      </section>
+    );
+  const { briefing, decisionProblem } = made.value;
   return (
     <section aria-label="Sheet">
       <div className="row brief-actions">

@@ -1,12 +1,13 @@
 import { useEffect, useState } from 'react';
+import type { Outcome } from '../../../core/issue/issue.ts';
 import type { AskedBriefing, BriefingMade } from '../../worker/protocol.ts';
 
 /** What the worker makes of what is typed; that of what was typed before stays until it has answered. */
 export function useBriefing(
   asked: AskedBriefing,
-  make: (asked: AskedBriefing) => Promise<BriefingMade | null>,
-): BriefingMade | null {
-  const [made, setMade] = useState<BriefingMade | null>(null);
+  make: (asked: AskedBriefing) => Promise<Outcome<BriefingMade> | null>,
+): Outcome<BriefingMade> | null {
+  const [made, setMade] = useState<Outcome<BriefingMade> | null>(null);
   // The same for the same question; the object is another at every drawing.
   const question = JSON.stringify(asked);
   useEffect(() => {

@@ -19,5 +19,7 @@ const NOTHING_ASKED: BriefingAsked = {
 /** A briefing at a facility of these values, in the middle of 2025. */
 export function briefed(values: object, asked: Partial<BriefingAsked> = {}): Briefing {
   const on = { facility: facilityOf(values), geometry: geometryOf(values) };
-  return briefingOf(on, { ...NOTHING_ASKED, ...asked }, 2025.5);
+  const briefing = briefingOf(on, { ...NOTHING_ASKED, ...asked }, 2025.5);
+  if (!briefing.ok) throw new Error(briefing.refusal.message);
+  return briefing.value;
 }

@@ -6,6 +6,23 @@ import { briefed } from './asked.ts';
 
 const DECIDED = { decisionAltitudeFt: 312 };
 
+describe('a draft from a landing', () => {
+  const draft = (unconfirmed: readonly string[]) => ({
+    ...LEAST,
+    origin: { landing: { logSha256: 'ab'.repeat(32), unconfirmed } },
+  });
+
+  it('is not briefed while any value of it is open, which is named in plain words', () => {
+    expect(() => briefed(draft(['runway.threshold.latDeg', 'glidepath.angleDeg']))).toThrow(
+      /nobody has confirmed these values of it: position of the threshold and glidepath angle\.$/,
+    );
+  });
+
+  it('is briefed once all are confirmed', () => {
+    expect(briefed(draft([])).path).toHaveLength(10);
+  });
+});
+
 describe('the path on the sheet', () => {
   // FAA CIFP, KJFK ILS 04R: a crossing altitude of 65 ft, 3°, 4.5 NM: 1,515.8 ft with the curve of the earth (computed);
   // 1,500 ft charted (published), to which the flat 1,498 belongs.

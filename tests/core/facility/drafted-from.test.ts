@@ -5,6 +5,16 @@ import { parseFacility } from '../../../core/facility/parse-facility.ts';
 import { LEAST } from './full-facility.ts';
 
 const SHA = 'ab'.repeat(32);
+/** As `core/records/landing-draft.ts` leaves them. */
+const OF_A_LANDING = [
+  'runway.threshold.latDeg',
+  'runway.threshold.lonDeg',
+  'runway.threshold.elevationFt',
+  'runway.trueBearingDeg',
+  'runway.lengthFt',
+  'glidepath.angleDeg',
+  'glidepath.thresholdCrossingHeightFt',
+];
 const drafted = (unconfirmed: readonly string[]) =>
   JSON.stringify({
     ...LEAST,
@@ -24,15 +34,15 @@ function said(text: string): string[] {
 }
 
 describe('a facility that was drafted from a landing', () => {
-  it('says so until every value is confirmed, and names some of them', () => {
-    const all = ['runway.threshold.latDeg', 'runway.threshold.lonDeg', 'a', 'b', 'c'];
-    expect(said(drafted(all))).toEqual([
-      'This facility is a draft from a landing: 5 values of it are not confirmed (runway.threshold.latDeg, runway.threshold.lonDeg, a and 2 more).',
+  it('says so until every value is confirmed, and names all that a landing leaves open in plain words', () => {
+    expect(said(drafted(OF_A_LANDING))).toEqual([
+      'This facility is a draft from a landing: 6 values of it are not confirmed (position of the threshold, elevation of the threshold, true bearing of the runway, length of the runway, glidepath angle and threshold crossing height).',
     ]);
-    expect(said(drafted(['a', 'b', 'c', 'd']))[0]).toContain('(a, b, c and d)');
-    expect(said(drafted(['a']))).toEqual([
-      'This facility is a draft from a landing: 1 value of it is not confirmed (a).',
+    expect(said(drafted(['runway.lengthFt']))).toEqual([
+      'This facility is a draft from a landing: 1 value of it is not confirmed (length of the runway).',
     ]);
+    expect(said(drafted([...'abcdefgh']))[0]).toContain('(a, b, c, d, e, f and 2 more)');
+    expect(said(drafted([...'abcdefg']))[0]).toContain('(a, b, c, d, e, f and g)');
     expect(said(drafted([]))).toEqual([]);
   });
 

@@ -48,15 +48,19 @@ describe('a draft from a landing', () => {
   });
 
   it('is a facility once it is named and numbered, and says where each value is from', () => {
-    const { facility, origins, toConfirm } = draft;
+    const { facility, origins, landing } = draft;
     const runway = { ...facility.runway, designator: '13' };
     const text = JSON.stringify({ name: 'Made', ...facility, runway });
     expect(parseFacility(text, 'made.json').ok).toBe(true);
-    expect(toConfirm).toEqual(Object.keys(origins));
-    expect(toConfirm).toHaveLength(7);
+    expect(landing.unconfirmed).toEqual(Object.keys(origins));
+    expect(landing.unconfirmed).toHaveLength(7);
     for (const origin of Object.values(origins)) expect(origin).toContain('from a landing: to be confirmed');
     expect(origins['glidepath.angleDeg']).toContain('assumed');
     expect(origins['runway.threshold.latDeg']).toContain('assumed 1,000 ft before the touchdown');
+    // 1,000 ft × tan 3° = 52.4 ft, by hand.
+    expect(draft.issues.map(({ message }) => message)).toContain(
+      'The threshold lies before the touchdown, nobody knows how far: 1,000 ft were assumed, and 1,000 ft along the runway are 52 ft in the height of the path.',
+    );
     expect(facility.runway).not.toHaveProperty('designator');
   });
 
@@ -100,7 +104,7 @@ describe('a draft from a landing', () => {
       const made = draftsOf(trackOfRows(landingRows(), kind))[0]!;
       expect(made.facility.runway!.threshold).not.toHaveProperty('elevationFt');
       expect(codesOf(made)).toContain('landing-elevation-unknown');
-      expect(made.toConfirm).toHaveLength(6);
+      expect(made.landing.unconfirmed).toHaveLength(6);
     }
   });
 

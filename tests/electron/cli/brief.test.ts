@@ -1,3 +1,5 @@
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Briefing } from '../../../core/briefing/briefing.ts';
@@ -69,6 +71,20 @@ describe('halfdot brief', () => {
     const wrong = await runCommand('brief', '--facility', log, '--groundspeed', '90');
     expect(wrong.status).toBe(2);
     expect(wrong.answer).toBe('');
+  });
+
+  it('refuses a draft of which anything is not confirmed, in every format', async () => {
+    const plain = JSON.parse(readFileSync(FACILITY[1]!, 'utf8')) as object;
+    const landing = { logSha256: 'ab'.repeat(32), unconfirmed: ['runway.threshold.elevationFt'] };
+    const file = join(mkdtempSync(join(tmpdir(), 'halfdot-brief-')), 'draft.json');
+    writeFileSync(file, JSON.stringify({ ...plain, origin: { landing } }));
+    for (const format of ['text', 'json', 'html']) {
+      const told = await runCommand('brief', '--facility', file, '--groundspeed', '90', '--format', format);
+      expect(told).toMatchObject({ status: 2, answer: '' });
+      expect(told.messages.join()).toContain(
+        'Petrelholm ILS 07 is a draft from a landing, and nobody has confirmed these values of it: elevation of the threshold.',
+      );
+    }
   });
 
   it('puts the contradictions of the facility on the sheet', async () => {

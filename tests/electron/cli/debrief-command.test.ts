@@ -83,9 +83,13 @@ describe('a facility that was drafted from a landing', () => {
     }
     const other = await runCommand('debrief', sample('went-around.csv'), '--facility', drafted);
     expect(other.status).toBe(0);
-    expect(other.answer + other.messages.join()).toContain(
-      'This facility is a draft from a landing: 1 value',
+    expect(other.answer).toContain(
+      'Check the facility first: This facility is a draft from a landing: 1 value',
     );
+    expect(other.answer).toContain('Not graded: the facility is a draft from a landing');
+    const page = ['--facility', drafted, '--format', 'html'];
+    const { answer } = await runCommand('debrief', sample('went-around.csv'), ...page);
+    expect(answer).toContain('<strong>Check the facility first.</strong> This facility is a draft');
   });
 });
 

@@ -53,19 +53,26 @@ describe('halfdot records', () => {
     expect(drafted.issues.map(({ code }) => code)).toEqual(['facility-offset']);
   });
 
-  it('writes a facility by which a flight is debriefed, each value with its origin', async () => {
+  it('writes a facility by which a flight is debriefed, with where its values are from and of which cycle', async () => {
     const out = join(folder, 'petrelholm.json');
     const { status } = await records('--airport', 'XPEH', '--runway', '07', '--out', out);
     expect(status).toBe(0);
-    const { origin } = JSON.parse(readFileSync(out, 'utf8')) as {
-      origin: { sources: Record<string, string> };
-    };
-    expect(origin.sources['glidepath.angleDeg']).toContain('official record');
+    const { origin } = JSON.parse(readFileSync(out, 'utf8'));
+    expect(origin.cycle).toBe('2602');
+    expect(origin.sources['glidepath.angleDeg']).toContain('official record, cycle 2602');
     const checked = await runCommand('facility', out);
     expect(checked.status).toBe(0);
     const debrief = await runCommand('debrief', LOG, '--facility', out);
     expect(debrief.status).toBe(0);
     expect(debrief.answer).toContain('landed');
+    expect(debrief.answer).not.toContain('cycle 2602');
+    // Cycle 2603 begins on 19 March 2026.
+    const later = join(folder, 'later.csv');
+    writeFileSync(later, readFileSync(LOG, 'utf8').replaceAll('2026-03-14', '2026-03-19'));
+    const outdated = await runCommand('debrief', later, '--facility', out);
+    expect(outdated.answer.replaceAll(/\s+/g, ' ')).toContain(
+      'To be checked: The facility is from records of cycle 2602, 2026-02-19 to 2026-03-18: on 2026-03-19 they are no longer in force.',
+    );
   });
 
   it('says of a day outside of the cycle that it is', async () => {

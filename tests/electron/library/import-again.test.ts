@@ -55,6 +55,26 @@ const debriefsOf = (folder: string) =>
     ),
   );
 
+describe('a log that is brought in with drafts from landings among the facilities', () => {
+  const draft = (name: string, logSha256: string) =>
+    changed(name, { origin: { landing: { logSha256, unconfirmed: ['runway.lengthFt'] } } });
+
+  it('is debriefed by them last, whatever the order that they are named in', async () => {
+    const named = ['--facility', draft('A draft', 'ab'.repeat(32)), '--facility', FACILITY];
+    const said = await command(newFolder(), 'import', SAMPLE, ...named);
+    expect(said.answer + said.messages.join()).toContain('at Petrelholm ILS 07 and A draft');
+  });
+
+  it('is debriefed by the others where one of them was drafted from it', async () => {
+    const own = draft('Its own draft', sha256Of(readFileSync(SAMPLE)));
+    const said = await command(newFolder(), 'import', SAMPLE, '--facility', own, '--facility', FACILITY);
+    expect(said.status).toBe(0);
+    expect(said.answer + said.messages.join()).toMatch(/at Petrelholm ILS 07(?! and)/);
+    const alone = await command(newFolder(), 'import', SAMPLE, '--facility', own);
+    expect(alone.messages.join()).toContain('Its own draft was drafted from a landing in this log');
+  });
+});
+
 describe('an approach that is debriefed by two standards', () => {
   it('was flown once, in every list and count', async () => {
     const own = await libraryOf(SAMPLE);

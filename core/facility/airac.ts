@@ -1,6 +1,3 @@
-import type { Issue } from '../issue/issue.ts';
-import { recordsIssue } from './records-issue.ts';
-
 /**
  * When data of one cycle are in force: 28 days from a Thursday, 0901 UTC in the United States, 0000 elsewhere (from
  * memory); days are all that is told here.
@@ -33,28 +30,13 @@ export function airacCycle(cycle: string): AiracCycle | null {
   return { cycle, firstDay: dayText(first), lastDay: dayText(first + CYCLE_DAYS - 1) };
 }
 
-/**
- * A caution where a day lies outside of the cycle that a file of records is of; null where it lies inside. A cycle that
- * is none is told as well: then nobody knows until when the records are good.
- *
- * @param day ISO date, of the flight or today: core has no clock
- */
-export function cycleIssue(cycle: string | null, day: string): Issue | null {
-  const days = cycle === null ? null : airacCycle(cycle);
-  if (days === null) {
-    const message =
-      'The records do not say which cycle they are of, so nobody can say whether they are current';
-    return recordsIssue('records-cycle-unknown', `${message}.`, {
-      tip: 'Compare what they give with the current chart.',
-    });
-  }
-  if (day >= days.firstDay && day <= days.lastDay) return null;
-  const [code, when] =
-    day < days.firstDay
-      ? (['records-cycle-not-yet', 'not yet in force'] as const)
-      : (['records-cycle-past', 'no longer in force'] as const);
-  const message = `The records are of cycle ${days.cycle}, ${days.firstDay} to ${days.lastDay}: on ${day} they are ${when}`;
-  return recordsIssue(code, `${message}.`, { tip: 'Use the file of the cycle that was flown in.' });
+/** How data of a cycle stand on a day (ISO date), as the end of a sentence; null on a day of the cycle. */
+export function standingOn(
+  { firstDay, lastDay }: AiracCycle,
+  day: string,
+): 'not yet in force' | 'no longer in force' | null {
+  if (day < firstDay) return 'not yet in force';
+  return day > lastDay ? 'no longer in force' : null;
 }
 
 function dayText(day: number): string {
