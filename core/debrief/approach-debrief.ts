@@ -1,4 +1,5 @@
 import { facilityDoubts } from '../approach/facility-doubts.ts';
+import type { HeightUnitDoubt } from '../approach/height-unit-doubt.ts';
 import { wholeMeasures } from '../approach/whole-measures.ts';
 import { gradeOf, type Grade, type NotGraded } from '../grade/grade.ts';
 import type { Case } from '../standard/case.ts';
@@ -17,12 +18,21 @@ import { segmentDebrief } from './segment-debrief.ts';
 import { stabilityDebrief } from './stability-debrief.ts';
 import { passSummary, summaryOf } from './summary.ts';
 
-/** The debrief of one approach, or of a pass, which is told and not judged. */
-export function approachDebrief(sitting: Case, variationDeg: number | null, index: number): ApproachDebrief {
+/**
+ * The debrief of one approach, or of a pass, which is told and not judged; nor is anything whose heights are in a unit
+ * that is doubted.
+ */
+export function approachDebrief(
+  sitting: Case,
+  variationDeg: number | null,
+  index: number,
+  unitDoubt: HeightUnitDoubt | null = null,
+): ApproachDebrief {
   const { flown, approach, stated } = sitting;
   const measures = wholeMeasures(flown, approach, variationDeg);
   const air = airOf(sitting, variationDeg);
-  const issues = facilityDoubts(flown, approach, measures.rollout);
+  // A wrong unit is no fault of the facility.
+  const issues = unitDoubt === null ? facilityDoubts(flown, approach, measures.rollout) : [];
   const told = {
     index,
     kind: approach.kind,
@@ -34,15 +44,15 @@ export function approachDebrief(sitting: Case, variationDeg: number | null, inde
     stated: statedDebrief(stated),
     issues,
   };
-  if (approach.kind !== 'approach')
+  if (unitDoubt !== null || approach.kind !== 'approach')
     return {
       ...told,
       segments: approach.segments.map((segment) => segmentDebrief(sitting, air, segment, [])),
       stability: [],
       criteria: [],
-      summary: passSummary(approach),
+      summary: unitDoubt?.summary ?? passSummary(approach),
       grade: null,
-      notGradedBecause: `not graded: ${approach.why!}`,
+      notGradedBecause: unitDoubt?.notGradedBecause ?? `not graded: ${approach.why!}`,
       findings: [],
     };
   const judgement = judgeApproach(sitting);
