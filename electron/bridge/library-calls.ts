@@ -238,6 +238,11 @@ const KEPT = z.discriminatedUnion('became', [
     debriefId: ID.nullable(),
     /** It was there already, and stays in that lesson though another was asked for. */
     stays: z.boolean(),
+    /** Somebody who came onto the roster with it; null: nobody. */
+    added: z.string().nullable(),
+    /** Why it was given to nobody, as the end of a sentence about it; null where no rule was asked, or somebody was found. */
+    nobodyBecause: z.string().nullable(),
+    /** Warnings, and cautions of what a verdict or the date stands on. */
     warnings: z.array(z.string()),
   }),
   z.strictObject({ became: z.literal('refused'), why: z.string() }),

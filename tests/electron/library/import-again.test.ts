@@ -84,7 +84,9 @@ describe('a log that is in the library', () => {
     const own = await libraryOf(SAMPLE);
     const before = await everything(own);
     const said = await command(own, 'import', SAMPLE, '--facility', FACILITY, '--facility', SECOND);
-    expect(said.answer).toContain('first-approach.csv: kept for Rowan Teal, 1 approach at Petrelholm ILS 07 (north)\n');
+    expect(said.answer).toContain(
+      'first-approach.csv: kept for Rowan Teal, 1 approach at Petrelholm ILS 07 (north)\n',
+    );
     expect(said.messages).toEqual([]);
     const after = await everything(own);
     expect(after['lessons']).toEqual(before['lessons']);
@@ -131,7 +133,9 @@ describe('a log that is in the library', () => {
   it('is debriefed by another standard that is named, where it has a debrief, and once', async () => {
     const own = await libraryOf(SAMPLE);
     const words = ['import', SAMPLE, '--standard', 'light-aircraft'];
-    expect((await command(own, ...(words as [string]))).answer).toContain('kept for Rowan Teal, 1 approach at Petrelholm');
+    expect((await command(own, ...(words as [string]))).answer).toContain(
+      'kept for Rowan Teal, 1 approach at Petrelholm',
+    );
     const standards = (await debriefsOf(own)).map(({ standard_id }) => standard_id);
     expect(standards).toEqual(['instrument-rating', 'light-aircraft']);
     const before = await everything(own);
