@@ -1,4 +1,4 @@
-import type { Kept } from '../../electron/bridge/library-calls.ts';
+import type { Kept } from '../../electron/bridge/kept.ts';
 import type { Bringing } from './app-state.ts';
 
 /** What became of a log that was brought in, by its path from the folder that was chosen. */
