@@ -1,4 +1,5 @@
 import { facilityDoubts } from '../approach/facility-doubts.ts';
+import type { HeightUnitDoubt } from '../approach/height-unit-doubt.ts';
 import { wholeMeasures } from '../approach/whole-measures.ts';
 import { gradeOf, NOT_GRADED_AT_A_DRAFT, type Grade, type NotGraded } from '../grade/grade.ts';
 import type { Issue } from '../issue/issue.ts';
@@ -23,16 +24,26 @@ interface Given {
   readonly variationDeg: number | null;
   /** Says that the facility is a draft with values that nobody has confirmed; empty where it is none. */
   readonly draft: readonly Issue[];
+  /** Why the heights are taken for ones in another unit; null where they are not. */
+  readonly unitDoubt: HeightUnitDoubt | null;
   readonly index: number;
 }
 
-/** The debrief of one approach, or of a pass, which is told and not judged. By a draft it is neither graded nor advised. */
-export function approachDebrief(sitting: Case, { variationDeg, draft, index }: Given): ApproachDebrief {
+/**
+ * The debrief of one approach, or of a pass, which is told and not judged; nor is anything whose heights are in a unit
+ * that is doubted. By a draft it is neither graded nor advised.
+ */
+export function approachDebrief(
+  sitting: Case,
+  { variationDeg, draft, unitDoubt, index }: Given,
+): ApproachDebrief {
   const { flown, approach, stated } = sitting;
   const measures = wholeMeasures(flown, approach, variationDeg);
   const air = airOf(sitting, variationDeg);
   const isDraft = draft.length > 0;
-  const issues = [...draft, ...facilityDoubts(flown, approach, measures.rollout)];
+  // A wrong unit is no fault of the facility.
+  const doubts = unitDoubt === null ? facilityDoubts(flown, approach, measures.rollout) : [];
+  const issues = [...draft, ...doubts];
   const told = {
     index,
     kind: approach.kind,
@@ -44,16 +55,16 @@ export function approachDebrief(sitting: Case, { variationDeg, draft, index }: G
     stated: statedDebrief(stated),
     issues,
   };
-  if (approach.kind !== 'approach')
+  if (unitDoubt !== null || approach.kind !== 'approach')
     return {
       ...told,
       segments: approach.segments.map((segment) => segmentDebrief(sitting, air, segment, [])),
       stability: [],
       criteria: [],
-      summary: passSummary(approach),
+      summary: unitDoubt?.summary ?? passSummary(approach),
       safety: [],
       grade: null,
-      notGradedBecause: `not graded: ${approach.why!}`,
+      notGradedBecause: unitDoubt?.notGradedBecause ?? `not graded: ${approach.why!}`,
       findings: [],
     };
   const judgement = judgeApproach(sitting);

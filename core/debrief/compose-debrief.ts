@@ -1,4 +1,5 @@
 import { flownAt, USUAL_ANTENNA_FT } from '../approach/flown.ts';
+import { heightUnitDoubt } from '../approach/height-unit-doubt.ts';
 import type { Deviations } from '../deviation/deviations.ts';
 import type { FacilityGeometry } from '../facility/derive-geometry.ts';
 import { draftWarnings } from '../facility/drafted-from.ts';
@@ -62,7 +63,10 @@ export function compose(material: Material, judging: Judging = BY_DEFAULT): Comp
   const { log, track, facility, geometry, deviations, error } = material;
   const datumFt = gateDatumFt(standard, geometry);
   const asLogged = flownAt(track, deviations, geometry, { error, antennaHeightFt });
-  const { flown, found, issues } = withHeights(asLogged, datumFt, heights);
+  const asAsked = withHeights(asLogged, datumFt, heights);
+  const unitDoubt = heightUnitDoubt(log, asAsked.flown, asAsked.found.approaches);
+  // A roll says nothing of heights in another unit.
+  const { flown, found, issues } = unitDoubt ? withHeights(asLogged, datumFt, 'as-logged') : asAsked;
   const { approaches, notes } = found;
   // The facility's own first: the magnetic model takes longer to load than an approach to judge.
   const variationDeg =
@@ -86,7 +90,7 @@ export function compose(material: Material, judging: Judging = BY_DEFAULT): Comp
       heightCorrectionFt: flown.heightCorrectionFt,
       positionError: positionErrorDebrief(flown, approaches[0] ?? null),
       antennaHeightFt: flown.antennaHeightFt,
-      issues: [...log.issues, ...track.issues, ...issues],
+      issues: [...(unitDoubt ? [unitDoubt.issue] : []), ...log.issues, ...track.issues, ...issues],
     },
     facility: {
       name: facility.name,
@@ -108,7 +112,9 @@ export function compose(material: Material, judging: Judging = BY_DEFAULT): Comp
       source: standard.source,
       tasks: standard.tasks,
     },
-    approaches: sittings.map((sitting, i) => approachDebrief(sitting, { variationDeg, draft, index: i + 1 })),
+    approaches: sittings.map((sitting, i) =>
+      approachDebrief(sitting, { variationDeg, draft, unitDoubt, index: i + 1 }),
+    ),
     issues: notes,
   };
   return { debrief, sittings };

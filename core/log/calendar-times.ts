@@ -123,7 +123,8 @@ export class CalendarTimes {
   ): ResolvedTimes {
     const zone = zoneName === undefined || isUtc ? null : zoneOffset(zoneName);
     const dates = this.#runs.flatMap((run) => run.date ?? []);
-    const decided = decideOrder(dates, order);
+    const { isTwelveHour = false } = this.#clock;
+    const decided = decideOrder(dates, order, isTwelveHour);
     const timeS = this.#seconds.take();
     let previousS = -Infinity;
     let previousClockS = -Infinity;
@@ -144,7 +145,7 @@ export class CalendarTimes {
     }
     const local = !isUtc && zone === null && this.#runs.some((run) => !run.inUtc);
     const issues: Issue[] = [];
-    if (decided.guessed) issues.push(orderGuessed(dates[0]!, decided.order));
+    if (decided.guessed) issues.push(orderGuessed(dates, decided.order, isTwelveHour));
     if (this.#runs.length > 0 && dates.length === 0 && startDay === null) issues.push(NO_DATE);
     if (local) issues.push(NO_ZONE);
     // NaN as well.
@@ -158,17 +159,21 @@ const NO_DATE = logIssue(
   'The file has times of day but no date: its first day is shown as 1970-01-01.',
 );
 
-function orderGuessed(date: DateText, order: string): Issue {
-  const text = [date.first, date.second, date.third].join(date.separator);
-  const words =
-    order === 'ymd' ? 'year, month, day' : order === 'dmy' ? 'day, month, year' : 'month, day, year';
-  return logIssue(
-    'date-order-assumed',
-    `Dates such as ${text} can be read in more than one order: taken as ${words}.`,
-    {
-      tip: 'Set the date order of the log if that is wrong.',
-    },
-  );
+const ORDER_WORDS: Readonly<Record<DateOrder, string>> = {
+  ymd: 'year, month, day',
+  dmy: 'day, month, year',
+  mdy: 'month, day, year',
+};
+
+function orderGuessed(dates: readonly DateText[], order: DateOrder, isTwelveHour: boolean): Issue {
+  const { first, second, third, separator } = dates[0]!;
+  const text = [first, second, third].join(separator);
+  const since = isTwelveHour && order === 'mdy' ? ', since the clock is one of 12 hours' : '';
+  const message = `Dates such as ${text} can be read in more than one order: taken as ${ORDER_WORDS[order]}${since}.`;
+  const other = order === 'dmy' ? 'mdy' : 'dmy';
+  return logIssue('date-order-assumed', message, {
+    tip: `If that is wrong, say so with --date-order ${other}, or in the app under "What was recognised".`,
+  });
 }
 
 function needsTrim(text: string): boolean {

@@ -3,6 +3,8 @@ export interface Clock {
   secondsOfDay: number;
   /** Seconds to subtract for UTC; NaN when the text names none. */
   offsetS: number;
+  /** Set once a time with AM or PM was read into it. */
+  isTwelveHour?: boolean;
 }
 
 const COLON = 58;
@@ -68,6 +70,7 @@ function readUnusual(text: string, into: Clock): boolean {
   if (half !== undefined && (hour < 1 || hour > 12)) return false;
   if (half !== undefined) hour = (hour % 12) + (half === 'p' ? 12 : 0);
   if (hour > 23 || minute > 59 || second > 60) return false;
+  if (half !== undefined) into.isTwelveHour = true;
   into.secondsOfDay = hour * 3600 + minute * 60 + second + Number(`0.${match[7] ?? 0}`);
   into.offsetS = match[10] === undefined ? (match[9] === undefined ? NaN : 0) : readOffset(match[10]);
   return true;

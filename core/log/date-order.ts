@@ -24,9 +24,14 @@ export function dayOf(date: DateText, order: DateOrder): number {
 /**
  * Decides the order for a whole file: by the one that makes most of its dates exist (a value above 12 is no
  * month); else by the user's word; else by the separator, since dots are written between day, month and year;
- * else day first, and that is said.
+ * else month first beside a clock of 12 hours, which is seldom written with the day first (common practice, no
+ * source); else day first. Both of these are said.
  */
-export function decideOrder(dates: readonly DateText[], wish: DateOrder | undefined): DecidedOrder {
+export function decideOrder(
+  dates: readonly DateText[],
+  wish: DateOrder | undefined,
+  isTwelveHour = false,
+): DecidedOrder {
   const open = dates.find((date) => date.yearPlace !== 'first');
   if (open === undefined) return { order: 'ymd', guessed: false };
   const possible: readonly DateOrder[] = ORDERS[open.yearPlace];
@@ -36,6 +41,7 @@ export function decideOrder(dates: readonly DateText[], wish: DateOrder | undefi
   if (wish !== undefined && left.includes(wish)) return { order: wish, guessed: false };
   if (left.length === 1 || allAgree(dates, left)) return { order: left[0]!, guessed: false };
   if (open.separator === '.') return { order: 'dmy', guessed: false };
+  if (isTwelveHour && left.includes('mdy')) return { order: 'mdy', guessed: true };
   const habit = open.separator === '-' && left.includes('ymd') ? 'ymd' : left[0]!;
   return { order: habit, guessed: true };
 }

@@ -63,9 +63,11 @@ export function statedStart(preamble: readonly HeadRow[], settings: LogSettings)
     if (!words.some((word) => START_WORDS.has(word)) || words.some((word) => OTHER_WORDS.has(word))) continue;
     const date = readDate(text.slice(at));
     if (date === null) continue;
-    const day = dayOf(date, decideOrder([date], settings.dateOrder).order);
+    const after = text.slice(at + date.length);
+    const isTwelveHour = /[ap]m/i.test(TIME_AFTER.exec(after)?.[1] ?? '');
+    const day = dayOf(date, decideOrder([date], settings.dateOrder, isTwelveHour).order);
     if (Number.isNaN(day)) continue;
-    return { day, start: timeAfter(text.slice(at + date.length), day, settings.timeZone) };
+    return { day, start: timeAfter(after, day, settings.timeZone) };
   }
   return { day: null, start: null };
 }

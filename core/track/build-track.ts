@@ -3,6 +3,7 @@ import type { Log } from '../log/log.ts';
 import { chooseAltitude, type Aerodrome } from './choose-altitude.ts';
 import { coarseHeights, coarsePositions } from './coarseness.ts';
 import { findGaps, type Timing } from './gaps.ts';
+import { groundspeedDoubt } from './groundspeed-doubt.ts';
 import { indicatedAltitude } from './indicated-altitude.ts';
 import { motionFromPositions } from './motion.ts';
 import { orderFixes } from './order-fixes.ts';
@@ -55,12 +56,13 @@ export function buildTrack(log: Log, settings: TrackSettings = { undulationM: nu
     altitudeFt: take(altitude.altitudeFt),
     altitudeIndicatedFt: indicated.altitudeFt && take(indicated.altitudeFt),
   };
-  const track = assemble(log, { latDeg, lonDeg, ...heights }, order.rows);
+  const { byPositionsKt, ...track } = assemble(log, { latDeg, lonDeg, ...heights }, order.rows);
   const issues: Issue[] = [
     ...order.issues,
     ...altitude.issues,
     // Where the beam itself has nothing but pressure altitude, that says it all.
     ...(altitude.source === 'pressure' ? [] : indicated.issues),
+    ...groundspeedDoubt(log, track.recorded, byPositionsKt),
     ...gapIssues(track),
     ...flagFrozen(track),
     ...flagJumps(track),
@@ -77,7 +79,10 @@ export function buildTrack(log: Log, settings: TrackSettings = { undulationM: nu
 
 type Positions = Pick<Track, 'latDeg' | 'lonDeg' | 'altitudeFt' | 'altitudeIndicatedFt'>;
 
-/** Puts the columns together and derives what the log lacks; `flags` hold the gaps and nothing else yet. */
+/**
+ * Puts the columns together and derives what the log lacks; `flags` hold the gaps and nothing else yet, and
+ * `byPositionsKt` the groundspeed that the recorded one is held to.
+ */
 function assemble(log: Log, positions: Positions, rows: Uint32Array | null) {
   const take = (values: Float64Array) => pick(values, rows);
   const { latDeg, lonDeg, altitudeFt } = positions;
@@ -100,6 +105,7 @@ function assemble(log: Log, positions: Positions, rows: Uint32Array | null) {
     },
     flags: gapFlags(timeS.length, timing),
     recorded,
+    byPositionsKt: motion.groundspeedKt,
     line: rows ? rows.map((row) => log.line[row]!) : log.line,
   };
 }

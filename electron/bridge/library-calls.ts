@@ -1,10 +1,10 @@
 import { z } from 'zod';
+import { ID, KEPT } from './kept.ts';
 import { LARGEST_BASE64 } from './kept-limits.ts';
 import { OWN_STANDARDS } from './own-standards-bounds.ts';
 import { LOG_SETTINGS, SHA256, STATED } from './recent.ts';
 
 const NOTHING = z.strictObject({});
-const ID = z.string().min(1).max(64);
 const NAME = z.string().trim().min(1).max(200);
 const DATE = z.iso.date();
 const WORDS = z.string().max(10_000);
@@ -224,25 +224,6 @@ const TO_KEEP = z.strictObject({
    */
   how: z.enum(['bring-in', 'keep', 'anew']),
 });
-
-const KEPT = z.discriminatedUnion('became', [
-  z.strictObject({
-    became: z.enum(['kept', 'known']),
-    approaches: z.number(),
-    facilities: z.array(z.string()),
-    /** Whose it is now; null: nobody's. */
-    student: z.string().nullable(),
-    lessonId: ID,
-    date: z.string(),
-    /** The debrief at the first of the facilities by the standard; null where there is none. */
-    debriefId: ID.nullable(),
-    /** It was there already, and stays in that lesson though another was asked for. */
-    stays: z.boolean(),
-    warnings: z.array(z.string()),
-  }),
-  z.strictObject({ became: z.literal('refused'), why: z.string() }),
-]);
-export type Kept = z.infer<typeof KEPT>;
 
 /** Something long is done to the whole library: how far it is. */
 const WORK = z.strictObject({ what: z.string(), share: z.number() });

@@ -10,9 +10,10 @@ import type { Imported, ImportAsked } from '../library/import-log.ts';
 import type { Library } from '../library/library.ts';
 import { EXIT, type Arguments, type Command, type ExitStatus, type Output } from './command.ts';
 import { importRules, RULE_OPTIONS, type ImportRules } from './import-rules.ts';
+import { issueLine } from './issue-lines.ts';
 import { JUDGING_OPTIONS, judgingOf } from './judging-options.ts';
 import { LOG_OPTIONS, logSettings } from './log-options.ts';
-import { readFacility, refuse, tell } from './read-input.ts';
+import { readFacility, refuse } from './read-input.ts';
 import {
   counted,
   doneWithout,
@@ -178,6 +179,7 @@ async function importAll(
   output: Output,
 ): Promise<ExitStatus> {
   const count = { kept: 0, known: 0, refused: 0 };
+  const names = shownNames(paths);
   const importOne = async ({ path, below }: LogPlace, debrief: DebriefLog) => {
     const name = basename(path);
     const bytes = bytesOf(path);
@@ -193,7 +195,7 @@ async function importAll(
     let done = 0;
     for await (const part of room.inTurn(library, paths, pool, importOne)) {
       for (const { imported, kept } of part) {
-        const became = await told(basename(paths[done++]!.path), imported, output);
+        const became = await told(names[done++]!, imported, room, output);
         count[became]++;
         if (became === 'kept') kept();
       }
@@ -220,32 +222,46 @@ function bytesOf(path: string): Outcome<Uint8Array> {
   }
 }
 
-/** Says what became of a log. */
+/** What each log goes by: its path below the folder that was named, or its whole path where another has the same. */
+function shownNames(paths: readonly LogPlace[]): string[] {
+  const below = paths.map((place) => place.below.join('/'));
+  const count = new Map<string, number>();
+  for (const name of below) count.set(name, (count.get(name) ?? 0) + 1);
+  return paths.map(({ path }, i) => (count.get(below[i]!)! > 1 ? path : below[i]!));
+}
+
+/** Says what became of a log, and what has to be known of how it was read. */
 async function told(
   name: string,
   imported: Outcome<Imported>,
+  room: LibraryRoom,
   output: Output,
 ): Promise<'kept' | 'known' | 'refused'> {
   if (!imported.ok) {
-    refuse(imported.refusal, output);
+    const { refusal } = imported;
+    const isBare = name === basename(name);
+    refuse(isBare ? refusal : { ...refusal, message: `${name}: ${refusal.message}` }, output);
     return 'refused';
   }
-  tell(
-    imported.issues.filter(({ severity }) => severity === 'warning'),
-    output,
-  );
-  if (imported.value.became === 'known') {
-    const { fileName, triedAt } = imported.value;
-    const as = fileName === name ? '' : ` as ${fileName}`;
+  const became = await toldOf(name, imported.value, output);
+  for (const one of room.worthAsking(imported.issues)) output.message(`  ${name}: ${issueLine(one)}`);
+  return became;
+}
+
+async function toldOf(name: string, imported: Imported, output: Output): Promise<'kept' | 'known'> {
+  if (imported.became === 'known') {
+    const { fileName, triedAt } = imported;
+    const as = fileName === basename(name) ? '' : ` as ${fileName}`;
     const found = triedAt.length === 0 ? 'skipped' : `no approach was found at ${triedAt.join(' or ')}`;
     output.message(`${name} is in the library already${as}: ${found}.`);
     return 'known';
   }
-  const { approaches, facilities, stays } = imported.value;
+  const { approaches, facilities, student, stays } = imported;
+  const kept = student === null ? 'kept' : `kept for ${student}`;
   const found =
     approaches === 0
-      ? 'kept; no approach was found, at no facility that was tried'
-      : `kept, ${counted(approaches, 'approach', 'approaches')} at ${facilities.join(' and ')}`;
+      ? `${kept}; no approach was found, at no facility that was tried`
+      : `${kept}, ${counted(approaches, 'approach', 'approaches')} at ${facilities.join(' and ')}`;
   await output.answer(`${name}: ${found}\n`);
   if (stays) {
     const whose = stays.student === null ? 'without a student' : `of ${stays.student}`;

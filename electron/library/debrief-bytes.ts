@@ -61,7 +61,9 @@ export async function debriefBytes(
     documents.push(packDocument(debrief, judging.standard));
     const { facilityIssues } = there.value;
     // A log that is read again has the same to say of itself.
-    for (const issue of there.issues)
+    // What an approach showed of the log stands with its debrief alone.
+    const shown = debrief.approaches.length > 0 ? debrief.log.issues : [];
+    for (const issue of [...shown, ...there.issues])
       if (debrief.approaches.length > 0 || !facilityIssues.includes(issue))
         issues.set(JSON.stringify(issue), issue);
   }

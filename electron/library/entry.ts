@@ -34,3 +34,4 @@ export { schoolPage } from './school-page.ts';
 export { sinceLastTime } from './since-last-time.ts';
 export { keepNow, nothingToKeep } from './to-keep.ts';
 export { watchBy } from './watch.ts';
+export { worthAsking } from './worth-asking.ts';

@@ -49,6 +49,8 @@ export type Imported = { readonly lessonId: string; readonly debriefIds: readonl
       readonly became: 'kept';
       readonly approaches: number;
       readonly facilities: readonly string[];
+      /** Whose it is now; null: nobody's. */
+      readonly student: string | null;
       /** Where it stays, although another student or day was asked for; null where that did not happen. */
       readonly stays: { readonly student: string | null; readonly date: string } | null;
     }
@@ -146,8 +148,14 @@ function kept(library: Library, sha256: string, flown: readonly Made[], stays: L
     debriefIds: debriefs.map(({ id }) => id),
     approaches: flown.reduce((sum, { document }) => sum + document.approaches.length, 0),
     facilities: flown.map(({ at }) => at.facility.name),
+    student: studentIn(library, lessonId),
     stays: stays && { student: nameOf(library, stays.student_id), date: stays.date },
   };
+}
+
+function studentIn(library: Library, lessonId: string): string | null {
+  const lesson = from.selectFrom('lessons').select('student_id').where('id', '=', lessonId);
+  return nameOf(library, library.first(lesson)!.student_id);
 }
 
 function nameOf(library: Library, id: string | null): string | null {

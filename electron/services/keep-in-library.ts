@@ -1,11 +1,12 @@
 import { defineFacility, type DefinedFacility } from '../../core/analyze.ts';
-import type { Outcome } from '../../core/issue/issue.ts';
+import type { Issue, Outcome } from '../../core/issue/issue.ts';
 import { parseStandard } from '../../core/standard/parse-standard.ts';
 import type { Standard } from '../../core/standard/standard.ts';
 import { standardById } from '../../core/standard/standards.ts';
 import { NOTHING_STATED } from '../../core/standard/stated.ts';
 import type { Input, Output } from '../bridge/calls.ts';
 import { Unusable } from '../bridge/gate.ts';
+import type { Ruling } from '../library/assign-rules.ts';
 import type { FirstDays } from '../library/first-days.ts';
 import type { Library } from '../library/library.ts';
 import type { LibraryHost, LibraryRoom } from './library-host.ts';
@@ -27,6 +28,8 @@ export function keepInLibrary(host: LibraryHost, input: ToKeep): Promise<Output<
   const facilities = facilitiesOf(input.facilities);
   const log = { name: input.name, bytes: Buffer.from(input.base64, 'base64') };
   return host.use(async (library, room) => {
+    let ruling: Ruling | null = null;
+    const rule = (days: FirstDays) => (ruling = ruled(library, room, input, days));
     const student = input.student.by === 'name' ? input.student.name : null;
     const asked = {
       facilities,
@@ -38,45 +41,49 @@ export function keepInLibrary(host: LibraryHost, input: ToKeep): Promise<Output<
       // What is open is kept at its facility and by its standard, whatever it was kept by before.
       areFacilitiesNamed: input.how !== 'bring-in',
       isStandardNamed: input.how !== 'bring-in',
-      ...(input.student.by === 'folder' && { rule: folderRule(library, room, input, input.student) }),
+      ...(input.student.by === 'folder' && { rule }),
     };
     const toKeep = await room.importLog(library, log, asked, ONE_LOG, host.debriefers(room).debrief);
+    const before = room.namesOf(library, 'student');
     const imported = room.keepNow(library, toKeep);
     if (!imported.ok) {
-      const { message, tip } = imported.refusal;
-      return { became: 'refused', why: [message, tip].filter((words) => words !== null).join(' ') };
+      return { became: 'refused', why: sentenceOf(imported.refusal) };
     }
-    const warnings = imported.issues.filter(({ severity }) => severity === 'warning');
+    const kept = room.keptOf(library, room.sha256Of(log.bytes), facilities[0].facility, judging.standard.id);
+    const isNew = kept.student !== null && !before.includes(kept.student);
     return {
-      ...room.keptOf(library, room.sha256Of(log.bytes), facilities[0].facility, judging.standard.id),
+      ...kept,
       became: imported.value.became,
+      added: isNew ? kept.student : null,
+      nobodyBecause: kept.student === null ? whyOf(ruling) : null,
       stays: imported.value.became === 'kept' && imported.value.stays !== null,
-      warnings: warnings.map(({ message }) => message),
+      warnings: room.worthAsking(imported.issues).map(sentenceOf),
     };
   });
 }
 
 /** Whose a log is by the folders that it lay in. */
-function folderRule(
+function ruled(
   library: Library,
   room: LibraryRoom,
-  { folders, chosenFolder = null, name, date }: ToKeep,
-  { addsStudents }: { readonly addsStudents: boolean },
-) {
-  const clues = { path: [...folders, name], chosenFolder, statedDate: date, column: null };
-  const studentFrom = { by: 'folder' } as const;
-  return (days: FirstDays) =>
-    room.ruleFor(
-      { ...clues, ...days },
-      {
-        studentFrom,
-        bookings: null,
-        // Now, and not before the debrief: another log may have brought somebody meanwhile.
-        students: room.namesOf(library, 'student'),
-        instructors: [],
-        addsStudents,
-      },
-    );
+  { folders, chosenFolder = null, name, date, student }: ToKeep,
+  days: FirstDays,
+): Ruling {
+  return room.ruleFor(
+    { path: [...folders, name], chosenFolder, statedDate: date, column: null, ...days },
+    {
+      studentFrom: { by: 'folder' },
+      bookings: null,
+      // Now, and not before the debrief: another log may have brought somebody meanwhile.
+      students: room.namesOf(library, 'student'),
+      instructors: [],
+      addsStudents: student.by === 'folder' && student.addsStudents,
+    },
+  );
+}
+
+function whyOf(ruling: Ruling | null): string | null {
+  return ruling && ruling.why;
 }
 
 function standardOf(asked: ToKeep['asked']['standard']): Standard {
@@ -93,6 +100,9 @@ function facilitiesOf(texts: readonly string[]): readonly [DefinedFacility, ...D
 
 function orRefused<T>(outcome: Outcome<T>): T {
   if (outcome.ok) return outcome.value;
-  const { message, tip } = outcome.refusal;
-  throw new Unusable([message, tip].filter((words) => words !== null).join(' '));
+  throw new Unusable(sentenceOf(outcome.refusal));
+}
+
+function sentenceOf({ message, tip }: Issue): string {
+  return [message, tip].filter((words) => words !== null).join(' ');
 }

@@ -122,8 +122,14 @@ export interface Bringing {
   readonly kept: number;
   readonly approaches: number;
   readonly known: number;
-  /** Logs that were kept with nobody. */
-  readonly withNobody: number;
+  /** Students who came onto the roster, each once. */
+  readonly added: readonly string[];
+  /** Logs that were kept with nobody, each with why. */
+  readonly withNobody: readonly string[];
+  /** What has to be known of how logs were read, each with the log's name. */
+  readonly cautions: readonly string[];
+  /** How many logs those are of. */
+  readonly cautioned: number;
   /** Logs that were not kept, each with its sentence. */
   readonly refused: readonly string[];
   readonly state: 'going' | 'stopping' | 'stopped' | 'done';

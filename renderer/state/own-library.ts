@@ -2,9 +2,10 @@ import type { LogSettings } from '../../core/log/log.ts';
 import type { Stated } from '../../core/standard/stated.ts';
 import { LARGEST_KEPT_BYTES } from '../../electron/bridge/kept-limits.ts';
 import type { CallName, Input, Output } from '../../electron/bridge/calls.ts';
-import type { FlightFilter, Kept } from '../../electron/bridge/library-calls.ts';
+import type { FlightFilter } from '../../electron/bridge/library-calls.ts';
 import type { ChosenDebrief } from '../worker/protocol.ts';
 import { lastRead, type AppState, type Bringing, type Flight, type KeptAs } from './app-state.ts';
+import { NOTHING_BROUGHT, withOneMore, type Brought } from './brought.ts';
 import { base64Of, bytesOf, call, HostProblem } from './host.ts';
 import { askedStandard } from './own-standards.ts';
 import { askSinceLast, statementText } from './since-last.ts';
@@ -274,8 +275,9 @@ export class OwnLibrary {
     await this.change('giveEstimate', { debriefId, aboutUtc: null, level, words: words || null });
   }
 
-  async #bringOne(file: File, whose: Whose): Promise<Kept & { readonly name: string }> {
-    const { name } = file;
+  async #bringOne(file: File, whose: Whose): Promise<Brought> {
+    // Logs of several folders have one name.
+    const name = file.webkitRelativePath || file.name;
     if (file.size > LARGEST_KEPT_BYTES) return { became: 'refused', why: tooLarge(file.size), name };
     const { facilities, notes } = this.#parts.store.state();
     const usable = facilities.filter(({ reading }) => reading?.refusal === null);
@@ -283,7 +285,7 @@ export class OwnLibrary {
       return { became: 'refused', why: 'No facility is known that it could be tried at.', name };
     try {
       const kept = await call('keepInLibrary', {
-        name,
+        name: file.name,
         ...foldersOf(file),
         base64: await base64Of(await file.arrayBuffer()),
         facilities: usable.map(({ text }) => text),
@@ -305,9 +307,9 @@ export class OwnLibrary {
     }
   }
 
-  #count(kept: Kept & { readonly name: string }): void {
+  #count(kept: Brought): void {
     const before = this.#parts.store.state().library.bringing!;
-    this.#bringing(counted(before, kept));
+    this.#bringing(withOneMore(before, kept));
   }
 
   #bringing(bringing: Bringing): void {
@@ -315,32 +317,8 @@ export class OwnLibrary {
   }
 }
 
-const NOTHING_BROUGHT: Bringing = {
-  total: 0,
-  done: 0,
-  kept: 0,
-  approaches: 0,
-  known: 0,
-  withNobody: 0,
-  refused: [],
-  state: 'going',
-};
-
 function isUnderWay(bringing: Bringing | null): bringing is Bringing {
   return bringing?.state === 'going' || bringing?.state === 'stopping';
-}
-
-/** What was brought in so far, with one log more. */
-function counted(before: Bringing, log: Kept & { readonly name: string }): Bringing {
-  const after = { ...before, done: before.done + 1 };
-  if (log.became === 'refused') return { ...after, refused: [...before.refused, `${log.name}: ${log.why}`] };
-  if (log.became === 'known') return { ...after, known: before.known + 1 };
-  return {
-    ...after,
-    kept: before.kept + 1,
-    approaches: before.approaches + log.approaches,
-    withNobody: before.withNobody + (log.student === null ? 1 : 0),
-  };
 }
 
 /** One's own standards go by an id of the app's here, and in the library by that of their file. */

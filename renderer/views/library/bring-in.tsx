@@ -17,7 +17,7 @@ interface Props {
 /** Logs and people come in from files. */
 export function BringIn({ state, overview, session }: Props) {
   const { bringing } = state.library;
-  const [whose, setWhose] = useState<Whose>({ by: 'folder', addsStudents: true });
+  const [whose, setWhose] = useState<Whose>({ by: 'folder', addsStudents: false });
   const [wrong, setWrong] = useState<string | null>(null);
   const isGoing = bringing?.state === 'going' || bringing?.state === 'stopping';
   const bring = (files: FileList | null) => {
@@ -65,7 +65,7 @@ interface WhoseProps {
 
 function WhoseChoice({ whose, choose, wrong, overview }: WhoseProps) {
   const chosen = (by: string): Whose =>
-    by === 'name' ? { by, name: '' } : by === 'folder' ? { by, addsStudents: true } : { by: 'nobody' };
+    by === 'name' ? { by, name: '' } : by === 'folder' ? { by, addsStudents: false } : { by: 'nobody' };
   return (
     <>
       <Choice words="Whose they are" value={whose.by} choose={(by) => choose(chosen(by))}>
@@ -95,7 +95,7 @@ function WhoseChoice({ whose, choose, wrong, overview }: WhoseProps) {
 }
 
 function Progress({ bringing, session }: { readonly bringing: Bringing; readonly session: Session }) {
-  const { total, done, refused, state } = bringing;
+  const { total, done, refused, withNobody, state } = bringing;
   const isGoing = state === 'going' || state === 'stopping';
   return (
     <div className="brought">
@@ -112,16 +112,12 @@ function Progress({ bringing, session }: { readonly bringing: Bringing; readonly
       <p role="status" className={isGoing ? 'unseen' : ''}>
         {isGoing ? tenthWords(bringing) : broughtWords(bringing)}
       </p>
-      {refused.length === 0 ? null : (
-        <details>
-          <summary>{refused.length === 1 ? '1 was not kept' : `${refused.length} were not kept`}</summary>
-          <ul>
-            {refused.map((words, i) => (
-              <li key={`${i} ${words}`}>{words}</li>
-            ))}
-          </ul>
-        </details>
-      )}
+      <Told words={`${count(refused.length, 'was', 'were')} not kept`} lines={refused} />
+      <Told words={`${count(withNobody.length, 'is', 'are')} nobody’s yet, and why`} lines={withNobody} />
+      <Told
+        words={`${count(bringing.cautioned, 'has', 'have')} something to be checked`}
+        lines={bringing.cautions}
+      />
       {isGoing ? null : (
         <Button className="button" onPress={() => session.library.putAway()}>
           Close
@@ -131,26 +127,48 @@ function Progress({ bringing, session }: { readonly bringing: Bringing; readonly
   );
 }
 
+/** What there is to say of single logs, folded away; nothing where there is nothing. */
+function Told({ words, lines }: { readonly words: string; readonly lines: readonly string[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <details>
+      <summary>{words}</summary>
+      <ul>
+        {lines.map((line, i) => (
+          <li key={`${i} ${line}`}>{line}</li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+function count(logs: number, one: string, several: string): string {
+  return `${logs} ${logs === 1 ? one : several}`;
+}
+
 function tenthWords({ total, done }: Bringing): string {
   const tenths = Math.floor((10 * done) / total);
   return tenths === 0 ? 'Bringing logs in.' : `${tenths * 10} percent brought in.`;
 }
 
 /** What has come of it so far, as one line. */
-function broughtWords({ total, done, kept, approaches, known, withNobody, state }: Bringing): string {
+function broughtWords(bringing: Bringing): string {
+  const { total, done, kept, approaches, known, added, withNobody, cautioned, state } = bringing;
   const parts = [
     `${done} of ${total} ${total === 1 ? 'log' : 'logs'}`,
     `${kept} kept with ${approaches} ${approaches === 1 ? 'approach' : 'approaches'}`,
     ...(known > 0 ? [`${known} here already`] : []),
-    ...(withNobody > 0 ? [`${withNobody} of them nobody's yet`] : []),
+    ...(withNobody.length > 0 ? [`${withNobody.length} of them nobody's yet`] : []),
+    ...(cautioned > 0 ? [`${cautioned} to be checked`] : []),
   ];
+  const who = added.length > 0 ? ` Added: ${added.join(', ')}.` : '';
   const end =
     state === 'stopped'
       ? ' Stopped: choose the same again to go on.'
       : state === 'stopping'
         ? ' Stopping …'
         : '';
-  return `${parts.join(', ')}.${end}`;
+  return `${parts.join(', ')}.${who}${end}`;
 }
 
 function Roster({ session }: { readonly session: Session }) {

@@ -79,7 +79,7 @@ describe('an approach that is debriefed by two standards', () => {
   it('was flown once, in every list and count', async () => {
     const own = await libraryOf(SAMPLE);
     const said = await command(own, 'import', SAMPLE, '--facility', FACILITY, '--standard', 'light-aircraft');
-    expect(said.answer).toContain('first-approach.csv: kept, 1 approach');
+    expect(said.answer).toContain('first-approach.csv: kept for Rowan Teal, 1 approach');
     await opened(own, (library) => {
       const rowan = personNamed(library, 'student', 'Rowan Teal');
       expect(listApproaches(library, null)).toHaveLength(2);
@@ -104,7 +104,9 @@ describe('a log that is in the library', () => {
     const own = await libraryOf(SAMPLE);
     const before = await everything(own);
     const said = await command(own, 'import', SAMPLE, '--facility', FACILITY, '--facility', SECOND);
-    expect(said.answer).toContain('first-approach.csv: kept, 1 approach at Petrelholm ILS 07 (north)\n');
+    expect(said.answer).toContain(
+      'first-approach.csv: kept for Rowan Teal, 1 approach at Petrelholm ILS 07 (north)\n',
+    );
     expect(said.messages).toEqual([]);
     const after = await everything(own);
     expect(after['lessons']).toEqual(before['lessons']);
@@ -151,7 +153,9 @@ describe('a log that is in the library', () => {
   it('is debriefed by another standard that is named, where it has a debrief, and once', async () => {
     const own = await libraryOf(SAMPLE);
     const words = ['import', SAMPLE, '--standard', 'light-aircraft'];
-    expect((await command(own, ...(words as [string]))).answer).toContain('kept, 1 approach at Petrelholm');
+    expect((await command(own, ...(words as [string]))).answer).toContain(
+      'kept for Rowan Teal, 1 approach at Petrelholm',
+    );
     const standards = (await debriefsOf(own)).map(({ standard_id }) => standard_id);
     expect(standards).toEqual(['instrument-rating', 'light-aircraft']);
     const before = await everything(own);
@@ -197,7 +201,7 @@ describe('a debrief that is stated anew', () => {
     });
     const stated = ['--vref', '70', '--antenna-height', '9', '--heights', 'from-rollout'];
     const said = await command(own, 'import', SAMPLE, '--again', 'yes', ...stated);
-    expect(said.answer).toContain('first-approach.csv: kept, 1 approach at Petrelholm ILS 07');
+    expect(said.answer).toContain('first-approach.csv: kept for Rowan Teal, 1 approach at Petrelholm ILS 07');
     const [after, ...others] = await debriefsOf(own);
     expect(others).toEqual([]);
     expect(after).toMatchObject({ id: before!.id, antenna_height_ft: 9, heights: 'from-rollout' });
@@ -219,7 +223,7 @@ describe('a debrief that is stated anew', () => {
     const moved = changed('Petrelholm ILS 07', {}, (place) => place.latDeg++);
     const said = await command(own, 'import', SAMPLE, '--facility', moved, '--again', 'yes');
     expect(said.messages).toContain(
-      'Warning: first-approach.csv holds no approach at Petrelholm ILS 07 by what is stated now: its debrief stays as it is.',
+      '  first-approach.csv: Warning: first-approach.csv holds no approach at Petrelholm ILS 07 by what is stated now: its debrief stays as it is.',
     );
     expect(await everything(own)).toEqual(before);
   });

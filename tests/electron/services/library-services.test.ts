@@ -73,6 +73,29 @@ describe('keeping a log', () => {
     expect(await kept('went-around.csv', third)).toMatchObject({ student: 'Hazel Wren' });
   });
 
+  it('says who came onto the roster with it, and why it is nobody’s', async () => {
+    const adding = { folders: ['Hazel Wren'], student: { by: 'folder' as const, addsStudents: true } };
+    expect(await kept('first-approach.csv', adding)).toMatchObject({
+      added: 'Hazel Wren',
+      nobodyBecause: null,
+    });
+    expect(await kept('tidy-landing.csv', adding)).toMatchObject({ student: 'Hazel Wren', added: null });
+    const strict = { folders: ['Linden Siskin'], student: { by: 'folder' as const, addsStudents: false } };
+    expect(await kept('went-around.csv', strict)).toMatchObject({
+      student: null,
+      added: null,
+      nobodyBecause: '"Linden Siskin" is not on the roster (a folder is named so)',
+    });
+  });
+
+  it('says what was assumed that its verdict or its date stands on', async () => {
+    const text = sample('first-approach.csv').toString();
+    const base64 = Buffer.from(text.replaceAll(/ \((ft|ft MSL|kt|ft\/min)\)/g, '')).toString('base64');
+    expect((await kept()).warnings).toEqual([]);
+    const { warnings } = await kept('first-approach.csv', { base64 });
+    expect(warnings.join('\n')).toMatch(/"GNSS Altitude" .* names no unit: taken as ft\. Name the unit/);
+  });
+
   it('answers of a file that is no log with the sentence, and keeps nothing', async () => {
     const base64 = Buffer.from('no log at all').toString('base64');
     const answer = await call('keepInLibrary', toKeep('first-approach.csv', { base64 }));
