@@ -101,7 +101,9 @@ function Approach(props: ApproachProps) {
       <StatedLine approach={approach} />
       <Estimate estimate={estimate} />
       <Findings approach={approach} sinceLast={sinceLast} flightId={flightId} session={session} jump={jump} />
-      <CriteriaTable approach={approach} dots={dots} jump={jump} />
+      <WideTable name="What was asked, and what came of it">
+        <CriteriaTable approach={approach} dots={dots} jump={jump} />
+      </WideTable>
       <SheetPreview sheet={sheet} dots={dots} jump={jump} />
       <StabilityTable gates={approach.stability} />
       <WideTable name="What happened">
