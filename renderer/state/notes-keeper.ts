@@ -16,6 +16,8 @@ export class NotesKeeper {
   #base: Notes = NO_NOTES;
   #revision: number | null = null;
   #saving: Promise<boolean> = Promise.resolve(true);
+  /** What the host was asked to keep and has not answered yet. */
+  #underWay: Notes | null = null;
 
   /** `merged` hears of notes that another window has changed. */
   constructor(store: Store, tell: (error: unknown) => void, merged: (notes: Notes) => void) {
@@ -46,6 +48,13 @@ export class NotesKeeper {
     return this.#saving;
   }
 
+  /** As the page goes: what was changed while a save was under way is sent behind it, since no answer will be heard. */
+  saveOnLeaving(): void {
+    const { notes } = this.#store.state();
+    if (this.#underWay === null || this.#underWay === notes || this.#revision === null) return;
+    void call('saveNotes', { revision: this.#revision + 1, notes }).catch(() => {});
+  }
+
   async #saveNow(): Promise<boolean> {
     try {
       for (let tries = 1; ; tries++) {
@@ -53,7 +62,9 @@ export class NotesKeeper {
         const { notes } = this.#store.state();
         // The save before this one has taken it along.
         if (notes === this.#base) return true;
+        this.#underWay = notes;
         const answer = await call('saveNotes', { revision: this.#revision!, notes });
+        this.#underWay = null;
         if (answer.saved) {
           this.#revision = answer.revision;
           this.#base = notes;
@@ -66,6 +77,7 @@ export class NotesKeeper {
         this.#revision = null;
       }
     } catch (error) {
+      this.#underWay = null;
       this.#tell(error);
       return false;
     }

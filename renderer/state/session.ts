@@ -95,6 +95,7 @@ export class Session {
   async begin(): Promise<void> {
     // What was typed last is kept also when the page is closed in the same moment.
     addEventListener('pagehide', () => this.#parts.drafts.saveNow());
+    addEventListener('pagehide', () => this.#notes.saveOnLeaving());
     try {
       await this.#fetchAll().finally(this.#begun);
       onHostEvent(() => void this.#given.open());

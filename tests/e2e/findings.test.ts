@@ -20,7 +20,8 @@ async function open(): Promise<void> {
   await page.locator('h1.summary').waitFor();
   await page.getByLabel('Target airspeed on final, kt').fill('90');
   await page.getByLabel('Target airspeed on final, kt').press('Enter');
-  await first().waitFor();
+  // Until then another one stands first, of the debrief before that was said.
+  await expect.poll(() => first().textContent()).toContain('Not stable at 500 ft');
 }
 
 async function write(button: string, label: string, words: string): Promise<void> {

@@ -9,11 +9,15 @@ class Host {
   notes: Notes = NO_NOTES;
   revision = 7;
   saves = 0;
+  /** Saves that it was asked for, answered or not, and what it waits for before it answers. */
+  asked = 0;
+  held: Promise<void> = Promise.resolve();
   isFull = false;
   isGone = false;
 
   async call(name: string, value: unknown) {
-    await Promise.resolve();
+    if (name === 'saveNotes') this.asked++;
+    await this.held;
     if (this.isGone) return { ok: false, code: 'fault', message: 'Halfdot was ended.' };
     return { ok: true, value: name === 'notes' ? this.#kept() : this.#save(value as never) };
   }
@@ -63,6 +67,27 @@ describe('the keeper of the notes', () => {
     expect(await Promise.all(changes)).toEqual([true, true, true, true]);
     expect(ids(host.notes)).toEqual(['a', 'b', 'c', 'd']);
     expect(host.saves).toBeLessThanOrEqual(2);
+  });
+
+  it('sends what was changed during a save behind it when the page goes, and nothing twice', async () => {
+    await keeper.fetch();
+    let answer = () => {};
+    host.held = new Promise((resolve) => (answer = resolve));
+    const first = keeper.change(facility('a'));
+    await vi.waitFor(() => expect(host.asked).toBe(1));
+    const second = keeper.change(facility('b'));
+    // No answer is heard any more: what is sent now is all that comes.
+    keeper.saveOnLeaving();
+    expect([host.asked, host.saves]).toEqual([2, 0]);
+    answer();
+    await vi.waitFor(() => expect(host.saves).toBeGreaterThanOrEqual(2));
+    expect(ids(host.notes)).toEqual(['a', 'b']);
+    await Promise.all([first, second]);
+    expect(ids(host.notes)).toEqual(['a', 'b']);
+    const { saves } = host;
+    keeper.saveOnLeaving();
+    await Promise.resolve();
+    expect(host.saves).toBe(saves);
   });
 
   it('puts its change to what another window has kept meanwhile', async () => {
