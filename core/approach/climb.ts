@@ -1,6 +1,6 @@
 import { firstAfter } from '../numeric/polyline.ts';
-import { gapsLongerThan } from '../track/gaps.ts';
-import { FIT_HALF_WINDOW_S, verticalSpeedFromHeights } from '../track/vertical-speed.ts';
+import type { Track } from '../track/track.ts';
+import { verticalSpeedAt } from '../track/vertical-speed.ts';
 import type { Flown } from './flown.ts';
 import { firstCrossing, type Stretch } from './hold.ts';
 
@@ -37,32 +37,25 @@ export function findClimb({ track }: Flown, { first, last }: Stretch): Climb | n
   return null;
 }
 
-/** Nearly every missed approach began within this of its lowest point; the rest is looked at only when none did. */
-const NEAR_LOWEST_S = 60;
-
 /**
  * When a missed approach began: searching back from its lowest point, the last moment at which the sink rate was at
  * least half its mean over the 10 s before, that mean being a descent; the lowest point itself when none was.
  */
-export function missedApproachStartS(flown: Flown, climb: Climb, earliestS: number): number {
-  const nearS = Math.max(earliestS, climb.lowestS - NEAR_LOWEST_S);
-  return lastSinkingS(flown, climb, nearS) ?? lastSinkingS(flown, climb, earliestS) ?? climb.lowestS;
-}
-
-function lastSinkingS(flown: Flown, climb: Climb, earliestS: number): number | null {
-  const { timeS, speedFpm } = sinkBefore(flown, climb, earliestS);
+export function missedApproachStartS({ track }: Flown, climb: Climb, earliestS: number): number {
+  const { timeS, gapLimitS } = track;
+  const speedFpm = fittedSpeed(track);
   // Zero or more while it sinks at half of the mean or faster; NaN where the mean is no descent.
   const sinking = (i: number): number => {
     const meanFpm = meanBefore(timeS, speedFpm, i);
-    return meanFpm < 0 ? SHARE_OF_SINK * meanFpm - speedFpm[i]! : NaN;
+    return meanFpm < 0 ? SHARE_OF_SINK * meanFpm - speedFpm(i) : NaN;
   };
   for (let i = firstAfter(timeS, climb.lowestS) - 1; i >= 0 && timeS[i]! >= earliestS; i--) {
     const [here, next] = [sinking(i), sinking(i + 1)];
     if (!(here >= 0)) continue;
-    const joined = timeS[i + 1]! - timeS[i]! <= flown.track.gapLimitS;
+    const joined = timeS[i + 1]! - timeS[i]! <= gapLimitS;
     return joined && next < 0 ? Math.min(climb.lowestS, lineZeroS(timeS, i, here, next)) : timeS[i]!;
   }
-  return null;
+  return climb.lowestS;
 }
 
 /** When the straight line from a value at one fix to a value at the next is zero. */
@@ -70,20 +63,23 @@ function lineZeroS(timeS: Float64Array, i: number, here: number, next: number): 
   return timeS[i]! + (here / (here - next)) * (timeS[i + 1]! - timeS[i]!);
 }
 
-/** Fitted vertical speed from shortly before a moment to the climb's lowest point and what its last fit needs. */
-function sinkBefore({ track }: Flown, climb: Climb, earliestS: number) {
-  const first = firstAfter(track.timeS, earliestS - SINK_BEFORE_S - FIT_HALF_WINDOW_S);
-  const last = firstAfter(track.timeS, climb.lowestS + FIT_HALF_WINDOW_S);
-  const timeS = track.timeS.subarray(first, last);
-  const gaps = gapsLongerThan(timeS, track.gapLimitS);
-  return { timeS, speedFpm: verticalSpeedFromHeights(timeS, track.altitudeFt.subarray(first, last), gaps) };
+/** The fitted vertical speed at a fix, each worked out when it is first asked for: the search seldom goes far back. */
+function fittedSpeed(track: Track): (i: number) => number {
+  const known = new Map<number, number>();
+  return (i) => {
+    const before = known.get(i);
+    if (before !== undefined) return before;
+    const speedFpm = verticalSpeedAt(track, track.timeS[i]!);
+    known.set(i, speedFpm);
+    return speedFpm;
+  };
 }
 
-function meanBefore(timeS: Float64Array, values: Float64Array, i: number): number {
+function meanBefore(timeS: Float64Array, valueAt: (i: number) => number, i: number): number {
   let sum = 0;
   let count = 0;
   for (let k = firstAfter(timeS, timeS[i]! - SINK_BEFORE_S); k < i; k++) {
-    sum += values[k]!;
+    sum += valueAt(k);
     count++;
   }
   return count === 0 ? NaN : sum / count;

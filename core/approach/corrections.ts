@@ -1,4 +1,4 @@
-import { clip, valueAt, type Polyline, type Span } from '../numeric/polyline.ts';
+import { valueAt, type Polyline, type Span } from '../numeric/polyline.ts';
 import { findExcursions } from './excursions.ts';
 import type { Flown } from './flown.ts';
 import { resample, swingsOf } from './swings.ts';
@@ -21,12 +21,12 @@ export interface Corrections {
 
 /** Corrections of the ground track against the localizer over a span; null when no track was recorded. */
 export function findCorrections(flown: Flown, span: Span): Corrections | null {
-  const { timeS, gapLimitS } = flown.track;
-  const parts = clip(timeS, flown.courseAngleDeg, span, gapLimitS).map(smoothed);
+  const { track, courseAngleDeg, lines } = flown;
+  const parts = lines.over(courseAngleDeg.within(track.timeS, span), span).map(smoothed);
   if (parts.length === 0) return null;
   const swings = parts.flatMap((part) => swingsOf(part, CORRECTION_DEG));
   const sizes = swings.map(({ from, to }) => Math.abs(to - from));
-  const needle = clip(timeS, flown.deviations.localizerFullScale, span, gapLimitS);
+  const needle = lines.over(flown.deviations.localizerFullScale, span);
   const limits = { lower: -LEAVING_FULL_SCALE, upper: LEAVING_FULL_SCALE };
   return {
     count: sizes.length,

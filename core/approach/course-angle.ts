@@ -1,5 +1,6 @@
 import type { Deviations } from '../deviation/deviations.ts';
-import { changeOver, forEachWindow } from '../track/window.ts';
+import { LazyColumn } from '../numeric/lazy-column.ts';
+import { changeOver, forEachWindow, stretches } from '../track/window.ts';
 import type { Track } from '../track/track.ts';
 import { DEGREES_PER_RADIAN } from '../units/units.ts';
 
@@ -13,15 +14,18 @@ const STANDING_NM = (0.5 * 5) / 3600;
  * ± 180 outbound. Taken from positions over 5 s in the localizer antenna's own frame, never from a course column.
  * NaN farther than 25 NM from the antenna, and while standing.
  */
-export function courseAngles(track: Track, { alongCourseNm, acrossCourseNm }: Deviations): Float64Array {
-  const angleDeg = new Float64Array(track.count).fill(NaN);
-  forEachWindow(track.timeS, track.gaps, (window) => {
-    const i = window.centre;
-    if (alongCourseNm[i]! ** 2 + acrossCourseNm[i]! ** 2 > FARTHEST_NM ** 2) return;
-    const inwardNm = -changeOver(alongCourseNm, window);
-    const rightNm = changeOver(acrossCourseNm, window);
-    if (Math.abs(inwardNm) + Math.abs(rightNm) >= STANDING_NM)
-      angleDeg[i] = Math.atan2(rightNm, inwardNm) * DEGREES_PER_RADIAN;
+export function courseAngles(track: Track, { alongCourseNm, acrossCourseNm }: Deviations): LazyColumn {
+  const parts = stretches(track.count, track.gaps);
+  return new LazyColumn(track.count, (angleDeg, start, end) => {
+    angleDeg.fill(NaN, start, end);
+    const asked = { first: start, last: end - 1 };
+    forEachWindow(track.timeS, parts, asked, (window) => {
+      const i = window.centre;
+      if (alongCourseNm[i]! ** 2 + acrossCourseNm[i]! ** 2 > FARTHEST_NM ** 2) return;
+      const inwardNm = -changeOver(alongCourseNm, window);
+      const rightNm = changeOver(acrossCourseNm, window);
+      if (Math.abs(inwardNm) + Math.abs(rightNm) >= STANDING_NM)
+        angleDeg[i] = Math.atan2(rightNm, inwardNm) * DEGREES_PER_RADIAN;
+    });
   });
-  return angleDeg;
 }

@@ -1,5 +1,5 @@
 import { WGS84_SEMI_MAJOR_AXIS_M } from '../earth/frame.ts';
-import { clip, firstAfter, type Polyline, type Span } from '../numeric/polyline.ts';
+import { firstAfter, type Polyline, type Span } from '../numeric/polyline.ts';
 import { bendsOf } from '../numeric/straight-pieces.ts';
 import { verticalSpeedAt } from '../track/vertical-speed.ts';
 import { METRES_PER_NM, RADIANS_PER_DEGREE } from '../units/units.ts';
@@ -26,7 +26,7 @@ const SLOWEST_S = 3;
 const EARTH_RADIUS_NM = WGS84_SEMI_MAJOR_AXIS_M / METRES_PER_NM;
 
 /** One second of the descent. Sink rates are positive down. */
-interface DescentSecond {
+export interface DescentSecond {
   readonly timeS: number;
   /** The fit through the heights of ± 3 s. */
   readonly heldFpm: number;
@@ -75,10 +75,7 @@ export interface Descent {
  * aircraft. A recorded vertical speed is not asked: it is an instrument's, with its own lag.
  */
 export function findDescent(flown: Flown, span: Span): Descent | null {
-  const { track } = flown;
-  if (track.medianIntervalS > SLOWEST_S || track.issues.some(({ code }) => code === 'altitude-coarse'))
-    return null;
-  const runs = runsOver(flown, span);
+  const runs = descentSeconds(flown, span);
   const parts = runs.map((run) => lineOf(run, ({ heldFpm, neededFpm }) => heldFpm - neededFpm));
   const spread = spreadOf(parts);
   if (!spread) return null;
@@ -92,16 +89,19 @@ export function findDescent(flown: Flown, span: Span): Descent | null {
   };
 }
 
-/** Every second of a span, in the runs of two and more in which all of it is known. */
-function runsOver(flown: Flown, span: Span): DescentSecond[][] {
+/** Every second of a span, in the runs of two and more in which all of it is known; none where nothing is. */
+export function descentSeconds(flown: Flown, span: Span): DescentSecond[][] {
   const { track, deviations } = flown;
   const runs: DescentSecond[][] = [];
-  for (const part of clip(track.timeS, deviations.heightAboveGlidepathFt, span, track.gapLimitS)) {
+  if (track.medianIntervalS > SLOWEST_S || track.issues.some(({ code }) => code === 'altitude-coarse'))
+    return runs;
+  for (const part of flown.lines.over(deviations.heightAboveGlidepathFt, span)) {
     const { timeS, value } = resample(part, RESAMPLED_S);
     let run: DescentSecond[] = [];
     runs.push(run);
     let i = firstAfter(track.timeS, timeS[0]!) - 1;
-    for (const [k, s] of timeS.entries()) {
+    for (let k = 0; k < timeS.length; k++) {
+      const s = timeS[k]!;
       while (i + 1 < track.count - 1 && track.timeS[i + 1]! <= s) i++;
       const second = secondAt(flown, i, s, value[k]!);
       if (!Number.isNaN(second.heldFpm - second.neededFpm)) run.push(second);
@@ -118,7 +118,9 @@ function secondAt(flown: Flown, i: number, s: number, aboveGlidepathFt: number):
   const at = (column: Float64Array) => column[i]! + share * (column[i + 1]! - column[i]!);
   // A recorded vertical speed is not asked: see findDescent.
   const heldFpm = -verticalSpeedAt(track, s);
-  const closingKt = at(track.groundspeedKt) * Math.cos(at(courseAngleDeg) * RADIANS_PER_DEGREE);
+  const [fromDeg, toDeg] = [courseAngleDeg.at(i), courseAngleDeg.at(i + 1)];
+  const angleDeg = fromDeg + share * (toDeg - fromDeg);
+  const closingKt = at(track.groundspeedKt) * Math.cos(angleDeg * RADIANS_PER_DEGREE);
   // A straight beam over a curved earth is steeper against the sea the farther out: by 3 % at 5 NM.
   const fallenAway = at(deviations.distanceToThresholdNm) / EARTH_RADIUS_NM;
   const steeper = 1 + fallenAway / Math.tan(facility.glidepathAngleDeg * RADIANS_PER_DEGREE);
@@ -126,7 +128,12 @@ function secondAt(flown: Flown, i: number, s: number, aboveGlidepathFt: number):
 }
 
 function lineOf(run: readonly DescentSecond[], of: (second: DescentSecond) => number): Polyline {
-  return { timeS: Float64Array.from(run, ({ timeS }) => timeS), value: Float64Array.from(run, of) };
+  const line = { timeS: new Float64Array(run.length), value: new Float64Array(run.length) };
+  for (const [i, second] of run.entries()) {
+    line.timeS[i] = second.timeS;
+    line.value[i] = of(second);
+  }
+  return line;
 }
 
 /** The largest difference to one side that no second of 5 s undercuts; null where there is none. */

@@ -39,7 +39,7 @@ export function beyondLocalizer({ deviations }: Flown): Margin {
 }
 
 function trackWithin({ courseAngleDeg }: Flown, deg: number): Margin {
-  return (i) => deg - Math.abs(courseAngleDeg[i]!);
+  return (i) => deg - Math.abs(courseAngleDeg.at(i));
 }
 
 /** The first moment of a stretch at which an aircraft settled on the localizer; null when it never did. */

@@ -25,12 +25,7 @@ export interface Excursion {
  * a break.
  */
 export function findExcursions(parts: readonly Polyline[], limits: Limits, near: number): Excursion[] {
-  const found: Excursion[] = [];
-  for (const part of parts) {
-    if (limits.upper !== null) found.push(...spells(part, limits.upper, near, 'above'));
-    if (limits.lower !== null) found.push(...spells(part, limits.lower, near, 'below'));
-  }
-  return found.sort((a, b) => a.startS - b.startS);
+  return excursionsOff(parts, [], limits, near, 0);
 }
 
 /** Where an error of the whole half-width is thought to move a value: outward, not at all, or inward. */
@@ -47,17 +42,20 @@ export function excursionsOff(
   near: number,
   off: Off,
 ): Excursion[] {
-  if (off === 0 || halfWidths.length === 0) return findExcursions(parts, limits, near);
-  const high = findExcursions(moved(parts, halfWidths, off), { upper: limits.upper, lower: null }, near);
-  const low = findExcursions(moved(parts, halfWidths, -off), { upper: null, lower: limits.lower }, near);
-  return [...high, ...low].sort((a, b) => a.startS - b.startS);
+  const { upper, lower } = limits;
+  const found: Excursion[] = [];
+  for (const [k, { timeS, value }] of parts.entries()) {
+    const moved = { timeS, value, half: halfWidths[k]?.value ?? null, outward: off };
+    if (upper !== null) found.push(...spells(moved, upper, near, 'above'));
+    if (lower !== null) found.push(...spells(moved, lower, near, 'below'));
+  }
+  return found.sort((a, b) => a.startS - b.startS);
 }
 
-function moved(parts: readonly Polyline[], halfWidths: readonly Polyline[], by: number): Polyline[] {
-  return parts.map(({ timeS, value }, k) => {
-    const half = halfWidths[k]!.value;
-    return { timeS, value: value.map((v, i) => v + by * half[i]!) };
-  });
+/** A line that may be off by half-widths at the same times, and how many of them outward it is read. */
+interface MovedLine extends Polyline {
+  readonly half: Float64Array | null;
+  readonly outward: Off;
 }
 
 /** Time beyond the limits, seconds. */
@@ -65,16 +63,19 @@ export function timeOutsideS(excursions: readonly Excursion[]): number {
   return excursions.reduce((sum, { outsideS }) => sum + outsideS, 0);
 }
 
-/** Spells on one side. Values are counted away from zero: below a limit is above it in a mirror. */
-function spells({ timeS, value }: Polyline, limit: number, near: number, side: Side): Excursion[] {
+/** Spells on one side. Values are counted away from zero: below a limit is above it in a mirror, and outward is up. */
+function spells(line: MovedLine, limit: number, near: number, side: Side): Excursion[] {
+  const { timeS, value, half, outward } = line;
   const sign = side === 'above' ? 1 : -1;
   const edge = sign * limit;
   const found: Excursion[] = [];
   let joined = false;
-  let b = sign * value[0]!;
+  // Here and not in a function of its own: it is asked for every fix, many times over.
+  const isOff = half !== null && outward !== 0;
+  let b = sign * value[0]! + (isOff ? outward * half[0]! : 0);
   for (let i = 1; i < value.length; i++) {
     const a = b;
-    b = sign * value[i]!;
+    b = sign * value[i]! + (isOff ? outward * half[i]! : 0);
     if (a <= edge && b <= edge) {
       if (a < edge - near || b < edge - near) joined = false;
       continue;

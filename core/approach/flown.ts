@@ -1,6 +1,8 @@
 import type { Deviations } from '../deviation/deviations.ts';
 import { needleError, type NeedleError } from '../deviation/needle-error.ts';
 import type { FacilityGeometry } from '../facility/derive-geometry.ts';
+import type { LazyColumn } from '../numeric/lazy-column.ts';
+import { LineMemory } from '../numeric/line-memory.ts';
 import { valueAt } from '../numeric/polyline.ts';
 import { NO_ERROR, type PositionError } from '../track/position-error.ts';
 import type { Track } from '../track/track.ts';
@@ -12,13 +14,15 @@ export interface Flown {
   readonly deviations: Deviations;
   readonly facility: FacilityGeometry;
   /** Of the ground track to the course, right positive (`courseAngles`). */
-  readonly courseAngleDeg: Float64Array;
+  readonly courseAngleDeg: LazyColumn;
   /** What gates and decision altitude are judged by: indicated where it was logged, else the beam's height. */
   readonly decidingAltitudeFt: Float64Array;
   readonly altitudeSource: 'indicated' | 'geometric';
   /** How far the fixes may be off, and what that does to the needles. */
   readonly error: PositionError;
   readonly needleError: NeedleError;
+  /** Its columns over spans of time. */
+  readonly lines: LineMemory;
   /** What was taken off every height that was logged, as a roll showed. */
   readonly heightCorrectionFt: number;
   /** Of the receiver's antenna above the ground, on wheels. */
@@ -49,6 +53,7 @@ export function flownAt(
     altitudeSource: indicatedFt ? 'indicated' : 'geometric',
     error,
     needleError: needleError(error, deviations, facility),
+    lines: new LineMemory(track.timeS, track.gapLimitS),
     heightCorrectionFt: known.heightCorrectionFt ?? 0,
     antennaHeightFt: known.antennaHeightFt ?? USUAL_ANTENNA_FT,
   };

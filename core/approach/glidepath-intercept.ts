@@ -1,4 +1,4 @@
-import { firstAfter } from '../numeric/polyline.ts';
+import { firstAfter, valueAt } from '../numeric/polyline.ts';
 import { FPM_PER_METRE_PER_SECOND, KNOTS_PER_METRE_PER_SECOND, RADIANS_PER_DEGREE } from '../units/units.ts';
 import { at, type Flown } from './flown.ts';
 import { inbound, withinLocalizer } from './established.ts';
@@ -60,11 +60,16 @@ function sinksAsNeeded(flown: Flown, startS: number): boolean {
 }
 
 /** Mean of a column at a second's distance over a span: a speed does not change enough to ask for more. */
-function meanOver(flown: Flown, values: Float64Array, startS: number, endS: number): number {
+function meanOver({ track }: Flown, values: Float64Array, startS: number, endS: number): number {
+  // Looked for in what is near: a log is long, and this is asked of many of its fixes.
+  const first = Math.max(0, firstAfter(track.timeS, startS) - 1);
+  const end = firstAfter(track.timeS, endS) + 1;
+  const timeS = track.timeS.subarray(first, end);
+  const near = values.subarray(first, end);
   let sum = 0;
   let count = 0;
   for (let s = startS; s <= endS; s++) {
-    sum += at(flown, values, s);
+    sum += valueAt(timeS, near, s, track.gapLimitS);
     count++;
   }
   return sum / count;

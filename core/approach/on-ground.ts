@@ -68,7 +68,7 @@ export function findLanding(flown: Flown, passage: ThresholdPassage, last: numbe
 
 /** Whether the roll begins against the course: a landing the other way is no end of this approach. */
 function landedAgainst({ courseAngleDeg }: Flown, { first }: Stretch): boolean {
-  return Math.abs(courseAngleDeg[first]!) > 90;
+  return Math.abs(courseAngleDeg.at(first)) > 90;
 }
 
 /** The fixes from the first on the ground to the last before leaving the outline or climbing away. */
@@ -83,8 +83,8 @@ function findRoll(flown: Flown, passage: ThresholdPassage, stretch: Stretch): St
       LEVEL_FPM - Math.abs(track.verticalSpeedFpm[i]!),
       LEVEL_BELOW_FT - heightAboveRunwayFt(flown, i),
     );
-  const slowS = firstHold(track, stretch, [outline, slow], 0);
-  const levelS = firstHold(track, stretch, [outline, level], LEVEL_S);
+  const slowS = firstHold(track, stretch, [slow, outline], 0);
+  const levelS = firstHold(track, stretch, [level, outline], LEVEL_S);
   if (slowS === null && levelS === null) return null;
   const { first } = after(flown, stretch, Math.min(slowS ?? Infinity, levelS ?? Infinity));
   const isDown = (i: number) => Math.max(slow(i), level(i)) >= 0;

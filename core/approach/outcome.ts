@@ -76,7 +76,7 @@ function flewOn(flown: Flown, leftS: number, landing: Landing | null, climb: Cli
   if (landing === null && (climb === null || belongsTo(leftS, climb))) return false;
   const untilS = landing?.touchdownS ?? climb!.lowestS;
   for (let i = firstAtOrAfter(track.timeS, leftS); track.timeS[i]! <= untilS; i++)
-    if (!(Math.abs(courseAngleDeg[i]!) <= INBOUND_DEG)) return false;
+    if (!(Math.abs(courseAngleDeg.at(i)) <= INBOUND_DEG)) return false;
   return true;
 }
 
@@ -132,7 +132,7 @@ function landedBeside(
     const beside = Math.abs(deviations.centrelineOffsetFt[i]!) > facility.widthFt / 2;
     const onGround =
       deviations.heightAboveThresholdFt[i]! < BESIDE_BELOW_FT && track.groundspeedKt[i]! < ROLLING_KT;
-    if (onGround) return beside && Math.abs(courseAngleDeg[i]!) <= SIDESTEP_DEG;
+    if (onGround) return beside && Math.abs(courseAngleDeg.at(i)) <= SIDESTEP_DEG;
   }
   return false;
 }

@@ -17,15 +17,18 @@ export const INBOUND_DEG = 45;
 const PARTING_S = 60;
 
 export function isInbound({ deviations, courseAngleDeg }: Flown, i: number): boolean {
-  return deviations.distanceToThresholdNm[i]! > 0 && Math.abs(courseAngleDeg[i]!) <= INBOUND_DEG;
+  return deviations.distanceToThresholdNm[i]! > 0 && Math.abs(courseAngleDeg.at(i)) <= INBOUND_DEG;
 }
 
 /** All passes of a track, in order. */
 export function findPasses(flown: Flown): Pass[] {
   const { track, deviations } = flown;
+  const { localizerFullScale, distanceToThresholdNm } = deviations;
   const found: { first: number; last: number }[] = [];
   for (let i = 0; i < track.count; i++) {
-    if (Math.abs(deviations.localizerFullScale[i]!) > 1 || !isInbound(flown, i)) continue;
+    // Most of a log is neither: what costs more is asked last.
+    if (!(distanceToThresholdNm[i]! > 0) || Math.abs(localizerFullScale[i]!) > 1) continue;
+    if (!isInbound(flown, i)) continue;
     const open = found.at(-1);
     if (open && awayS(flown, open.last, i) < PARTING_S) open.last = i;
     else found.push({ first: i, last: i });

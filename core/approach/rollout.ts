@@ -50,7 +50,7 @@ function heightBiasFt(flown: Flown, { first, last }: Stretch): number | null {
 function straightPart({ track, courseAngleDeg, facility }: Flown, { first, last }: Stretch): number[] {
   const fixes: number[] = [];
   for (let i = first; i <= last; i++) {
-    const alongRunwayDeg = courseAngleDeg[i]! + facility.courseTrueDeg - facility.trueBearingDeg;
+    const alongRunwayDeg = courseAngleDeg.at(i) + facility.courseTrueDeg - facility.trueBearingDeg;
     const isStraight = track.groundspeedKt[i]! >= STRAIGHT_KT && Math.abs(alongRunwayDeg) <= STRAIGHT_DEG;
     if (!isStraight) break;
     fixes.push(i);

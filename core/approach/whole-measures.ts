@@ -1,4 +1,4 @@
-import { clip, durationS, type Span } from '../numeric/polyline.ts';
+import { durationS, type Span } from '../numeric/polyline.ts';
 import { FEET_PER_NM } from '../units/units.ts';
 import { findCorrections, type Corrections } from './corrections.ts';
 import { findDescent, type Descent } from './descent.ts';
@@ -52,9 +52,9 @@ export function wholeMeasures(
 
 /** Mean sink rate over the recorded parts of a span, and what its mean groundspeed needed. */
 function sinkOver(flown: Flown, span: Span): WholeMeasures['sink'] {
-  const { timeS, altitudeFt, groundspeedKt, gapLimitS } = flown.track;
-  const heights = clip(timeS, altitudeFt, span, gapLimitS);
-  const speed = spreadOf(clip(timeS, groundspeedKt, span, gapLimitS));
+  const { altitudeFt, groundspeedKt } = flown.track;
+  const heights = flown.lines.over(altitudeFt, span);
+  const speed = spreadOf(flown.lines.over(groundspeedKt, span));
   if (heights.length === 0 || !speed) return null;
   const lostFt = heights.reduce((sum, { value }) => sum + value[0]! - value.at(-1)!, 0);
   return { heldFpm: (lostFt / durationS(heights)) * 60, neededFpm: neededSinkFpm(flown, speed.mean) };

@@ -1,5 +1,6 @@
 import { trueOverIndicated } from '../earth/atmosphere.ts';
-import { clip, firstAfter, firstAtOrAfter, type Span } from '../numeric/polyline.ts';
+import { LineMemory } from '../numeric/line-memory.ts';
+import { firstAfter, firstAtOrAfter, type Span } from '../numeric/polyline.ts';
 import { DEGREES_PER_RADIAN, RADIANS_PER_DEGREE, wrap360 } from '../units/units.ts';
 import type { StatedWind } from './estimated-airspeed.ts';
 import { momentOf, type EventKind, type FlownApproach } from './flown-approach.ts';
@@ -42,7 +43,8 @@ export function windOver(flown: Flown, span: Span, variationDeg: number | null):
   const end = Math.min(track.count, firstAtOrAfter(track.timeS, span.endS) + 1);
   const columns = windColumns(flown, variationDeg, first, end);
   const timeS = track.timeS.subarray(first, end);
-  const mean = (values: Float64Array) => spreadOf(clip(timeS, values, span, track.gapLimitS))?.mean ?? null;
+  const lines = new LineMemory(timeS, track.gapLimitS);
+  const mean = (values: Float64Array) => spreadOf(lines.over(values, span))?.mean ?? null;
   const [fromNorth, fromEast] = [mean(columns.fromNorthKt), mean(columns.fromEastKt)];
   const airspeedKt = mean(columns.trueAirspeedKt);
   if (fromNorth === null || fromEast === null || airspeedKt === null) return null;

@@ -54,10 +54,7 @@ export function needleDebrief(
   const isSlow = medianIntervalS > SLOWEST_FOR_TURNS_S;
   const excursions = limit === null ? [] : needleExcursions(parts, limit);
   const halfWidth = spreadOf(halfWidths);
-  const withBeam = halfWidths.map(({ timeS, value }) => ({
-    timeS,
-    value: value.map((v) => Math.sqrt(v * v + beam * beam)),
-  }));
+  const withBeam = halfWidths.map((line) => widenedBy(line, beam));
   const outside = (widths: readonly Polyline[]) =>
     limit && outsideOf({ parts, halfWidths: widths, hiddenS }, limit, timeOutsideS(excursions));
   const shown = outside(withBeam);
@@ -88,6 +85,13 @@ export function needleDebrief(
       ...(isSlow && { reversalsPerMinute: TOO_SLOW }),
     },
   };
+}
+
+/** A loop, since a callback costs more than what is done here, and this is done for every fix of an approach. */
+function widenedBy({ timeS, value }: Polyline, beam: number): Polyline {
+  const widened = new Float64Array(value.length);
+  for (let i = 0; i < value.length; i++) widened[i] = Math.sqrt(value[i]! * value[i]! + beam * beam);
+  return { timeS, value: widened };
 }
 
 function outsideOf({ parts, halfWidths, hiddenS }: NeedleRecord, limit: Limit, best: number): ThreeFigures {

@@ -3,7 +3,8 @@ import { excursionsOff, timeOutsideS, type Off } from '../approach/excursions.ts
 import { ESTIMATED_AIRSPEED_ERROR_KT } from '../approach/estimated-airspeed.ts';
 import { spreadOf } from '../approach/spread.ts';
 import { AIRSPEED_ERROR_KT, windOver } from '../approach/wind.ts';
-import { clip, durationS, constant, relativeTo, type Polyline, type Span } from '../numeric/polyline.ts';
+import type { LazyColumn } from '../numeric/lazy-column.ts';
+import { durationS, constant, relativeTo, type Polyline, type Span } from '../numeric/polyline.ts';
 import { halfWidthsIn, recordedIn, type Case } from '../standard/case.ts';
 import { hiddenS } from '../standard/hidden.ts';
 import type { CriterionJudgement } from '../standard/judgement.ts';
@@ -38,7 +39,7 @@ export function segmentDebrief(
   const { track, deviations } = sitting.flown;
   const { kind, startS, endS } = segment;
   const parts = (column: Float64Array | undefined) =>
-    column ? clip(track.timeS, column, segment, track.gapLimitS) : [];
+    column ? sitting.flown.lines.over(column, segment) : [];
   const isVisual = kind === 'visual';
   const limits = limitsOn(sitting, kind);
   const values = {
@@ -74,7 +75,7 @@ function needlesOn(
   if (kind !== 'intercept' && kind !== 'final') return { localizer: null, glidepath: null };
   const { track, deviations, needleError } = sitting.flown;
   const judged = (id: string) => criteria.find((criterion) => criterion.id === id)?.excursions ?? [];
-  const needle = (column: Float64Array, halfWidth: (i: number) => number, rule: NeedleRule) => {
+  const needle = (column: Float64Array, halfWidth: LazyColumn, rule: NeedleRule) => {
     const parts = recordedIn(sitting, column, [segment]);
     const halfWidths = halfWidthsIn(sitting, column, halfWidth, [segment]);
     const hidden = (limit: Limit) => hiddenS(parts, [segment], limit, halfWidths);

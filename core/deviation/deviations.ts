@@ -4,11 +4,8 @@
  * where the fix has no height and the value needs one.
  */
 export interface Deviations {
-  /** Off the localizer course, −180 ≤ angle < 180. */
-  readonly localizerDeg: Float64Array;
+  /** Off the localizer course, −180 ≤ angle < 180, over the angle of its full scale; the same of the glidepath. */
   readonly localizerFullScale: Float64Array;
-  /** Off the glidepath. */
-  readonly glidepathDeg: Float64Array;
   readonly glidepathFullScale: Float64Array;
   readonly heightAboveGlidepathFt: Float64Array;
   /** Along the runway's bearing. */

@@ -1,55 +1,45 @@
 import type { FacilityGeometry } from '../facility/derive-geometry.ts';
+import { LazyColumn } from '../numeric/lazy-column.ts';
 import type { PositionError } from '../track/position-error.ts';
 import { DEGREES_PER_RADIAN, FEET_PER_NM, RADIANS_PER_DEGREE } from '../units/units.ts';
 import type { Deviations } from './deviations.ts';
 
-/** 95 % half-widths of both needles at each fix, fractions of full scale. */
+/** 95 % half-widths of both needles at each fix, fractions of full scale; NaN where the needle itself is. */
 export interface NeedleError {
-  readonly localizer: (i: number) => number;
-  readonly glidepath: (i: number) => number;
+  readonly localizer: LazyColumn;
+  readonly glidepath: LazyColumn;
 }
 
 /**
  * How far a position's error turns each needle: the feet that it is off across the beam, over the feet to the antenna.
  * Along the beam it only matters as far as the glidepath rises.
  */
-export function needleError(
-  error: PositionError,
-  { alongCourseNm, acrossCourseNm, distanceToThresholdNm, centrelineOffsetFt }: Deviations,
-  facility: FacilityGeometry,
-): NeedleError {
-  const { glidepathAngleDeg, localizerFullScaleDeg, glidepathFullScaleDeg, thresholdCrossingHeightFt } =
-    facility;
-  const slope = Math.tan(glidepathAngleDeg * RADIANS_PER_DEGREE);
+export function needleError(error: PositionError, deviations: Deviations, facility: FacilityGeometry): NeedleError {
+  const { localizerFullScale, glidepathFullScale, alongCourseNm, acrossCourseNm } = deviations;
+  const { distanceToThresholdNm, centrelineOffsetFt } = deviations;
+  const { localizerFullScaleDeg, glidepathFullScaleDeg, thresholdCrossingHeightFt } = facility;
+  const slope = Math.tan(facility.glidepathAngleDeg * RADIANS_PER_DEGREE);
   const originFt = thresholdCrossingHeightFt / slope;
   const turns = (feet: number, distanceFt: number, fullScaleDeg: number) =>
     (Math.atan2(feet, distanceFt) * DEGREES_PER_RADIAN) / fullScaleDeg;
-  const { length } = distanceToThresholdNm;
   return {
-    localizer: remembered(length, (i) => {
+    localizer: knownWith(localizerFullScale, (i) => {
       const distanceFt = rootOfSquares(alongCourseNm[i]!, acrossCourseNm[i]!) * FEET_PER_NM;
       return turns(error.sideFt(i), distanceFt, localizerFullScaleDeg);
     }),
-    glidepath: remembered(length, (i) => {
+    glidepath: knownWith(glidepathFullScale, (i) => {
       const alongFt = distanceToThresholdNm[i]! * FEET_PER_NM + originFt;
       const distanceFt = rootOfSquares(alongFt, centrelineOffsetFt[i]!);
-      return turns(
-        rootOfSquares(error.heightFt(i), slope * error.sideFt(i)),
-        distanceFt,
-        glidepathFullScaleDeg,
-      );
+      const offFt = rootOfSquares(error.heightFt(i), slope * error.sideFt(i));
+      return turns(offFt, distanceFt, glidepathFullScaleDeg);
     }),
   };
 }
 
-/** The same values, each worked out once: a final is asked about by its criterion, its gates and its segments. */
-function remembered(count: number, valueOf: (i: number) => number): (i: number) => number {
-  let values: Float64Array | null = null;
-  return (i) => {
-    values ??= new Float64Array(count).fill(NaN);
-    const known = values[i]!;
-    return Number.isNaN(known) ? (values[i] = valueOf(i)) : known;
-  };
+function knownWith(needle: Float64Array, valueOf: (i: number) => number): LazyColumn {
+  return new LazyColumn(needle.length, (values, first, end) => {
+    for (let i = first; i < end; i++) values[i] = Number.isNaN(needle[i]!) ? NaN : valueOf(i);
+  });
 }
 
 /** Not Math.hypot, which guards against overflow and costs five times as much. */

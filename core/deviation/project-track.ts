@@ -43,7 +43,6 @@ export function projectTrack(track: Positions, facility: FacilityGeometry): Devi
     const alongCourseM = -(local[0]! * sinCourse + local[1]! * cosCourse);
     const acrossCourseM = local[0]! * cosCourse - local[1]! * sinCourse;
     const localizerDeg = wrap180(Math.atan2(acrossCourseM, alongCourseM) * DEGREES_PER_RADIAN);
-    out.localizerDeg[i] = localizerDeg;
     out.localizerFullScale[i] = localizerDeg / facility.localizerFullScaleDeg;
     out.alongCourseNm[i] = alongCourseM / METRES_PER_NM;
     out.acrossCourseNm[i] = acrossCourseM / METRES_PER_NM;
@@ -57,7 +56,6 @@ export function projectTrack(track: Positions, facility: FacilityGeometry): Devi
     const alongM = horizontalM(local);
     const upM = hasHeight ? local[2]! : NaN;
     const glidepathDeg = Math.atan2(upM, alongM) * DEGREES_PER_RADIAN - facility.glidepathAngleDeg;
-    out.glidepathDeg[i] = glidepathDeg;
     out.glidepathFullScale[i] = glidepathDeg / facility.glidepathFullScaleDeg;
     out.heightAboveGlidepathFt[i] = (upM - alongM * tanAngle) * FEET_PER_METRE;
   }
@@ -72,9 +70,7 @@ function horizontalM(local: Float64Array): number {
 function emptyDeviations(count: number): Deviations {
   const column = () => new Float64Array(count);
   return {
-    localizerDeg: column(),
     localizerFullScale: column(),
-    glidepathDeg: column(),
     glidepathFullScale: column(),
     heightAboveGlidepathFt: column(),
     distanceToThresholdNm: column(),

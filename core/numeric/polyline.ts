@@ -16,7 +16,13 @@ export interface Span {
  * The parts of a column within a span, with interpolated ends. An interval longer than `gapLimitS` and a value that
  * is NaN part the line.
  */
-export function clip(timeS: Float64Array, values: Float64Array, span: Span, gapLimitS: number): Polyline[] {
+export function clip(
+  timeS: Float64Array,
+  values: Float64Array,
+  span: Span,
+  gapLimitS: number,
+  timesOf: CutTimes = cutTimes,
+): Polyline[] {
   const parts: Polyline[] = [];
   if (span.endS <= span.startS) return parts;
   let first = -1;
@@ -31,24 +37,38 @@ export function clip(timeS: Float64Array, values: Float64Array, span: Span, gapL
     wasKnown = isKnown;
     if (joined && first === -1) first = i - 1;
     if (joined || first === -1) continue;
-    parts.push(cut(timeS, values, first, i, span));
+    parts.push(cut(timeS, values, first, i, span, timesOf));
     first = -1;
   }
-  if (first !== -1) parts.push(cut(timeS, values, first, i, span));
+  if (first !== -1) parts.push(cut(timeS, values, first, i, span, timesOf));
   return parts;
 }
 
+/** The times of the fixes from `first` to the one before `end`, the outer two no farther out than a span's ends. */
+export type CutTimes = (timeS: Float64Array, first: number, end: number, ends: Span) => Float64Array;
+
+export const cutTimes: CutTimes = (timeS, first, end, { startS, endS }) => {
+  const times = timeS.slice(first, end);
+  times[0] = Math.max(startS, times[0]!);
+  times[times.length - 1] = Math.min(endS, times[times.length - 1]!);
+  return times;
+};
+
 /** The line through the fixes from `first` to the one before `end`, cut off at a span's ends. */
-function cut(timeS: Float64Array, values: Float64Array, first: number, end: number, span: Span): Polyline {
-  const line = { timeS: timeS.slice(first, end), value: values.slice(first, end) };
-  const last = line.timeS.length - 1;
-  const startS = Math.max(span.startS, line.timeS[0]!);
-  const endS = Math.min(span.endS, line.timeS[last]!);
-  const startValue = onLine(timeS, values, first, startS);
-  if (endS < line.timeS[last]!) line.value[last] = onLine(timeS, values, end - 2, endS);
-  line.timeS[0] = startS;
-  line.value[0] = startValue;
-  line.timeS[last] = endS;
+function cut(
+  timeS: Float64Array,
+  values: Float64Array,
+  first: number,
+  end: number,
+  span: Span,
+  timesOf: CutTimes,
+): Polyline {
+  const line = { timeS: timesOf(timeS, first, end, span), value: values.slice(first, end) };
+  const last = end - first - 1;
+  const startS = line.timeS[0]!;
+  const endS = line.timeS[last]!;
+  line.value[0] = onLine(timeS, values, first, startS);
+  if (endS < timeS[end - 1]!) line.value[last] = onLine(timeS, values, end - 2, endS);
   return line;
 }
 
@@ -93,6 +113,14 @@ export function valueAt(timeS: Float64Array, values: Float64Array, s: number, ga
 /** Duration of all parts, seconds. */
 export function durationS(parts: readonly Polyline[]): number {
   return parts.reduce((sum, { timeS }) => sum + timeS[timeS.length - 1]! - timeS[0]!, 0);
+}
+
+/** The largest value on all lines; −∞ without any. */
+export function largestOf(lines: readonly Polyline[]): number {
+  let most = -Infinity;
+  for (const { value } of lines)
+    for (let i = 0; i < value.length; i++) if (value[i]! > most) most = value[i]!;
+  return most;
 }
 
 /** The same lines with their values counted from a target. */

@@ -1,4 +1,5 @@
 import type { Deviations } from '../deviation/deviations.ts';
+import type { FacilityGeometry } from '../facility/derive-geometry.ts';
 import { firstAfter, firstAtOrAfter, type Span } from '../numeric/polyline.ts';
 import type { Track } from '../track/track.ts';
 import { utcText } from '../units/utc.ts';
@@ -14,7 +15,12 @@ export interface DeviationColumns {
   readonly values: readonly Float64Array[];
 }
 
-export function deviationColumns(track: Track, deviations: Deviations): DeviationColumns {
+export function deviationColumns(
+  track: Track,
+  deviations: Deviations,
+  { localizerFullScaleDeg, glidepathFullScaleDeg }: FacilityGeometry,
+): DeviationColumns {
+  const { localizerFullScale, glidepathFullScale } = deviations;
   return {
     timeS: track.timeS,
     values: [
@@ -23,10 +29,10 @@ export function deviationColumns(track: Track, deviations: Deviations): Deviatio
       track.altitudeFt,
       deviations.distanceToThresholdNm,
       deviations.centrelineOffsetFt,
-      deviations.localizerDeg,
-      deviations.localizerFullScale,
-      deviations.glidepathDeg,
-      deviations.glidepathFullScale,
+      localizerFullScale.map((fraction) => fraction * localizerFullScaleDeg),
+      localizerFullScale,
+      glidepathFullScale.map((fraction) => fraction * glidepathFullScaleDeg),
+      glidepathFullScale,
       deviations.heightAboveGlidepathFt,
     ],
   };
@@ -36,11 +42,16 @@ export function deviationColumns(track: Track, deviations: Deviations): Deviatio
  * The deviations of every fix as CSV (design, section 13), or of those in a span, in blocks of lines: full precision,
  * one line a fix; a value that is not known is an empty cell.
  */
-export function* deviationsCsv(track: Track, deviations: Deviations, span?: Span): Generator<string> {
+export function* deviationsCsv(
+  track: Track,
+  deviations: Deviations,
+  facility: FacilityGeometry,
+  span?: Span,
+): Generator<string> {
   yield DEVIATIONS_HEADER;
   const first = span ? firstAtOrAfter(track.timeS, span.startS) : 0;
   const end = span ? firstAfter(track.timeS, span.endS) : track.count;
-  const columns = deviationColumns(track, deviations);
+  const columns = deviationColumns(track, deviations, facility);
   for (let start = first; start < end; start += LINES_IN_A_BLOCK)
     yield deviationLines(columns, start, Math.min(end, start + LINES_IN_A_BLOCK));
 }

@@ -42,8 +42,8 @@ export function sheetColumns(
     indicatedFt: track.altitudeIndicatedFt && cut(track.altitudeIndicatedFt),
     localizer: cut(deviations.localizerFullScale),
     glidepath: cut(deviations.glidepathFullScale),
-    localizerHalf: filled(needleError.localizer),
-    glidepathHalf: filled(needleError.glidepath),
+    localizerHalf: filled((i) => needleError.localizer.at(i)),
+    glidepathHalf: filled((i) => needleError.glidepath.at(i)),
     localizerAlongFt: filled((i) => deviations.alongCourseNm[i]! * FEET_PER_NM),
     glidepathAlongFt: filled((i) => glidepathAlongFt(flown, i)),
     airspeedKt: 'why' in airspeed ? null : cut(airspeed.column),
@@ -66,10 +66,10 @@ function isGapBefore({ timeS, gapLimitS }: Flown['track'], i: number): boolean {
 
 /** Horizontal feet from the path's origin, of its height above that and the angle that it is seen at. */
 function glidepathAlongFt({ deviations, facility }: Flown, i: number): number {
-  const { heightAboveGlidepathFt, glidepathDeg } = deviations;
+  const { heightAboveGlidepathFt, glidepathFullScale } = deviations;
   const tangent = (angleDeg: number) => Math.tan(angleDeg * RADIANS_PER_DEGREE);
-  const { glidepathAngleDeg } = facility;
-  const risePerFt = tangent(glidepathAngleDeg + glidepathDeg[i]!) - tangent(glidepathAngleDeg);
+  const { glidepathAngleDeg, glidepathFullScaleDeg } = facility;
+  const risePerFt = tangent(glidepathAngleDeg + glidepathFullScale[i]! * glidepathFullScaleDeg) - tangent(glidepathAngleDeg);
   // On the path itself both are nothing, and the distance to the threshold has to do.
   if (Math.abs(risePerFt) > 1e-6) return heightAboveGlidepathFt[i]! / risePerFt;
   const originFt = facility.thresholdCrossingHeightFt / tangent(glidepathAngleDeg);

@@ -1,5 +1,6 @@
 import { momentOf, type EventKind, type FlownApproach } from '../approach/flown-approach.ts';
 import type { Flown } from '../approach/flown.ts';
+import { LazyColumn } from '../numeric/lazy-column.ts';
 import { clip, firstAfter, type Polyline, type Span } from '../numeric/polyline.ts';
 import type { Standard } from './standard.ts';
 import type { Stated } from './stated.ts';
@@ -41,26 +42,33 @@ export function withoutInstructor({ stated }: Case, span: Span): Span[] {
 
 /** What was recorded of a column within spans. */
 export function recordedIn(
-  { flown: { track } }: Pick<Case, 'flown'>,
+  { flown }: Pick<Case, 'flown'>,
   column: Float64Array,
   spans: readonly Span[],
-): Polyline[] {
-  return spans.flatMap((span) => clip(track.timeS, column, span, track.gapLimitS));
+): readonly Polyline[] {
+  // Nearly always it is one.
+  if (spans.length === 1) return flown.lines.over(column, spans[0]!);
+  return spans.flatMap((span) => flown.lines.over(column, span));
 }
+
+/** How far off a column may be at each fix: worked out once, and known where the column is, or whenever it is asked. */
+export type HalfWidth = LazyColumn | ((i: number) => number);
 
 /** How far off a recorded column may be within spans: lines of the same times as `recordedIn` has. */
 export function halfWidthsIn(
-  { flown: { track } }: Pick<Case, 'flown'>,
+  { flown: { track, lines } }: Pick<Case, 'flown'>,
   column: Float64Array,
-  halfWidth: (i: number) => number,
+  halfWidth: HalfWidth,
   spans: readonly Span[],
-): Polyline[] {
+): readonly Polyline[] {
   return spans.flatMap((span) => {
+    if (halfWidth instanceof LazyColumn) return lines.over(halfWidth.within(track.timeS, span), span);
     const first = Math.max(0, firstAfter(track.timeS, span.startS) - 1);
     const end = firstAfter(track.timeS, span.endS) + 1;
     const timeS = track.timeS.subarray(first, end);
-    const known = column.subarray(first, end);
-    const halves = known.map((value, k) => (Number.isNaN(value) ? NaN : halfWidth(first + k)));
+    const halves = new Float64Array(timeS.length);
+    for (let k = 0; k < halves.length; k++)
+      halves[k] = Number.isNaN(column[first + k]!) ? NaN : halfWidth(first + k);
     return clip(timeS, halves, span, track.gapLimitS);
   });
 }

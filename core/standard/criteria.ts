@@ -1,6 +1,6 @@
 import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
 import { median } from '../numeric/median.ts';
-import { constant, relativeTo, type Polyline, type Span } from '../numeric/polyline.ts';
+import { constant, largestOf, relativeTo, type Polyline, type Span } from '../numeric/polyline.ts';
 import { flownDistanceNm } from '../track/flown-distance.ts';
 import { airspeedOf } from './airspeed.ts';
 import { altitudeBeforeFinal } from './altitude-before-final.ts';
@@ -141,7 +141,7 @@ function airspeedOnFinal(sitting: Case): CriterionJudgement {
 
 /** Whether a needle may be off by its full scale for most of the time: then nothing can be said of it. */
 function isBlind(halfWidths: readonly Polyline[]): boolean {
-  return median(halfWidths.flatMap(({ value }) => [...value])) > 1;
+  return largestOf(halfWidths) > 1 && median(halfWidths.flatMap(({ value }) => [...value])) > 1;
 }
 
 function openFinal(sitting: Case): string | null {

@@ -30,14 +30,14 @@ export function itemsAtGate(sitting: Case, momentS: number): ItemFinding[] {
       localizer,
       medianAround(flown, deviations.localizerFullScale, momentS),
       needleWords,
-      needleError.localizer(i),
+      needleError.localizer.at(i),
     ),
     ...finding(
       'glidepath',
       glidepath,
       medianAround(flown, deviations.glidepathFullScale, momentS),
       needleWords,
-      needleError.glidepath(i),
+      needleError.glidepath.at(i),
     ),
     ...airspeedItem(sitting, momentS),
     ...finding(

@@ -9,6 +9,7 @@ import {
   finalOf,
   flownToItsEnd,
   halfWidthsIn,
+  type HalfWidth,
   instructorFlewAt,
   moment,
   recordedIn,
@@ -98,7 +99,7 @@ interface Followed {
   readonly toS: number;
   /** From a column's value to what the limit is of. */
   readonly as?: (value: number) => number;
-  readonly halfWidth?: (i: number) => number;
+  readonly halfWidth?: HalfWidth;
 }
 
 function followedAfter(sitting: Case, gateS: number): Followed[] {
@@ -177,14 +178,12 @@ function lostItems(sitting: Case, gateS: number): Pick<GateJudgement, 'lostAfter
 }
 
 function spellsOf(sitting: Case, gateS: number, followed: Followed, off: Off): readonly Span[] {
-  const { item, limit, column, toS, as = (value) => value, halfWidth } = followed;
+  const { item, limit, column, toS, as, halfWidth } = followed;
   if (limit === null || !column) return [];
   const isLeft = endedBy(sitting) === 'leaving';
   const spans = withoutInstructor(sitting, { startS: gateS, endS: toS });
-  const parts = recordedIn(sitting, column, spans).map(({ timeS, value }) => ({
-    timeS,
-    value: value.map(as),
-  }));
+  const recorded = recordedIn(sitting, column, spans);
+  const parts = as ? recorded.map(({ timeS, value }) => ({ timeS, value: value.map(as) })) : recorded;
   const halfWidths = halfWidth ? halfWidthsIn(sitting, column, halfWidth, spans) : [];
   return excursionsOff(parts, halfWidths, limit, NEAR[item], off).filter(
     ({ outsideS, endS }) => outsideS >= LOST_S && !(isLeft && endS >= toS),
@@ -235,7 +234,7 @@ function unseenAfter(sitting: Case, gateS: number): number {
   const { deviations, needleError } = sitting.flown;
   const { localizer, glidepath } = sitting.standard.gates;
   const counted = withoutInstructor(sitting, { startS: gateS, endS: finalOf(sitting)!.endS });
-  const hidden = (column: Float64Array, halfWidth: (i: number) => number, limit: Limit | null) => {
+  const hidden = (column: Float64Array, halfWidth: HalfWidth, limit: Limit | null) => {
     const parts = recordedIn(sitting, column, counted);
     const halfWidths = halfWidthsIn(sitting, column, halfWidth, counted);
     return hiddenS(parts, counted, limit ?? { lower: null, upper: null }, halfWidths);

@@ -5,7 +5,7 @@ import {
   type Excursion,
   type Off,
 } from '../approach/excursions.ts';
-import { clip, durationS, type Polyline, type Span } from '../numeric/polyline.ts';
+import { clip, durationS, largestOf, type Polyline, type Span } from '../numeric/polyline.ts';
 import type { CriterionJudgement, JudgedExcursion, Verdict } from './judgement.ts';
 import { halved } from './halved.ts';
 import { judgeExcursions, type PromptRule } from './prompt.ts';
@@ -175,9 +175,8 @@ function spreadWords({ least, best, most }: Readings): string {
 }
 
 function largest(lines: readonly Polyline[]): number | null {
-  let most = 0;
-  for (const { value } of lines) for (const v of value) most = Math.max(most, v);
-  return most === 0 ? null : most;
+  const most = largestOf(lines);
+  return most > 0 ? most : null;
 }
 
 /** Whether an excursion was not over when what counted was. */
@@ -200,7 +199,8 @@ function farthest(parts: readonly Polyline[], { lower, upper }: Limit): number |
   let worst: number | null = null;
   let mostBeyond = -Infinity;
   for (const { value } of parts)
-    for (const v of value) {
+    for (let i = 0; i < value.length; i++) {
+      const v = value[i]!;
       const beyond = Math.max(upper === null ? -Infinity : v - upper, lower === null ? -Infinity : lower - v);
       if (beyond <= mostBeyond) continue;
       mostBeyond = beyond;

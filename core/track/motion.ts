@@ -1,7 +1,7 @@
 import { metresPerDegree } from '../earth/frame.ts';
 import { DEGREES_PER_RADIAN, KNOTS_PER_METRE_PER_SECOND, wrap180, wrap360 } from '../units/units.ts';
 import type { Gap } from './track.ts';
-import { changeOver, forEachWindow, type Window } from './window.ts';
+import { changeOver, forEachWindow, stretches, type Window } from './window.ts';
 
 /** Below this a direction is noise. */
 const STANDING_KT = 0.5;
@@ -25,7 +25,8 @@ export function motionFromPositions(
 ): Motion {
   const groundspeedKt = new Float64Array(timeS.length).fill(NaN);
   const trackTrueDeg = new Float64Array(timeS.length).fill(NaN);
-  forEachWindow(timeS, gaps, (window) => {
+  const all = { first: 0, last: timeS.length - 1 };
+  forEachWindow(timeS, stretches(timeS.length, gaps), all, (window) => {
     const i = window.centre;
     const degree = metresPerDegree(latDeg[i]!);
     const northM = changeOver(latDeg, window) * degree.latM;

@@ -77,12 +77,12 @@ export function positionErrorOf(track: Track, elevationFt: number): PositionErro
   const height = heightError(track, elevationFt);
   const stepDeg = positionStepDeg(track.latDeg, track.lonDeg);
   const roundingFt = heightStepFt(loggedHeights(track)) / 2;
-  const heightFt = widened(height.half, roundingFt);
+  const heightFt = foundWidened(height, roundingFt);
   return {
     sideFrom: side.from,
     heightFrom: height.from,
     timeConstantS: RECEIVER_CLASSES[track.receiver.kind].timeConstantS,
-    sideFt: widened(side.half, (stepDeg / 2) * MINUTES * FEET_PER_NM),
+    sideFt: foundWidened(side, (stepDeg / 2) * MINUTES * FEET_PER_NM),
     heightFt,
     decidingFt: decidingError(track, heightFt),
     // An altimeter is off by much the same from one second to the next.
@@ -98,6 +98,13 @@ const MINUTES = 60;
 /** The same with what else may be off. */
 function widened(half: Half, byFt: number): Half {
   return byFt === 0 ? half : (i) => Math.hypot(half(i), byFt);
+}
+
+/** The same of what was found: where it is one for all fixes, so is what it is widened to. */
+function foundWidened({ half, steadyFt }: Found, byFt: number): Half {
+  if (steadyFt === null) return widened(half, byFt);
+  const widenedFt = Math.hypot(steadyFt, byFt);
+  return () => widenedFt;
 }
 
 /** The beam's heights as the log wrote them, before any correction: only there a step shows. */
@@ -116,6 +123,12 @@ function loggedHeights({ altitudeSource, altitudeFt, recorded }: Track): Float64
 interface Found {
   readonly from: ErrorSource;
   readonly half: Half;
+  /** Where it is the same at all fixes. */
+  readonly steadyFt: number | null;
+}
+
+function steady(from: ErrorSource, ft: number): Found {
+  return { from, half: () => ft, steadyFt: ft };
 }
 
 function sideError({ recorded, receiver }: Track): Found {
@@ -128,7 +141,7 @@ function sideError({ recorded, receiver }: Track): Found {
   const radius = receiver.accuracyShare === 0.68 ? RADIUS_68 : RADIUS_95;
   if (horizontalAccuracyM) return column('accuracy', horizontalAccuracyM, HALF_WIDTH_95 / radius, inClass);
   if (hdop) return dilution(hdop, USUAL_DILUTION.horizontal, inClass);
-  return { from: 'class', half: () => inClass };
+  return steady('class', inClass);
 }
 
 const BY_SATELLITE: ReadonlySet<AltitudeSource> = new Set(['geometric', 'ellipsoid-less-geoid', 'unnamed']);
@@ -139,7 +152,8 @@ export function isBySatellite({ altitudeSource }: Pick<Track, 'altitudeSource'>)
 }
 
 function heightError(track: Track, elevationFt: number): Found {
-  if (!isBySatellite(track)) return { from: 'altimeter', half: altimeterError(track, elevationFt) };
+  if (!isBySatellite(track)) 
+    return { from: 'altimeter', half: altimeterError(track, elevationFt), steadyFt: null };
   const { recorded, receiver } = track;
   const isUnnamed = track.altitudeSource === 'unnamed' && receiver.kind !== 'phone';
   // A kind that is not named may be another than it is taken for, whatever the receiver.
@@ -150,7 +164,7 @@ function heightError(track: Track, elevationFt: number): Found {
   const halfWidth = receiver.accuracyShare === 0.68 ? HALF_WIDTH_68 : HALF_WIDTH_95;
   if (verticalAccuracyM) return column('accuracy', verticalAccuracyM, HALF_WIDTH_95 / halfWidth, inClass);
   if (vdop) return dilution(vdop, USUAL_DILUTION.vertical, inClass);
-  return { from: isUnnamed ? 'unnamed' : 'class', half: () => inClass };
+  return steady(isUnnamed ? 'unnamed' : 'class', inClass);
 }
 
 /** A column in metres, widened to 95 %; the class where a row lacks it. */
@@ -159,11 +173,12 @@ function column(from: ErrorSource, valuesM: Float64Array, to95: number, inClass:
     const valueFt = (valuesM[i]! / METRES_PER_FOOT) * to95;
     return valueFt >= LEAST_FT ? valueFt : inClass;
   };
-  return { from, half };
+  return { from, half, steadyFt: null };
 }
 
 function dilution(values: Float64Array, usual: number, inClass: number): Found {
-  return { from: 'dilution', half: (i) => (values[i]! > 0 ? (values[i]! / usual) * inClass : inClass) };
+  const half: Half = (i) => (values[i]! > 0 ? (values[i]! / usual) * inClass : inClass);
+  return { from: 'dilution', half, steadyFt: null };
 }
 
 function altimeterError({ altitudeFt, altitudeSource, temperatureKnown }: Track, elevationFt: number): Half {

@@ -1,7 +1,14 @@
+import { firstAfter } from '../numeric/polyline.ts';
 import type { Gap } from './track.ts';
 
-/** The stretches between gaps, as first and last fix. */
-export function stretches(count: number, gaps: readonly Gap[]): { first: number; last: number }[] {
+/** Fixes in a row. */
+interface Stretch {
+  readonly first: number;
+  readonly last: number;
+}
+
+/** The stretches between gaps, in order. */
+export function stretches(count: number, gaps: readonly Gap[]): Stretch[] {
   const starts = [0, ...gaps.map((gap) => gap.beforeIndex + 1)];
   return starts.map((first, k) => ({ first, last: (starts[k + 1] ?? count) - 1 }));
 }
@@ -21,35 +28,48 @@ export interface Window {
 const HALF_WINDOW_S = 2.5;
 
 /**
- * Visits every fix with the 5 s centred on it, cut at a gap's edge. A fix alone between two gaps is not visited. The
- * window is one object, changed from visit to visit: nothing is allocated a fix.
+ * Visits the fixes from `first` to `last` with the 5 s centred on each, cut at a gap's edge. A fix alone between two
+ * gaps is not visited. The window is one object, changed from visit to visit: nothing is allocated a fix.
  */
 export function forEachWindow(
   timeS: Float64Array,
-  gaps: readonly Gap[],
+  parts: readonly Stretch[],
+  { first, last }: Stretch,
+  visit: (window: Readonly<Window>) => void,
+): void {
+  for (const part of parts) {
+    if (part.last < first || part.first === part.last) continue;
+    if (part.first > last) break;
+    const visited = { first: Math.max(first, part.first), last: Math.min(last, part.last) };
+    visitWindows(timeS, part, visited, visit);
+  }
+}
+
+function visitWindows(
+  timeS: Float64Array,
+  { first, last }: Stretch,
+  visited: Stretch,
   visit: (window: Readonly<Window>) => void,
 ): void {
   const window: Window = { centre: 0, from: 0, fromShare: 0, to: 0, toShare: 0, durationS: 0 };
-  for (const { first, last } of stretches(timeS.length, gaps)) {
-    if (first === last) continue;
-    const beganS = timeS[first]!;
-    const endedS = timeS[last]!;
-    let from = first;
-    let to = first;
-    for (let i = first; i <= last; i++) {
-      const atS = timeS[i]!;
-      const startS = atS - HALF_WINDOW_S > beganS ? atS - HALF_WINDOW_S : beganS;
-      const endS = atS + HALF_WINDOW_S < endedS ? atS + HALF_WINDOW_S : endedS;
-      while (from + 1 < last && timeS[from + 1]! <= startS) from++;
-      while (to + 1 < last && timeS[to + 1]! <= endS) to++;
-      window.centre = i;
-      window.from = from;
-      window.fromShare = (startS - timeS[from]!) / (timeS[from + 1]! - timeS[from]!);
-      window.to = to;
-      window.toShare = (endS - timeS[to]!) / (timeS[to + 1]! - timeS[to]!);
-      window.durationS = endS - startS;
-      visit(window);
-    }
+  const beganS = timeS[first]!;
+  const endedS = timeS[last]!;
+  const before = firstAfter(timeS, timeS[visited.first]! - HALF_WINDOW_S) - 1;
+  let from = Math.min(last - 1, Math.max(first, before));
+  let to = from;
+  for (let i = visited.first; i <= visited.last; i++) {
+    const atS = timeS[i]!;
+    const startS = atS - HALF_WINDOW_S > beganS ? atS - HALF_WINDOW_S : beganS;
+    const endS = atS + HALF_WINDOW_S < endedS ? atS + HALF_WINDOW_S : endedS;
+    while (from + 1 < last && timeS[from + 1]! <= startS) from++;
+    while (to + 1 < last && timeS[to + 1]! <= endS) to++;
+    window.centre = i;
+    window.from = from;
+    window.fromShare = (startS - timeS[from]!) / (timeS[from + 1]! - timeS[from]!);
+    window.to = to;
+    window.toShare = (endS - timeS[to]!) / (timeS[to + 1]! - timeS[to]!);
+    window.durationS = endS - startS;
+    visit(window);
   }
 }
 

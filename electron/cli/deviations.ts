@@ -22,7 +22,8 @@ export const deviations: Command = {
       const material = await readMaterial(log, facility.value, settings.value, output);
       if (!material.ok) return refuse(material.refusal, output);
       tell(material.issues, output);
-      for await (const block of lane.texts(material.value.track, material.value.deviations))
+      const { track, deviations: columns, geometry } = material.value;
+      for await (const block of lane.texts(track, columns, geometry))
         if (!(await output.answer(block))) break;
       return EXIT.done;
     } finally {

@@ -8,6 +8,7 @@ import {
   LINES_IN_A_BLOCK,
 } from '../../core/report/deviations-csv.ts';
 import type { Deviations } from '../../core/deviation/deviations.ts';
+import type { FacilityGeometry } from '../../core/facility/derive-geometry.ts';
 import type { Track } from '../../core/track/track.ts';
 import type { ToLinesWorker } from './lines-worker.ts';
 
@@ -38,9 +39,9 @@ export class SecondLane {
   }
 
   /** All lines, in blocks and in their order. */
-  async *texts(track: Track, deviations: Deviations): AsyncGenerator<string> {
+  async *texts(track: Track, deviations: Deviations, facility: FacilityGeometry): AsyncGenerator<string> {
     yield DEVIATIONS_HEADER;
-    const columns = deviationColumns(track, deviations);
+    const columns = deviationColumns(track, deviations, facility);
     this.#worker?.postMessage(columns satisfies ToLinesWorker);
     const end = track.count;
     const to = (from: number) => Math.min(end, from + LINES_IN_A_BLOCK);

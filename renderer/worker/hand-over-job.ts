@@ -45,6 +45,6 @@ export async function save(
 /** The fixes of one approach, as they were judged. */
 function deviationsOf({ sittings }: Composed, index: number): SavedFile {
   const { flown, approach } = sittings[index - 1]!;
-  const text = [...deviationsCsv(flown.track, flown.deviations, approach)].join('');
+  const text = [...deviationsCsv(flown.track, flown.deviations, flown.facility, approach)].join('');
   return { ending: `approach-${index}.deviations.csv`, type: 'text/csv', text };
 }

@@ -1,4 +1,4 @@
-import { findDescent, type Descent } from '../../approach/descent.ts';
+import { descentSeconds, type DescentSecond } from '../../approach/descent.ts';
 import { momentOf } from '../../approach/flown-approach.ts';
 import { at, type Flown } from '../../approach/flown.ts';
 import type { WholeMeasures } from '../../approach/whole-measures.ts';
@@ -11,13 +11,13 @@ export interface Asked {
   readonly sitting: Case;
   readonly judgement: ApproachJudgement;
   readonly measures: WholeMeasures;
-  /** As `measures.descent`, and from where the localizer came alive on. */
-  readonly descent: Descent | null;
+  /** Those of the descent from where the localizer came alive on, in the runs that were recorded. */
+  readonly seconds: readonly (readonly DescentSecond[])[];
 }
 
 export function askedOf(sitting: Case, judgement: ApproachJudgement, measures: WholeMeasures): Asked {
   const span = onNeedles(sitting);
-  return { sitting, judgement, measures, descent: span && findDescent(sitting.flown, span) };
+  return { sitting, judgement, measures, seconds: span ? descentSeconds(sitting.flown, span) : [] };
 }
 
 /** From localizer-alive to the end of final; null without a final. */
@@ -36,7 +36,7 @@ export function needleColumn({ sitting }: Pick<Asked, 'sitting'>, needle: Needle
 }
 
 /** What was recorded of a column over a span. */
-export function over({ sitting }: Pick<Asked, 'sitting'>, column: Float64Array, span: Span): Polyline[] {
+export function over({ sitting }: Pick<Asked, 'sitting'>, column: Float64Array, span: Span): readonly Polyline[] {
   return recordedIn(sitting, column, [span]);
 }
 
@@ -50,8 +50,9 @@ export interface Reading {
 export function farthestOver(asked: Asked, column: Float64Array, span: Span, side: 1 | -1): Reading | null {
   let found: Reading | null = null;
   for (const { timeS, value } of over(asked, column, span))
-    for (const [i, s] of timeS.entries())
-      if (found === null || side * value[i]! > side * found.value) found = { s, value: value[i]! };
+    for (let i = 0; i < value.length; i++)
+      if (found === null || side * value[i]! > side * found.value)
+        found = { s: timeS[i]!, value: value[i]! };
   return found;
 }
 
@@ -64,7 +65,7 @@ export function reachedS(
 ): number | null {
   const { value: asks, side } = levelAt;
   for (const { timeS, value } of over(asked, column, span))
-    for (const [i, s] of timeS.entries()) if (side * value[i]! >= side * asks) return s;
+    for (let i = 0; i < value.length; i++) if (side * value[i]! >= side * asks) return timeS[i]!;
   return null;
 }
 
@@ -75,7 +76,7 @@ export function valueAtMoment({ sitting }: Asked, column: Float64Array, s: numbe
 
 /** The half-width of a needle at a moment, fractions of full scale. */
 export function needleHalfWidth({ sitting: { flown } }: Asked, needle: Needle, s: number): number {
-  return flown.needleError[needle](fixAt(flown, s));
+  return flown.needleError[needle].at(fixAt(flown, s));
 }
 
 /** The fix at a moment or next after it. */

@@ -48,7 +48,8 @@ function findLarge(asked: Asked): Found | null {
   const establishedS = momentOf(sitting.approach, 'localizer-established');
   if (final === null || establishedS === null) return null;
   const span = { startS: Math.max(final.startS, establishedS), endS: final.endS };
-  const spells = over(asked, sitting.flown.courseAngleDeg, span)
+  const { track, courseAngleDeg } = sitting.flown;
+  const spells = over(asked, courseAngleDeg.within(track.timeS, span), span)
     .map(smoothed)
     .flatMap((part) => cutsIn(asked, part));
   const [most] = spells.toSorted(

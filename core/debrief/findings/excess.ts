@@ -21,8 +21,8 @@ export function excessSeconds(
   return { seconds: steep.length, mostFpm: Math.max(0, ...steep) };
 }
 
-type Second = NonNullable<Asked['descent']>['runs'][number][number];
+type Second = Asked['seconds'][number][number];
 
-export function secondsIn({ descent }: Asked, { startS, endS }: Span): Second[] {
-  return (descent?.runs ?? []).flatMap((run) => run.filter(({ timeS }) => timeS >= startS && timeS <= endS));
+export function secondsIn({ seconds }: Asked, { startS, endS }: Span): Second[] {
+  return seconds.flatMap((run) => run.filter(({ timeS }) => timeS >= startS && timeS <= endS));
 }

@@ -190,7 +190,7 @@ function findWander(asked: Asked): Found | null {
     startS,
     endS: Math.min(startS + WANDERED.within.value, flown.track.timeS[flown.track.count - 1]!),
   };
-  const swings = over(asked, flown.courseAngleDeg, span).flatMap((part) =>
+  const swings = over(asked, flown.courseAngleDeg.within(flown.track.timeS, span), span).flatMap((part) =>
     swingsOf(resample(part, 1), WANDERED.swing.value),
   );
   if (swings.length < WANDERED.swings.value) return null;

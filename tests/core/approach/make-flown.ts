@@ -2,6 +2,8 @@ import type { Flown } from '../../../core/approach/flown.ts';
 import type { Deviations } from '../../../core/deviation/deviations.ts';
 import { needleError } from '../../../core/deviation/needle-error.ts';
 import type { FacilityGeometry } from '../../../core/facility/derive-geometry.ts';
+import { LineMemory } from '../../../core/numeric/line-memory.ts';
+import { LazyColumn } from '../../../core/numeric/lazy-column.ts';
 import { RADIANS_PER_DEGREE } from '../../../core/units/units.ts';
 import { NO_ERROR, type PositionError } from '../../../core/track/position-error.ts';
 import { gapsLongerThan } from '../../../core/track/gaps.ts';
@@ -115,9 +117,7 @@ export function makeFlown(making: Making = {}): Flown {
     issues: [],
   };
   const deviations: Deviations = {
-    localizerDeg: localizer.map((fraction) => fraction * 2.5),
     localizerFullScale: localizer,
-    glidepathDeg: glidepath.map((fraction) => fraction * 0.72),
     glidepathFullScale: glidepath,
     heightAboveGlidepathFt: glidepath.map((fraction) => fraction * 250),
     distanceToThresholdNm: distanceNm,
@@ -137,8 +137,9 @@ export function makeFlown(making: Making = {}): Flown {
     facility,
     error,
     needleError: needleError(error, deviations, facility),
+    lines: new LineMemory(timeS, gapLimitS),
     heightCorrectionFt: 0,
-    courseAngleDeg: column(making.courseAngleDeg ?? 0),
+    courseAngleDeg: new LazyColumn(timeS.length, (values) => values.set(column(making.courseAngleDeg ?? 0))),
     decidingAltitudeFt: indicatedFt ?? altitudeFt,
     altitudeSource: indicatedFt ? 'indicated' : 'geometric',
     antennaHeightFt: making.antennaHeightFt ?? 6,

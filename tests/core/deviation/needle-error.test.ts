@@ -29,7 +29,7 @@ function needlesAt(distanceNm: number, off: { sideM?: number; heightM?: number }
   };
   const i = deviations.distanceToThresholdNm.findIndex((nm) => nm <= distanceNm);
   const { localizer, glidepath } = needleError(error, deviations, geometry);
-  return { localizer: localizer(i), glidepath: glidepath(i), geometry };
+  return { localizer: localizer.at(i), glidepath: glidepath.at(i), geometry };
 }
 
 /**

@@ -27,7 +27,12 @@ describe('deviations, against PROJ and GeographicLib', () => {
       lonDeg: column('lonDeg'),
       altitudeFt: column('altitudeFt'),
     };
-    const found = projectTrack(positions, geometry);
+    const projected = projectTrack(positions, geometry);
+    const found = {
+      ...projected,
+      localizerDeg: projected.localizerFullScale.map((share) => share * geometry.localizerFullScaleDeg),
+      glidepathDeg: projected.glidepathFullScale.map((share) => share * geometry.glidepathFullScaleDeg),
+    };
     fixes.forEach(({ expect: wanted }, i) => {
       const off = (name: keyof typeof wanted) => Math.abs(found[name][i]! - wanted[name]);
       expect(off('localizerDeg')).toBeLessThan(DEGREES);

@@ -22,6 +22,10 @@ async function flown(log: string, facility: DefinedFacility): Promise<Material> 
   return material.value;
 }
 
+function degrees({ deviations, geometry }: Material, needle: 'localizer' | 'glidepath', i: number): number {
+  return deviations[`${needle}FullScale`][i]! * geometry[`${needle}FullScaleDeg`];
+}
+
 describe('samples/records.txt', async () => {
   const index = await indexOf(...sample('records.txt').trimEnd().split('\n'));
   const draft = (airport: string, localizer: string) =>
@@ -40,13 +44,13 @@ describe('samples/records.txt', async () => {
     expect(outcomes(byRecords)).toEqual(['landed']);
     expect(outcomes(byFile)).toEqual(['landed']);
     const [theirs, ours] = [byFile.deviations, byRecords.deviations];
-    for (let i = 0; i < theirs.localizerDeg.length; i++) {
+    for (let i = 0; i < theirs.localizerFullScale.length; i++) {
       // Antennas to a foot, widths to a hundredth of a degree; the needles are looked at down to half a mile.
       if (theirs.distanceToThresholdNm[i]! < 0.5 || Math.abs(theirs.localizerFullScale[i]!) > 1) continue;
-      expect(Math.abs(ours.localizerDeg[i]! - theirs.localizerDeg[i]!)).toBeLessThan(0.01);
+      expect(Math.abs(degrees(byRecords, 'localizer', i) - degrees(byFile, 'localizer', i))).toBeLessThan(0.01);
       expect(Math.abs(ours.localizerFullScale[i]! - theirs.localizerFullScale[i]!)).toBeLessThan(0.01);
       expect(Math.abs(ours.distanceToThresholdNm[i]! - theirs.distanceToThresholdNm[i]!)).toBeLessThan(0.001);
-      expect(Math.abs(ours.glidepathDeg[i]! - theirs.glidepathDeg[i]!)).toBeLessThan(0.05);
+      expect(Math.abs(degrees(byRecords, 'glidepath', i) - degrees(byFile, 'glidepath', i))).toBeLessThan(0.05);
     }
   });
 });

@@ -2,6 +2,7 @@ import { findApproaches } from '../../../core/approach/find-approaches.ts';
 import type { FlownApproach } from '../../../core/approach/flown-approach.ts';
 import { flownAt } from '../../../core/approach/flown.ts';
 import { defineFacility } from '../../../core/analyze.ts';
+import { LazyColumn } from '../../../core/numeric/lazy-column.ts';
 import { projectTrack } from '../../../core/deviation/project-track.ts';
 import type { Quantity } from '../../../core/log/log.ts';
 import type { Case } from '../../../core/standard/case.ts';
@@ -91,9 +92,11 @@ function sittingOf(flying: Flying = {}): Case & { readonly beganS: number } {
     driftFt: off,
     recordedSinkFpm: sinkOffFpm,
   };
+  const always = (value: number) =>
+    new LazyColumn(track.value.count, (values, first, end) => values.fill(value, first, end));
   const flown = {
     ...flownAt(track.value, projectTrack(track.value, geometry), geometry, { error }),
-    needleError: { localizer: () => localizerOff, glidepath: () => glidepathOff },
+    needleError: { localizer: always(localizerOff), glidepath: always(glidepathOff) },
   };
   const held = typeof standard === 'string' ? standardById(standard)! : standard;
   const { approaches } = findApproaches(flown, gateDatumFt(held, geometry));

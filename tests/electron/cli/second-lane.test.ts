@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { Deviations } from '../../../core/deviation/deviations.ts';
+import type { FacilityGeometry } from '../../../core/facility/derive-geometry.ts';
 import { deviationsCsv } from '../../../core/report/deviations-csv.ts';
 import type { Track } from '../../../core/track/track.ts';
 import { SecondLane } from '../../../electron/cli/second-lane.ts';
@@ -14,7 +15,7 @@ const folder = mkdtempSync(join(tmpdir(), 'halfdot-lane-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 /** Made-up columns: what matters is which value stands in which line. */
-function made(count: number): [Track, Deviations] {
+function made(count: number): [Track, Deviations, FacilityGeometry] {
   const column = (salt: number) =>
     Float64Array.from({ length: count }, (_, i) => (i % 7 === salt ? NaN : i / 3 + salt));
   const track = { count, timeS: Float64Array.from({ length: count }, (_, i) => 1.7e9 + i / 10) };
@@ -23,15 +24,14 @@ function made(count: number): [Track, Deviations] {
   const deviations = [
     'distanceToThresholdNm',
     'centrelineOffsetFt',
-    'localizerDeg',
     'localizerFullScale',
-    'glidepathDeg',
     'glidepathFullScale',
     'heightAboveGlidepathFt',
   ];
   return [
     { ...track, ...named(['latDeg', 'lonDeg', 'altitudeFt'], 0) } as unknown as Track,
     named(deviations, 3) as unknown as Deviations,
+    { localizerFullScaleDeg: 2.5, glidepathFullScaleDeg: 0.7 } as FacilityGeometry,
   ];
 }
 

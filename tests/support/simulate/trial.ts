@@ -56,8 +56,8 @@ export async function trial(truth: FlightTruth, way: Way, standard: Standard): P
     way.receiver,
   );
   return {
-    localizer: coverage(exact, told, 'localizerFullScale', (i) => told.flown.needleError.localizer(i)),
-    glidepath: coverage(exact, told, 'glidepathFullScale', (i) => told.flown.needleError.glidepath(i)),
+    localizer: coverage(exact, told, 'localizerFullScale', (i) => told.flown.needleError.localizer.at(i)),
+    glidepath: coverage(exact, told, 'glidepathFullScale', (i) => told.flown.needleError.glidepath.at(i)),
     verdicts: verdictsOf(exact, told, standard),
   };
 }
