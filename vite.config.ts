@@ -37,6 +37,7 @@ function bundle(
           entryFileNames: `[name].${ending}`,
           chunkFileNames: `chunks/[name]-[hash].${ending}`,
           format,
+          codeSplitting: { groups: [{ name: 'whole', test: /electron.cli.program\.ts$/, includeDependenciesRecursively: true }] },
         },
       },
     },
