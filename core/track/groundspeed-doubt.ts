@@ -24,7 +24,7 @@ export function groundspeedDoubt(
   byPositionsKt: Float64Array,
 ): readonly Issue[] {
   const { groundspeedKt } = recorded;
-  if (!groundspeedKt) return [];
+  if (!groundspeedKt || isMostlyNear(groundspeedKt, byPositionsKt)) return [];
   const offKt = offBy(groundspeedKt, byPositionsKt);
   if (offKt === null || offKt <= OFF_KT) return [];
   for (const airspeed of AIRSPEEDS) {
@@ -36,14 +36,28 @@ export function groundspeedDoubt(
   return [];
 }
 
+/** Whether the middle of what it is off by is none to speak of: then nothing has to be sorted, as for nearly every log. */
+function isMostlyNear(speedKt: Float64Array, byPositionsKt: Float64Array): boolean {
+  let near = 0;
+  let far = 0;
+  for (let i = 0; i < speedKt.length; i++) {
+    if (!(byPositionsKt[i]! >= MOVING_KT)) continue;
+    const offKt = Math.abs(speedKt[i]! - byPositionsKt[i]!);
+    if (offKt <= OFF_KT) near++;
+    else if (offKt > OFF_KT) far++;
+  }
+  return near > far;
+}
+
 /** The middle of what a speed is off that of the positions by, in motion; null where too little of it is known. */
 function offBy(speedKt: Float64Array, byPositionsKt: Float64Array): number | null {
-  const offKt: number[] = [];
+  const offKt = new Float64Array(speedKt.length);
+  let count = 0;
   for (let i = 0; i < speedKt.length; i++) {
     const isKnown = byPositionsKt[i]! >= MOVING_KT && !Number.isNaN(speedKt[i]!);
-    if (isKnown) offKt.push(Math.abs(speedKt[i]! - byPositionsKt[i]!));
+    if (isKnown) offKt[count++] = Math.abs(speedKt[i]! - byPositionsKt[i]!);
   }
-  return offKt.length < LEAST_FIXES ? null : median(offKt);
+  return count < LEAST_FIXES ? null : median(offKt.subarray(0, count));
 }
 
 function exchanged(
