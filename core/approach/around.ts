@@ -6,7 +6,13 @@ import type { Flown } from './flown.ts';
 const AROUND_S = 2;
 
 /** The median of a column's fixes within ± 2 s of a moment; NaN where there are none. */
-export function medianAround({ track }: Flown, column: Float64Array, momentS: number): number {
+export function medianAround(flown: Flown, column: Float64Array, momentS: number): number {
+  return mediansAround(flown, momentS)(column);
+}
+
+/** The same of several columns. */
+export function mediansAround({ track }: Flown, momentS: number): (column: Float64Array) => number {
   const first = firstAtOrAfter(track.timeS, momentS - AROUND_S);
-  return median(column.subarray(first, firstAfter(track.timeS, momentS + AROUND_S)));
+  const end = firstAfter(track.timeS, momentS + AROUND_S);
+  return (column) => median(column.subarray(first, end));
 }

@@ -69,7 +69,7 @@ function fittedSpeed(track: Track): (i: number) => number {
   return (i) => {
     const before = known.get(i);
     if (before !== undefined) return before;
-    const speedFpm = verticalSpeedAt(track, track.timeS[i]!);
+    const speedFpm = verticalSpeedAt(track, track.timeS[i]!, i);
     known.set(i, speedFpm);
     return speedFpm;
   };

@@ -117,7 +117,7 @@ function secondAt(flown: Flown, i: number, s: number, aboveGlidepathFt: number):
   const share = (s - track.timeS[i]!) / (track.timeS[i + 1]! - track.timeS[i]!);
   const at = (column: Float64Array) => column[i]! + share * (column[i + 1]! - column[i]!);
   // A recorded vertical speed is not asked: see findDescent.
-  const heldFpm = -verticalSpeedAt(track, s);
+  const heldFpm = -verticalSpeedAt(track, s, i);
   const [fromDeg, toDeg] = [courseAngleDeg.at(i), courseAngleDeg.at(i + 1)];
   const angleDeg = fromDeg + share * (toDeg - fromDeg);
   const closingKt = at(track.groundspeedKt) * Math.cos(angleDeg * RADIANS_PER_DEGREE);

@@ -1,4 +1,4 @@
-import { firstAfter, valueAt } from '../numeric/polyline.ts';
+import { firstAfter, valueFrom } from '../numeric/polyline.ts';
 import { FPM_PER_METRE_PER_SECOND, KNOTS_PER_METRE_PER_SECOND, RADIANS_PER_DEGREE } from '../units/units.ts';
 import { at, type Flown } from './flown.ts';
 import { inbound, withinLocalizer } from './established.ts';
@@ -53,26 +53,25 @@ export function findGlidepathIntercept(
 
 function sinksAsNeeded(flown: Flown, startS: number): boolean {
   const { altitudeFt, groundspeedKt } = flown.track;
-  const lostFt = at(flown, altitudeFt, startS) - at(flown, altitudeFt, startS + HOLD_S);
-  const sinkFpm = (lostFt / HOLD_S) * 60;
-  const neededFpm = neededSinkFpm(flown, meanOver(flown, groundspeedKt, startS, startS + HOLD_S));
+  const heightsFt = everySecond(flown, altitudeFt, startS);
+  const sinkFpm = ((heightsFt[0]! - heightsFt[HOLD_S]!) / HOLD_S) * 60;
+  // At a second's distance: a speed does not change enough to ask for more.
+  const speedsKt = everySecond(flown, groundspeedKt, startS);
+  const neededFpm = neededSinkFpm(flown, speedsKt.reduce((sum, kt) => sum + kt, 0) / speedsKt.length);
   return sinkFpm >= LEAST_OF_NEEDED * neededFpm && sinkFpm <= MOST_OF_NEEDED * neededFpm;
 }
 
-/** Mean of a column at a second's distance over a span: a speed does not change enough to ask for more. */
-function meanOver({ track }: Flown, values: Float64Array, startS: number, endS: number): number {
-  // Looked for in what is near: a log is long, and this is asked of many of its fixes.
-  const first = Math.max(0, firstAfter(track.timeS, startS) - 1);
-  const end = firstAfter(track.timeS, endS) + 1;
-  const timeS = track.timeS.subarray(first, end);
-  const near = values.subarray(first, end);
-  let sum = 0;
-  let count = 0;
-  for (let s = startS; s <= endS; s++) {
-    sum += valueAt(timeS, near, s, track.gapLimitS);
-    count++;
+/** A column's values over a hold from a recorded moment on. Walked through: it is asked of many of a log's fixes. */
+function everySecond({ track }: Flown, values: Float64Array, startS: number): Float64Array {
+  const { timeS, gapLimitS } = track;
+  const found = new Float64Array(HOLD_S + 1);
+  let i = firstAfter(timeS, startS) - 1;
+  for (let k = 0; k < found.length; k++) {
+    const s = startS + k;
+    while (i + 1 < timeS.length && timeS[i + 1]! <= s) i++;
+    found[k] = valueFrom(timeS, values, i, s, gapLimitS);
   }
-  return sum / count;
+  return found;
 }
 
 function cameFrom(flown: Flown, interceptS: number, establishedS: number | null): 'above' | 'below' {

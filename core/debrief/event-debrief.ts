@@ -1,8 +1,8 @@
-import { medianAround } from '../approach/around.ts';
+import { mediansAround } from '../approach/around.ts';
 import type { ApproachEvent, FlownApproach } from '../approach/flown-approach.ts';
 import { momentOf } from '../approach/flown-approach.ts';
-import { at, type Flown } from '../approach/flown.ts';
-import { firstAtOrAfter } from '../numeric/polyline.ts';
+import type { Flown } from '../approach/flown.ts';
+import { firstAfter, firstAtOrAfter, valueFrom } from '../numeric/polyline.ts';
 import { utcText } from '../units/utc.ts';
 import type { DebriefEvent } from './debrief.ts';
 import { known, unknownOf } from './known.ts';
@@ -18,10 +18,12 @@ export function eventDebriefs(flown: Flown, approach: FlownApproach): DebriefEve
 
 function eventDebrief(flown: Flown, event: ApproachEvent, belowDecision: boolean): DebriefEvent {
   const { track, deviations, needleError } = flown;
-  const crossed = event.heightCrossedFt !== null;
+  const { timeS, gapLimitS } = track;
+  const before = firstAfter(timeS, event.timeS) - 1;
+  const around = event.heightCrossedFt === null ? null : mediansAround(flown, event.timeS);
   const value = (column: Float64Array | undefined) => {
     if (!column) return null;
-    return known(crossed ? medianAround(flown, column, event.timeS) : at(flown, column, event.timeS));
+    return known(around ? around(column) : valueFrom(timeS, column, before, event.timeS, gapLimitS));
   };
   const nearest = Math.min(firstAtOrAfter(track.timeS, event.timeS), track.count - 1);
   const values = {

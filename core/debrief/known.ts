@@ -10,5 +10,7 @@ export function unknownOf(
   values: Readonly<Record<string, unknown>>,
   why: Readonly<Record<string, string>>,
 ): Unknown {
-  return Object.fromEntries(Object.entries(why).filter(([key]) => values[key] === null));
+  const unknown: Record<string, string> = {};
+  for (const key of Object.keys(why)) if (values[key] === null) unknown[key] = why[key]!;
+  return unknown;
 }

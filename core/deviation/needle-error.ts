@@ -14,7 +14,11 @@ export interface NeedleError {
  * How far a position's error turns each needle: the feet that it is off across the beam, over the feet to the antenna.
  * Along the beam it only matters as far as the glidepath rises.
  */
-export function needleError(error: PositionError, deviations: Deviations, facility: FacilityGeometry): NeedleError {
+export function needleError(
+  error: PositionError,
+  deviations: Deviations,
+  facility: FacilityGeometry,
+): NeedleError {
   const { localizerFullScale, glidepathFullScale, alongCourseNm, acrossCourseNm } = deviations;
   const { distanceToThresholdNm, centrelineOffsetFt } = deviations;
   const { localizerFullScaleDeg, glidepathFullScaleDeg, thresholdCrossingHeightFt } = facility;

@@ -33,7 +33,11 @@ export class LazyColumn {
   /** The whole column, of which only what is needed on the lines over a span of these times is sure to be there. */
   within(timeS: Float64Array, { startS, endS }: Span): Float64Array {
     const last = Math.min(firstAfter(timeS, endS), this.#values.length - 1);
-    for (let block = Math.max(0, firstAfter(timeS, startS) - 1) >> BLOCK_BITS; block <= last >> BLOCK_BITS; block++)
+    for (
+      let block = Math.max(0, firstAfter(timeS, startS) - 1) >> BLOCK_BITS;
+      block <= last >> BLOCK_BITS;
+      block++
+    )
       if (this.#known[block] === 0) this.#work(block);
     return this.#values;
   }

@@ -101,13 +101,23 @@ export function firstAtOrAfter(timeS: Float64Array, s: number): number {
  * beside a value that is missing.
  */
 export function valueAt(timeS: Float64Array, values: Float64Array, s: number, gapLimitS: number): number {
-  const after = firstAfter(timeS, s);
-  if (after > 0 && timeS[after - 1] === s) return values[after - 1]!;
-  if (after === 0 || after === timeS.length) return NaN;
-  const fromS = timeS[after - 1]!;
-  const toS = timeS[after]!;
+  return valueFrom(timeS, values, firstAfter(timeS, s) - 1, s, gapLimitS);
+}
+
+/** The same, where fix `i` is the last that is not later; −1 where all are. */
+export function valueFrom(
+  timeS: Float64Array,
+  values: Float64Array,
+  i: number,
+  s: number,
+  gapLimitS: number,
+): number {
+  if (i >= 0 && timeS[i] === s) return values[i]!;
+  if (i < 0 || i + 1 >= timeS.length) return NaN;
+  const fromS = timeS[i]!;
+  const toS = timeS[i + 1]!;
   if (toS - fromS > gapLimitS) return NaN;
-  return values[after - 1]! + (values[after]! - values[after - 1]!) * ((s - fromS) / (toS - fromS));
+  return values[i]! + (values[i + 1]! - values[i]!) * ((s - fromS) / (toS - fromS));
 }
 
 /** Duration of all parts, seconds. */

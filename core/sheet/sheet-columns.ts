@@ -69,7 +69,8 @@ function glidepathAlongFt({ deviations, facility }: Flown, i: number): number {
   const { heightAboveGlidepathFt, glidepathFullScale } = deviations;
   const tangent = (angleDeg: number) => Math.tan(angleDeg * RADIANS_PER_DEGREE);
   const { glidepathAngleDeg, glidepathFullScaleDeg } = facility;
-  const risePerFt = tangent(glidepathAngleDeg + glidepathFullScale[i]! * glidepathFullScaleDeg) - tangent(glidepathAngleDeg);
+  const risePerFt =
+    tangent(glidepathAngleDeg + glidepathFullScale[i]! * glidepathFullScaleDeg) - tangent(glidepathAngleDeg);
   // On the path itself both are nothing, and the distance to the threshold has to do.
   if (Math.abs(risePerFt) > 1e-6) return heightAboveGlidepathFt[i]! / risePerFt;
   const originFt = facility.thresholdCrossingHeightFt / tangent(glidepathAngleDeg);

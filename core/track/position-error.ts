@@ -152,7 +152,7 @@ export function isBySatellite({ altitudeSource }: Pick<Track, 'altitudeSource'>)
 }
 
 function heightError(track: Track, elevationFt: number): Found {
-  if (!isBySatellite(track)) 
+  if (!isBySatellite(track))
     return { from: 'altimeter', half: altimeterError(track, elevationFt), steadyFt: null };
   const { recorded, receiver } = track;
   const isUnnamed = track.altitudeSource === 'unnamed' && receiver.kind !== 'phone';

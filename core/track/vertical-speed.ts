@@ -1,4 +1,3 @@
-import { firstAfter, firstAtOrAfter } from '../numeric/polyline.ts';
 import { stretches } from './window.ts';
 import type { Gap, Track } from './track.ts';
 
@@ -34,15 +33,19 @@ export function verticalSpeedFromHeights(
 }
 
 /**
- * The same fit around one moment of the recorded time: for who needs few of a log's fits. No gap can stand in the
- * window, since it is longer than half of that.
+ * The same fit around one moment of the recorded time, which is at a fix or between it and the next: for who needs few
+ * of a log's fits. No gap can stand in the window, since it is longer than half of that.
  */
 export function verticalSpeedAt(
   { timeS, altitudeFt }: Pick<Track, 'timeS' | 'altitudeFt'>,
   momentS: number,
+  fix: number,
 ): number {
-  const from = firstAtOrAfter(timeS, momentS - FIT_HALF_WINDOW_S);
-  const to = firstAfter(timeS, momentS + FIT_HALF_WINDOW_S) - 1;
+  const [startS, endS] = [momentS - FIT_HALF_WINDOW_S, momentS + FIT_HALF_WINDOW_S];
+  let from = timeS[fix]! >= startS ? fix : fix + 1;
+  while (from > 0 && timeS[from - 1]! >= startS) from--;
+  let to = fix;
+  while (to + 1 < timeS.length && timeS[to + 1]! <= endS) to++;
   return 60 * slope(timeS, altitudeFt, from, to);
 }
 

@@ -36,7 +36,11 @@ export function needleColumn({ sitting }: Pick<Asked, 'sitting'>, needle: Needle
 }
 
 /** What was recorded of a column over a span. */
-export function over({ sitting }: Pick<Asked, 'sitting'>, column: Float64Array, span: Span): readonly Polyline[] {
+export function over(
+  { sitting }: Pick<Asked, 'sitting'>,
+  column: Float64Array,
+  span: Span,
+): readonly Polyline[] {
   return recordedIn(sitting, column, [span]);
 }
 
@@ -48,12 +52,15 @@ export interface Reading {
 
 /** The recorded value farthest to one side over a span; null where nothing was recorded. */
 export function farthestOver(asked: Asked, column: Float64Array, span: Span, side: 1 | -1): Reading | null {
-  let found: Reading | null = null;
+  let farthest = -Infinity;
+  let farthestS = NaN;
   for (const { timeS, value } of over(asked, column, span))
     for (let i = 0; i < value.length; i++)
-      if (found === null || side * value[i]! > side * found.value)
-        found = { s: timeS[i]!, value: value[i]! };
-  return found;
+      if (side * value[i]! > farthest) {
+        farthest = side * value[i]!;
+        farthestS = timeS[i]!;
+      }
+  return farthest === -Infinity ? null : { s: farthestS, value: side * farthest };
 }
 
 /** When a column was first at or beyond a level, towards a side, within a span; null when it never was. */

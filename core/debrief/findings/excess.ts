@@ -24,5 +24,8 @@ export function excessSeconds(
 type Second = Asked['seconds'][number][number];
 
 export function secondsIn({ seconds }: Asked, { startS, endS }: Span): Second[] {
-  return seconds.flatMap((run) => run.filter(({ timeS }) => timeS >= startS && timeS <= endS));
+  const within: Second[] = [];
+  for (const run of seconds)
+    for (const one of run) if (one.timeS >= startS && one.timeS <= endS) within.push(one);
+  return within;
 }

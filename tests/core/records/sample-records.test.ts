@@ -47,10 +47,14 @@ describe('samples/records.txt', async () => {
     for (let i = 0; i < theirs.localizerFullScale.length; i++) {
       // Antennas to a foot, widths to a hundredth of a degree; the needles are looked at down to half a mile.
       if (theirs.distanceToThresholdNm[i]! < 0.5 || Math.abs(theirs.localizerFullScale[i]!) > 1) continue;
-      expect(Math.abs(degrees(byRecords, 'localizer', i) - degrees(byFile, 'localizer', i))).toBeLessThan(0.01);
+      expect(Math.abs(degrees(byRecords, 'localizer', i) - degrees(byFile, 'localizer', i))).toBeLessThan(
+        0.01,
+      );
       expect(Math.abs(ours.localizerFullScale[i]! - theirs.localizerFullScale[i]!)).toBeLessThan(0.01);
       expect(Math.abs(ours.distanceToThresholdNm[i]! - theirs.distanceToThresholdNm[i]!)).toBeLessThan(0.001);
-      expect(Math.abs(degrees(byRecords, 'glidepath', i) - degrees(byFile, 'glidepath', i))).toBeLessThan(0.05);
+      expect(Math.abs(degrees(byRecords, 'glidepath', i) - degrees(byFile, 'glidepath', i))).toBeLessThan(
+        0.05,
+      );
     }
   });
 });

@@ -58,7 +58,7 @@ describe('the fit at one moment', () => {
 
   it('is at a fix the one of that fix, also at the edge of a gap', () => {
     const fitted = verticalSpeedFromHeights(timeS, heightFt, gaps);
-    const there = timeS.map((s) => verticalSpeedAt({ timeS, altitudeFt: heightFt }, s));
+    const there = timeS.map((s, i) => verticalSpeedAt({ timeS, altitudeFt: heightFt }, s, i));
     expect([...there]).toEqual([...fitted]);
   });
 
@@ -67,15 +67,29 @@ describe('the fit at one moment', () => {
       [0, 1, 2, 3, 4, 5],
       [1000, 990, 981, 974, 966, 957],
     ];
-    const between = verticalSpeedAt({ timeS: Float64Array.from(x), altitudeFt: Float64Array.from(y) }, 2.5);
+    const between = verticalSpeedAt(
+      { timeS: Float64Array.from(x), altitudeFt: Float64Array.from(y) },
+      2.5,
+      2,
+    );
     // By hand: Σ(x − 2.5)(y − 978) = −147 over Σ(x − 2.5)² = 17.5, ft a second; no height is an outlier.
     expect(between).toBeCloseTo((-60 * 147) / 17.5, 9);
   });
 
   it('is between fixes that of a straight descent', () => {
     const altitudeFt = timeS.map((s) => 1000 - 8 * s);
-    for (const s of [0.5, 3.3, 5.99, 20.01])
-      expect(verticalSpeedAt({ timeS, altitudeFt }, s)).toBeCloseTo(-480, 6);
-    expect(verticalSpeedAt({ timeS, altitudeFt: timeS.map(() => NaN) }, 3)).toBeNaN();
+    for (const [s, fix] of [
+      [0.5, 0],
+      [3.3, 3],
+      [5.99, 5],
+      [20.01, 7],
+    ] as const)
+      expect(verticalSpeedAt({ timeS, altitudeFt }, s, fix)).toBeCloseTo(-480, 6);
+    expect(verticalSpeedAt({ timeS, altitudeFt: timeS.map(() => NaN) }, 3, 3)).toBeNaN();
+  });
+
+  it('looks no farther than 3 s, not even to the fix before the moment', () => {
+    const slow = { timeS: Float64Array.of(0, 4, 8), altitudeFt: Float64Array.of(1000, 900, 800) };
+    expect(verticalSpeedAt(slow, 3.5, 0)).toBeNaN();
   });
 });
