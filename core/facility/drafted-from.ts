@@ -11,6 +11,8 @@ function isUnconfirmed({ origin }: Facility): boolean {
   return (origin?.landing?.unconfirmed ?? []).length > 0;
 }
 
+const DRAFT = 'facility-draft';
+
 /** What is said of a facility that was drafted from a landing until every value of it is confirmed. */
 export function draftWarnings(facility: Facility): Issue[] {
   if (!isUnconfirmed(facility)) return [];
@@ -18,7 +20,12 @@ export function draftWarnings(facility: Facility): Issue[] {
   const count = names.length === 1 ? '1 value of it is' : `${names.length} values of it are`;
   const message = `This facility is a draft from a landing: ${count} not confirmed (${fewOf(names)})`;
   const tip = 'Compare each with the current chart, and confirm or correct it.';
-  return [issue('warning', 'facility-draft', `${message}.`, { tip })];
+  return [issue('warning', DRAFT, `${message}.`, { tip })];
+}
+
+/** Whether that was said of a facility: of a debrief's the values are not kept, and what was said of them is. */
+export function isSaidToBeDraft({ issues }: { readonly issues: readonly Issue[] }): boolean {
+  return issues.some(({ code }) => code === DRAFT);
 }
 
 /** Refused for what is flown by, with the values that it would stand on. */

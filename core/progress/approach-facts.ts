@@ -1,5 +1,6 @@
 import type { ApproachDebrief, Debrief, DebriefCriterion, DebriefSegment } from '../debrief/debrief.ts';
 import type { DebriefStability } from '../debrief/debrief.ts';
+import { isSaidToBeDraft } from '../facility/drafted-from.ts';
 import type { Verdict } from '../standard/judgement.ts';
 import type { Conditions } from '../standard/stated.ts';
 import { wentOn, type WentOn } from './went-on.ts';
@@ -28,6 +29,8 @@ export interface ApproachFacts {
   readonly startUtc: string;
   readonly endUtc: string;
   readonly kind: ApproachDebrief['kind'];
+  /** By a facility with values that nobody had confirmed: it was flown, and nothing of it is judged. */
+  readonly isByDraft: boolean;
   /** Its name. */
   readonly facility: string;
   readonly standard: { readonly id: string; readonly title: string; readonly source: string };
@@ -60,6 +63,11 @@ export interface CriterionFacts {
   readonly whyNoRms: string | null;
 }
 
+/** Whether it can stand in any figure: what was no approach, or went by guesses, is told of and not counted. */
+export function isCounted({ kind, isByDraft }: Pick<ApproachFacts, 'kind' | 'isByDraft'>): boolean {
+  return kind === 'approach' && !isByDraft;
+}
+
 /** What progress reads of a debrief, an entry for each approach and pass. */
 export function factsOf({
   debriefId,
@@ -70,7 +78,9 @@ export function factsOf({
 }: DebriefOfLesson): ApproachFacts[] {
   const { engineVersion, log, facility } = debrief;
   const { id, title, source } = debrief.standard;
-  return debrief.approaches.map((approach) => ({
+  const isByDraft = isSaidToBeDraft(facility);
+  const approaches = isByDraft ? debrief.approaches.map(unjudged) : debrief.approaches;
+  return approaches.map((approach) => ({
     debriefId,
     number: approach.index,
     lessonId,
@@ -79,6 +89,7 @@ export function factsOf({
     startUtc: approach.startUtc,
     endUtc: approach.endUtc,
     kind: approach.kind,
+    isByDraft,
     facility: facility.name,
     standard: { id, title, source },
     standardKey,
@@ -97,6 +108,11 @@ export function factsOf({
     },
     score: approach.grade?.score ?? null,
   }));
+}
+
+/** A guess is no limit: what it judged would stand in every rate as if it were known. */
+function unjudged(approach: ApproachDebrief): ApproachDebrief {
+  return { ...approach, criteria: [], stability: [], grade: null };
 }
 
 function criterionFacts(criterion: DebriefCriterion, approach: ApproachDebrief): CriterionFacts {

@@ -1,6 +1,7 @@
 import { FLOWN_WORDS } from './flown-words.ts';
-import type { ApproachFacts } from './approach-facts.ts';
+import { isCounted, type ApproachFacts } from './approach-facts.ts';
 import type { LeftOut } from './progress.ts';
+import { BY_DRAFT } from './by-draft-words.ts';
 import { inOrder, Moments } from './same-approach.ts';
 
 export interface Comparable {
@@ -12,11 +13,13 @@ export interface Comparable {
 /**
  * The most approaches that can be put side by side: one standard, word for word, one version of the engine, and flown
  * the same way as far as anybody said; what was flown coupled only where there is nothing else, since it tells of the
- * autopilot. Of groups as large the one that was flown last. All others are counted.
+ * autopilot. Of groups as large the one that was flown last. All others are counted, and so is what was not judged, or
+ * only by a guess.
  */
 export function comparable(all: readonly ApproachFacts[]): Comparable {
-  const judged = all.filter(({ kind }) => kind === 'approach').sort(inOrder);
-  const passes = all.length - judged.length;
+  const judged = all.filter(isCounted).sort(inOrder);
+  const drafts = all.filter(({ kind, isByDraft }) => kind === 'approach' && isByDraft);
+  const passes = all.length - judged.length - drafts.length;
   const groups = groupsOf(judged).sort(byHandAndLargestFirst);
   const [largest, ...others] = groups;
   const approaches = largest?.approaches ?? [];
@@ -24,6 +27,7 @@ export function comparable(all: readonly ApproachFacts[]): Comparable {
     approaches,
     leftOut: [
       ...others.map((group) => otherGroup(group, largest!)),
+      ...byDraft(drafts, largest),
       ...said(
         'same-approach',
         groups.reduce((sum, { repeated }) => sum + repeated, 0),
@@ -87,15 +91,29 @@ function otherGroup({ approaches }: Group, largest: Group): LeftOut {
     ...(isOtherEngine ? [`debriefed by version ${one.engineVersion} of the program`] : []),
     ...(one.flown === here.flown ? [] : [FLOWN_WORDS[one.flown ?? 'not-stated']]),
   ].join(', ');
-  const alsoHere = approaches.filter((approach) => largest.moments.has(approach)).length;
-  const also = alsoHere === 0 ? '' : ` ${alsoHere} of them counted above in another debrief.`;
   const tip = isOtherEngine ? ' `halfdot recompute` makes the debriefs of older versions anew.' : '';
-  const last = largest.approaches.at(-1)!;
-  const later = approaches.filter((approach) => inOrder(approach, last) > 0).length;
   return {
     why: 'not-comparable',
     count: approaches.length,
-    later,
-    sentence: `${approaches.length} ${apart}.${also}${tip}`,
+    later: laterThan(largest, approaches),
+    sentence: `${approaches.length} ${apart}.${alsoIn(largest, approaches)}${tip}`,
   };
+}
+
+/** What was flown to a facility of which nobody had confirmed the values yet. */
+function byDraft(approaches: readonly ApproachFacts[], largest: Group | undefined): LeftOut[] {
+  const count = approaches.length;
+  if (count === 0) return [];
+  const [also, later] = largest ? [alsoIn(largest, approaches), laterThan(largest, approaches)] : ['', 0];
+  return [{ why: 'by-draft', count, later, sentence: `${count} ${BY_DRAFT}${also}` }];
+}
+
+function alsoIn({ moments }: Group, approaches: readonly ApproachFacts[]): string {
+  const also = approaches.filter((approach) => moments.has(approach)).length;
+  return also === 0 ? '' : ` ${also} of them counted above in another debrief.`;
+}
+
+function laterThan({ approaches: here }: Group, approaches: readonly ApproachFacts[]): number {
+  const last = here.at(-1)!;
+  return approaches.filter((approach) => inOrder(approach, last) > 0).length;
 }

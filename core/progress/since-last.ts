@@ -1,5 +1,5 @@
 import { listed } from '../units/listed.ts';
-import type { ApproachFacts, CriterionFacts } from './approach-facts.ts';
+import { isCounted, type ApproachFacts, type CriterionFacts } from './approach-facts.ts';
 import { inSentence } from './in-sentence.ts';
 import { measureOf } from './lines.ts';
 import type { ProgressUnit } from './progress.ts';
@@ -62,8 +62,8 @@ export function sinceLastSentence(
 
 function areComparable(one: ApproachFacts, now: ApproachFacts): boolean {
   return (
-    one.kind === 'approach' &&
-    now.kind === 'approach' &&
+    isCounted(one) &&
+    isCounted(now) &&
     one.standardKey === now.standardKey &&
     one.engineVersion === now.engineVersion &&
     one.flown === now.flown &&

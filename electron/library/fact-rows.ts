@@ -31,6 +31,7 @@ function factRow(facts: ApproachFacts): FactRows['facts'] {
     gate_1000: verdictAt('gate-1000'),
     gate_500: verdictAt('gate-500'),
     went_on: facts.wentOn,
+    by_draft: Number(facts.isByDraft),
   };
 }
 

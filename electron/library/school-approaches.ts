@@ -16,13 +16,15 @@ import { standardsByKey } from './standards-by-key.ts';
 export interface SchoolRows {
   /**
    * Every judged approach of a student with what it says of one measure; see `makeMissingFacts` for those without facts.
-   * Those of nobody are left out: nothing can be told of whom they were.
+   * Those of nobody are left out: nothing can be told of whom they were; and those that only a draft judged.
    */
   readonly approaches: readonly SchoolApproach[];
   /** Logs with an approach or a pass, whoever flew it. */
   readonly logsFlown: number;
   readonly approachesOfNobody: number;
   readonly passes: number;
+  /** Approaches of somebody that only a draft judged, of which nobody had confirmed the values. */
+  readonly byDraft: number;
   /** Approaches of somebody that were not held to the criterion: of other standards. */
   readonly notHeld: number;
 }
@@ -33,11 +35,12 @@ export function schoolApproaches(library: Library, { id, measure }: SchoolMeasur
   const judgings = judgingsOf(library, new Set(rows.map((row) => row[COLUMNS.judging])));
   const mixes = new Mixes();
   const approaches: SchoolApproach[] = [];
-  let [approachesOfNobody, passes, notHeld] = [0, 0, 0];
+  let [approachesOfNobody, passes, byDraft, notHeld] = [0, 0, 0, 0];
   for (const row of rows) {
     const lesson = lessons.get(row[COLUMNS.lesson]);
     if (row[COLUMNS.isPass] === 1) passes++;
     else if (!lesson) approachesOfNobody++;
+    else if (row[COLUMNS.isByDraft] === 1) byDraft++;
     else if (measure !== 'level' && row[COLUMNS.verdict] === null) notHeld++;
     else
       approaches.push({
@@ -56,7 +59,7 @@ export function schoolApproaches(library: Library, { id, measure }: SchoolMeasur
       });
   }
   const logsFlown = new Set(rows.map((row) => row[COLUMNS.log])).size;
-  return { approaches, logsFlown, approachesOfNobody, passes, notHeld };
+  return { approaches, logsFlown, approachesOfNobody, passes, byDraft, notHeld };
 }
 
 /** Places of the columns of a row. Lessons are named by their rows, which is shorter than by their ids. */
@@ -75,6 +78,7 @@ const COLUMNS = {
   rms: 11,
   insideShare: 12,
   ref: 13,
+  isByDraft: 14,
 } as const;
 
 type Row = readonly [
@@ -92,6 +96,7 @@ type Row = readonly [
   rms: number | null,
   insideShare: number | null,
   ref: number,
+  isByDraft: 0 | 1,
 ];
 
 type Told = Pick<SchoolApproach, 'verdict' | 'value'>;
@@ -152,6 +157,7 @@ function approachesWith(criterion: string) {
       'measures.rms',
       'measures.inside_share as insideShare',
       'approaches.id as ref',
+      'facts.by_draft as isByDraft',
     ]);
 }
 

@@ -17,6 +17,7 @@ export function factsOfStudent(library: Library, studentId: string): ApproachFac
     startUtc: row.start_utc,
     endUtc: row.end_utc,
     kind: row.kind as ApproachFacts['kind'],
+    isByDraft: row.by_draft === 1,
     facility: row.facility,
     standard: standards.get(row.standard_sha256)!,
     standardKey: row.standard_sha256,

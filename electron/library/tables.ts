@@ -148,6 +148,8 @@ export interface KeptFacts {
   gate_1000: string | null;
   gate_500: string | null;
   went_on: string;
+  /** 1 where the facility was a draft with values that nobody had confirmed; else 0. */
+  by_draft: number;
 }
 
 export interface KeptMeasure {

@@ -179,7 +179,7 @@ function multiply(library: Library, flown: number): void {
     standard_id, kind, outcome, level, level_low, level_high, score, score_low, score_high, summary
     FROM approaches, copy ORDER BY n`);
   each(`INSERT INTO approach_facts SELECT copied.id, printf('%.56s%08d', log_sha256, n), end_utc, standard_sha256,
-    engine_version, mix, gate_1000, gate_500, went_on FROM approach_facts, copy ${copied}`);
+    engine_version, mix, gate_1000, gate_500, went_on, by_draft FROM approach_facts, copy ${copied}`);
   each(`INSERT INTO measures SELECT copied.id, criterion, place, title, verdict, inside_share, why_no_share, rms, why_no_rms
     FROM measures, copy ${copied}`);
 }

@@ -1,3 +1,4 @@
+import { BY_DRAFT } from '../by-draft-words.ts';
 import { inSentence } from '../in-sentence.ts';
 import { counted } from '../sentences.ts';
 import { approachesOf } from './counted.ts';
@@ -6,7 +7,7 @@ import type { School } from './school.ts';
 /** Of what there is no figure, a sentence each. */
 export function coverageSentences({ coverage, measure }: Pick<School, 'coverage' | 'measure'>): string[] {
   const { studentsWithoutLog, lessonsWithoutLog, logsWithoutApproach } = coverage;
-  const { approachesOfNobody, passes, notHeld, unreadable } = coverage;
+  const { approachesOfNobody, passes, byDraft, notHeld, unreadable } = coverage;
   const told: readonly (readonly [number, string])[] = [
     [studentsWithoutLog.length, `Students without a log: ${studentsWithoutLog.join(', ')}.`],
     [lessonsWithoutLog, `${counted(lessonsWithoutLog, 'lesson')} without a log.`],
@@ -16,6 +17,7 @@ export function coverageSentences({ coverage, measure }: Pick<School, 'coverage'
       passes,
       `${counted(passes, 'pass', 'passes')} along the localizer or late finals, which are not judged.`,
     ],
+    [byDraft, `${approachesOf(byDraft)} ${BY_DRAFT}`],
     [notHeld, `${approachesOf(notHeld)} that were not held to ${inSentence(measure.title)}.`],
     [
       unreadable,

@@ -78,6 +78,8 @@ export interface SchoolInput {
     /** Approaches of which nobody said whose they are, and passes and late finals, which are not judged. */
     readonly approachesOfNobody: number;
     readonly passes: number;
+    /** Approaches of somebody at facilities with values that nobody had confirmed: what judged them is a guess. */
+    readonly byDraft: number;
     /** Approaches that were not held to the measure's criterion. */
     readonly notHeld: number;
     /** Debriefs that cannot be read any more. */

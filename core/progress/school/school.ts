@@ -60,6 +60,7 @@ export interface SchoolCoverage {
   readonly logsWithoutApproach: number;
   readonly approachesOfNobody: number;
   readonly passes: number;
+  readonly byDraft: number;
   readonly notHeld: number;
   readonly unreadable: number;
 }

@@ -2,6 +2,8 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { defineFacility, materialThere, type Flight } from '../../../core/analyze.ts';
 import { composeDebrief } from '../../../core/debrief/compose-debrief.ts';
 import type { Debrief } from '../../../core/debrief/debrief.ts';
+import { isSaidToBeDraft } from '../../../core/facility/drafted-from.ts';
+import { factsOf } from '../../../core/progress/approach-facts.ts';
 import { draftsFromLanding } from '../../../core/records/draft-from-landing.ts';
 import { draftFile } from '../../../core/records/draft-file.ts';
 import { debriefText } from '../../../core/report/debrief-text.ts';
@@ -68,6 +70,23 @@ describe('a flight debriefed by a draft that nobody has confirmed', () => {
     expect(page.split(WARNING)).toHaveLength(2);
     expect(page.indexOf(`Check the facility first: ${WARNING}`)).toBeLessThan(page.indexOf('What happened'));
     expect(page).not.toMatch(/runway left|past the threshold|Over the threshold|On the roll|Level \d/);
+  });
+
+  it('stands in no figure of progress, though it is told that it was flown', async () => {
+    const known = { debriefId: 'd', lessonId: 'l', date: '2026-05-01', standardKey: 'k' };
+    const confirmed = await debriefedBy([]);
+    const [counted] = factsOf({ ...known, debrief: confirmed });
+    expect([isSaidToBeDraft(confirmed.facility), counted!.isByDraft]).toEqual([false, false]);
+    expect(counted!.criteria.length).toBeGreaterThan(3);
+    for (const unconfirmed of [toConfirm, ['runway.lengthFt']]) {
+      const debrief = await debriefedBy(unconfirmed);
+      // What there is to be kept out.
+      expect(debrief.approaches[0]!.criteria.some(({ verdict }) => verdict !== 'not-assessed')).toBe(true);
+      const { criteria, gates, wentOn, level, score, ...flown } = factsOf({ ...known, debrief })[0]!;
+      expect([criteria, gates, wentOn, level, score]).toEqual([[], [], 'not-assessed', null, null]);
+      const { criteria: _c, gates: _g, wentOn: _w, level: _l, score: _s, ...same } = counted!;
+      expect(flown).toEqual({ ...same, isByDraft: true });
+    }
   });
 
   it('still shows the needles', async () => {

@@ -12,6 +12,8 @@ export interface MadeUp {
   readonly log?: string;
   readonly kind?: ApproachDebrief['kind'];
   readonly facility?: string;
+  /** The facility is a draft from a landing, with values that nobody has confirmed. */
+  readonly isByDraft?: boolean;
   readonly standard?: string;
   readonly standardKey?: string;
   readonly engine?: string;
@@ -85,6 +87,7 @@ export function madeUp(what: MadeUp = {}): ApproachFacts[] {
     facility: {
       name: what.facility ?? 'Petrelholm ILS 07',
       derived: { localizerFullScaleDeg: 2.5, glidepathOrigin: { elevationFt: 0 } },
+      issues: what.isByDraft ? [{ code: 'facility-draft' }] : [],
     },
     standard: { id: standard, title: `Title of ${standard}`, source: `Source of ${standard}` },
     approaches: [approach],

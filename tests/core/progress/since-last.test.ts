@@ -47,6 +47,15 @@ describe('what was better than the last time', () => {
     expect(told(before, { lesson: 2, outsideNm: 2.5 })).toBeNull();
   });
 
+  it('is never of what an unconfirmed draft judged, nor against it', () => {
+    const poor = { glidepathRms: 0.9, verdicts: { stability: 'not-met' }, level: [1, 1, 1] } as const;
+    expect(told({ lesson: 1, ...poor }, { lesson: 2, isByDraft: true })).toBeNull();
+    expect(told({ lesson: 1, isByDraft: true, ...poor }, { lesson: 2 })).toBeNull();
+    // The one before it is the last that can be compared.
+    const between = told({ lesson: 1, ...poor }, { lesson: 2, isByDraft: true }, { lesson: 3 });
+    expect(between?.lastDate).toBe('2026-05-01');
+  });
+
   it('is told of three things at most', () => {
     const poor = {
       lesson: 1,

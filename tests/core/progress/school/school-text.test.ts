@@ -64,6 +64,14 @@ describe('the page of a school', () => {
     );
   });
 
+  it('says of approaches by an unconfirmed draft that they are not counted, and why', () => {
+    const drafts = { ...coverage, byDraft: 3 };
+    expect(joined(schoolText(madeUpSchool(MADE, { coverage: drafts })))).toContain(
+      '3 approaches not counted: the facility was an unconfirmed draft. Once its values are confirmed, a debrief made anew counts.',
+    );
+    expect(page).not.toContain('draft');
+  });
+
   it('says that it is association, what it adjusted for, and how many differences were looked at', () => {
     expect(page).toContain('What goes together need not be cause');
     expect(page).toContain('regression to the mean');

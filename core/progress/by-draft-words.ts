@@ -1,0 +1,3 @@
+/** Why approaches stand in no figure though they were debriefed, behind how many there are. */
+export const BY_DRAFT =
+  'not counted: the facility was an unconfirmed draft. Once its values are confirmed, a debrief made anew counts.';
