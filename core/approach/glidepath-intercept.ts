@@ -53,25 +53,28 @@ export function findGlidepathIntercept(
 
 function sinksAsNeeded(flown: Flown, startS: number): boolean {
   const { altitudeFt, groundspeedKt } = flown.track;
-  const heightsFt = everySecond(flown, altitudeFt, startS);
-  const sinkFpm = ((heightsFt[0]! - heightsFt[HOLD_S]!) / HOLD_S) * 60;
-  // At a second's distance: a speed does not change enough to ask for more.
-  const speedsKt = everySecond(flown, groundspeedKt, startS);
-  const neededFpm = neededSinkFpm(flown, speedsKt.reduce((sum, kt) => sum + kt, 0) / speedsKt.length);
+  const lostFt = at(flown, altitudeFt, startS) - at(flown, altitudeFt, startS + HOLD_S);
+  // Of one that climbs, no speed has to be asked for.
+  if (!(lostFt >= 0)) return false;
+  const sinkFpm = (lostFt / HOLD_S) * 60;
+  const neededFpm = neededSinkFpm(flown, meanEverySecond(flown, groundspeedKt, startS));
   return sinkFpm >= LEAST_OF_NEEDED * neededFpm && sinkFpm <= MOST_OF_NEEDED * neededFpm;
 }
 
-/** A column's values over a hold from a recorded moment on. Walked through: it is asked of many of a log's fixes. */
-function everySecond({ track }: Flown, values: Float64Array, startS: number): Float64Array {
+/**
+ * Mean of a column at a second's distance over a hold from a recorded moment on: a speed does not change enough to ask
+ * for more. Walked through, since it is asked of many of a log's fixes.
+ */
+function meanEverySecond({ track }: Flown, values: Float64Array, startS: number): number {
   const { timeS, gapLimitS } = track;
-  const found = new Float64Array(HOLD_S + 1);
+  let sum = 0;
   let i = firstAfter(timeS, startS) - 1;
-  for (let k = 0; k < found.length; k++) {
+  for (let k = 0; k <= HOLD_S; k++) {
     const s = startS + k;
     while (i + 1 < timeS.length && timeS[i + 1]! <= s) i++;
-    found[k] = valueFrom(timeS, values, i, s, gapLimitS);
+    sum += valueFrom(timeS, values, i, s, gapLimitS);
   }
-  return found;
+  return sum / (HOLD_S + 1);
 }
 
 function cameFrom(flown: Flown, interceptS: number, establishedS: number | null): 'above' | 'below' {

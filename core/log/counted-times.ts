@@ -1,9 +1,9 @@
 import { logIssue } from './log-issue.ts';
 import { NumberColumn } from './number-column.ts';
-import { parseNumber } from './parse-number.ts';
 import type { DecimalMark } from './parse-number.ts';
 import { NO_ZONE } from './resolved-times.ts';
 import type { ResolvedTimes } from './resolved-times.ts';
+import type { Row } from './row.ts';
 import type { Start } from './stated-start.ts';
 
 const ELAPSED_CLOCK = /^(?:(\d+):)?(\d\d?):(\d\d(?:[.,]\d+)?)$/;
@@ -33,16 +33,16 @@ export class CountedTimes {
     this.#mark = mark;
   }
 
-  /** Adds a row. False, and no row, when the text is no count. */
-  add(text: string): boolean {
-    const count = parseNumber(text, this.#mark);
+  /** Adds what a row says in a cell. False, and no row, when that is no count. */
+  add(row: Row, index: number): boolean {
+    const count = row.number(index, this.#mark);
     if (!Number.isNaN(count)) {
       this.#unitS ??= FINER.find(([from]) => Math.abs(count) >= from)?.[1] ?? 1;
       // A quotient of whole numbers is the nearest double, a product with 0.001 is not.
       this.#counts.push(this.#unitS < 1 ? count / Math.round(1 / this.#unitS) : count * this.#unitS);
       return true;
     }
-    const match = this.#sinceStart ? ELAPSED_CLOCK.exec(text.trim()) : null;
+    const match = this.#sinceStart ? ELAPSED_CLOCK.exec(row.text(index).trim()) : null;
     if (match === null) return false;
     const seconds = Number(match[3]!.replace(',', '.'));
     this.#counts.push(Number(match[1] ?? 0) * 3600 + Number(match[2]) * 60 + seconds);

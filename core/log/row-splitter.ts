@@ -1,4 +1,5 @@
 import Papa from 'papaparse';
+import { CharCodes } from './char-codes.ts';
 import { Row } from './row.ts';
 
 export interface CsvShape {
@@ -36,6 +37,7 @@ export class RowSplitter {
   readonly #taker: RowTaker;
   readonly #cellsExpected: number;
   readonly #row = new Row();
+  readonly #codes = new CharCodes();
   #rest = '';
 
   /** @param cellsExpected cells that a row over several lines must have to be believed; 0 while that is not known */
@@ -56,18 +58,19 @@ export class RowSplitter {
   #cut(text: string, last: boolean): number {
     const { delimiter, quote } = this.#shape;
     const hasQuotes = text.includes(quote);
+    const codes = this.#codes.of(text);
+    const delimiterCode = delimiter.charCodeAt(0);
     let at = 0;
     while (at < text.length) {
       const end = this.#lineEnd(text, at);
       this.tooLong = end - at > LINE_MAX_CHARS;
       if (this.tooLong || (end === text.length && !last)) break;
-      const line = text.slice(at, end);
-      if (hasQuotes && line.includes(quote)) {
+      if (hasQuotes && text.slice(at, end).includes(quote)) {
         const next = this.#quotedRow(text, at, last);
         if (next === null) break;
         at = next;
       } else {
-        this.#row.cut(line, delimiter);
+        this.#row.cut(text, codes, at, end, delimiterCode);
         this.#taker.row(this.#row, this.line++, end === text.length);
         at = end + 1;
       }

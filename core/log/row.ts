@@ -1,5 +1,8 @@
+import { CharCodes } from './char-codes.ts';
 import { parseNumberIn } from './parse-number.ts';
 import type { DecimalMark } from './parse-number.ts';
+
+const NOTHING = new Uint8Array(0);
 
 /**
  * One row of a table: a text and where its cells stand in it. A cell is cut out only for who asks for its text, since
@@ -9,19 +12,24 @@ export class Row {
   /** Number of cells. */
   length = 0;
   #text = '';
+  #codes: Uint8Array = NOTHING;
   /** Where each cell begins; a cell ends one character before the next begins. */
   readonly #starts: number[] = [];
+  /** Of cells that something else has cut. */
+  readonly #ownCodes = new CharCodes();
 
-  /** Cuts a line that holds no quotes. */
-  cut(line: string, delimiter: string): void {
+  /**
+   * Cuts a line that holds no quotes and stands in a text, whose codes are given, from one place to before another. The
+   * codes have to stay as they are until the next row is cut.
+   */
+  cut(text: string, codes: Uint8Array, from: number, to: number, delimiter: number): void {
+    const starts = this.#starts;
     let count = 0;
-    let at = 0;
-    do {
-      this.#starts[count++] = at;
-      at = line.indexOf(delimiter, at) + 1;
-    } while (at > 0);
-    this.#starts[count] = line.length + 1;
-    this.#text = line;
+    starts[count++] = from;
+    for (let at = from; at < to; at++) if (codes[at] === delimiter) starts[count++] = at + 1;
+    starts[count] = to + 1;
+    this.#text = text;
+    this.#codes = codes;
     this.length = count;
   }
 
@@ -34,6 +42,7 @@ export class Row {
     }
     this.#starts[cells.length] = at;
     this.#text = cells.join('\n');
+    this.#codes = this.#ownCodes.of(this.#text);
     this.length = cells.length;
   }
 
@@ -45,7 +54,7 @@ export class Row {
   /** The number in a cell; NaN where there is none. */
   number(i: number, mark: DecimalMark): number {
     return i < this.length
-      ? parseNumberIn(this.#text, this.#starts[i]!, this.#starts[i + 1]! - 1, mark)
+      ? parseNumberIn(this.#text, this.#codes, this.#starts[i]!, this.#starts[i + 1]! - 1, mark)
       : NaN;
   }
 

@@ -23,7 +23,7 @@ export function timeReader(plan: TimePlan, mark: DecimalMark, expectedRows: numb
     const unitS = unit?.dimension === 'time' ? unit.factor : null;
     const times = new CountedTimes(plan.kind === 'elapsed', unitS, mark, expectedRows);
     return {
-      add: (row) => times.add(row.text(index)),
+      add: (row) => times.add(row, index),
       resolve: ({ startS }, stated) =>
         times.resolve(startS === undefined ? stated.start : { atS: startS, isLocal: false }),
     };
