@@ -1,4 +1,5 @@
-import { windNeeds } from '../approach/wind.ts';
+import type { WholeMeasures } from '../approach/whole-measures.ts';
+import { windNeeds, type Wind } from '../approach/wind.ts';
 import { airspeedOf } from '../standard/airspeed.ts';
 import type { Case } from '../standard/case.ts';
 
@@ -8,6 +9,8 @@ export interface Air {
   readonly airspeedKt: Float64Array | undefined;
   /** From groundspeed and the stated wind. */
   readonly estimated: boolean;
+  /** The wind of final, which is measured with the whole approach; null where it is not known. */
+  readonly windOnFinal: Wind | null;
   /** What turns a magnetic heading to true; null where not known. */
   readonly variationDeg: number | null;
   /** Why a wind is not known where there is none. */
@@ -21,11 +24,16 @@ const NO_WIND = {
   recorded: 'Airspeed, heading, track and groundspeed were not recorded together there.',
 };
 
-export function airOf({ flown, stated }: Case, variationDeg: number | null): Air {
+export function airOf(
+  { flown, stated }: Case,
+  { wind }: Pick<WholeMeasures, 'wind'>,
+  variationDeg: number | null,
+): Air {
   const airspeed = airspeedOf({ flown, stated });
   return {
     airspeedKt: 'why' in airspeed ? undefined : airspeed.column,
     estimated: !('why' in airspeed) && airspeed.halfWidthKt > 0,
+    windOnFinal: wind,
     variationDeg,
     noWind: NO_WIND[windNeeds(flown, variationDeg)],
   };

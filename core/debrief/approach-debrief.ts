@@ -39,7 +39,7 @@ export function approachDebrief(
 ): ApproachDebrief {
   const { flown, approach, stated } = sitting;
   const measures = wholeMeasures(flown, approach, variationDeg);
-  const air = airOf(sitting, variationDeg);
+  const air = airOf(sitting, measures, variationDeg);
   const isDraft = draft.length > 0;
   // A wrong unit is no fault of the facility.
   const doubts = unitDoubt === null ? facilityDoubts(flown, approach, measures.rollout) : [];

@@ -50,7 +50,7 @@ export function segmentDebrief(
     verticalSpeed: spreadDebrief(parts(track.verticalSpeedFpm)),
     altitude: spreadDebrief(parts(sitting.flown.decidingAltitudeFt)),
     bank: spreadDebrief(parts(track.recorded.bankDeg)),
-    wind: windOver(sitting.flown, segment, air.variationDeg),
+    wind: kind === 'final' ? air.windOnFinal : windOver(sitting.flown, segment, air.variationDeg),
   };
   const recorded = parts(deviations.distanceToThresholdNm);
   return {
