@@ -95,7 +95,7 @@ function leavesOfLanding(runway: LandedRunway, origin: string): Leaf[] {
 
 /** At the threshold, which lies farther back on a line whose direction may be off. */
 function acrossFt({ sideHalfWidthFt, bearingHalfWidthDeg }: LandedRunway): number {
-  return sideHalfWidthFt + AIMING_FT * Math.tan((bearingHalfWidthDeg * Math.PI) / 180);
+  return sideHalfWidthFt + AIMING_FT * Math.tan(bearingHalfWidthDeg * RADIANS_PER_DEGREE);
 }
 
 function issuesOf(runway: LandedRunway, { log, altitudeSource, rolls }: LandingFacts): Issue[] {

@@ -56,7 +56,7 @@ function approachBlocks(approach: ApproachDebrief, { log }: Debrief, several: bo
     criteriaLines(approach),
     stabilityLines(approach.stability),
     [
-      `What happened (${zoneOf(log)}; ${altitudeWords(events, log)})`,
+      ...pageLines(`What happened (${zoneOf(log)}; ${altitudeWords(events, log)}; needles: 1 is full scale)`),
       ...events.map((event) => `  ${eventLine(event)}`),
     ],
     segments.flatMap((segment) => segmentLines(segment, stated.instructorFlew)),

@@ -85,15 +85,16 @@ function find(asked: Asked): Found | null {
   );
   const [most] = away.toSorted((a, b) => Math.abs(b.toFt) - Math.abs(a.toFt));
   if (most === undefined) return null;
-  const { startS, endS, toFt } = most;
+  const { startS, endS, fromFt, toFt } = most;
   const within = measures.descent!.runs.flat().filter(({ timeS }) => timeS >= startS && timeS <= endS);
-  const mean = (of: (second: (typeof within)[number]) => number) =>
-    within.reduce((sum, one) => sum + of(one), 0) / within.length;
+  const neededFpm = within.reduce((sum, second) => sum + second.neededFpm, 0) / within.length;
+  const lastsS = endS - startS;
   const { groundspeedKt } = sitting.flown.track;
   const evidence = {
-    heldFpm: mean(({ heldFpm }) => heldFpm),
-    neededFpm: mean(({ neededFpm }) => neededFpm),
-    lastsS: endS - startS,
+    // By the feet that it departed, as the account of the descent says it: the fits reach beyond both ends.
+    heldFpm: neededFpm - (60 * (toFt - fromFt)) / lastsS,
+    neededFpm,
+    lastsS,
     toFt,
     groundspeedChangeKt:
       valueAtMoment(asked, groundspeedKt, endS) - valueAtMoment(asked, groundspeedKt, startS),

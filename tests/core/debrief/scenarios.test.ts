@@ -184,11 +184,13 @@ describe('the page is true to its log', () => {
     debriefText(debriefTruth(fly(flown.straightInLanding(PETRELHOLM)), recording));
 
   it('says which altitudes it tells, and that the altimeter decides over others', () => {
-    expect(text()).toContain('What happened (UTC; heights from the log, ± 0 ft: your altimeter decides)');
+    expect(text()).toContain(
+      'What happened (UTC; heights from the log, ± 0 ft: your altimeter decides; needles: 1 is',
+    );
     const indicated: Parameters<typeof debriefTruth>[1] = {
       columns: ({ columns }, tenths) => ({ altitudeIndicatedFt: tenths.map((t) => columns.indicatedFt[t]!) }),
     };
-    expect(text(indicated)).toContain('What happened (UTC; indicated altitudes)');
+    expect(text(indicated)).toContain('What happened (UTC; indicated altitudes; needles: 1 is full scale)');
   });
 
   it('tells no turns of a needle from fixes five seconds apart, and why', () => {

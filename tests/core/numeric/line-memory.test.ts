@@ -26,9 +26,7 @@ describe('lines over spans', () => {
     for (let k = 0; k < 2; k++)
       for (const values of [rising, falling, holed])
         for (const [startS, endS] of SPANS)
-          expect(memory.over(values, { startS, endS })).toEqual(
-            clip(timeS, values, { startS, endS }, GAP_S),
-          );
+          expect(memory.over(values, { startS, endS })).toEqual(clip(timeS, values, { startS, endS }, GAP_S));
   });
 
   it('are cut once, and share their times', () => {

@@ -2,6 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { ENGINE_VERSION } from '../../../core/debrief/engine-version.ts';
 import type { Debrief } from '../../../core/debrief/debrief.ts';
 import { from } from '../../../electron/library/library.ts';
 import { MIGRATIONS } from '../../../electron/library/migrations.ts';
@@ -215,7 +216,7 @@ describe('what one library exports and another takes in', () => {
     const spoils: [string, string, string][] = [
       ['halfdot-library/1', 'other/1', 'no exported library'],
       [`"version":${MIGRATIONS.length}`, `"version":${MIGRATIONS.length + 1}`, 'newer version'],
-      ['"engineVersion":"0.2.0"', '"engineVersion":"0.2.1"', 'is no row of a library'],
+      [`"engineVersion":"${ENGINE_VERSION}"`, '"engineVersion":"0.0.1"', 'is no row of a library'],
       ['"role":"student"', '"role":"cook"', 'do not fit together'],
       ['"table":"logs","row":{"sha256":"', '"table":"logs","row":{"sha256":"../', 'what is no hash'],
       ['"table":"people"', '"table":"sqlite_master"', 'is no row of a library'],

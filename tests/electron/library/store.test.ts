@@ -1,6 +1,7 @@
 import { existsSync, readFileSync, readdirSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { ENGINE_VERSION } from '../../../core/debrief/engine-version.ts';
 import type { Debrief } from '../../../core/debrief/debrief.ts';
 import { readDocument } from '../../../electron/library/documents.ts';
 import { addLesson, changeLesson, lessonOn } from '../../../electron/library/lessons.ts';
@@ -44,7 +45,7 @@ describe('what is kept of a flight', () => {
       expect(log.lesson_id).toBe(lesson.id);
       const facility = library.first(from.selectFrom('facilities').selectAll())!;
       expect(JSON.parse(facility.content)).toEqual(JSON.parse(readFileSync(FACILITY, 'utf8')));
-      expect(debrief).toMatchObject({ standard_id: 'instrument-rating', engine_version: '0.2.0' });
+      expect(debrief).toMatchObject({ standard_id: 'instrument-rating', engine_version: ENGINE_VERSION });
       expect(JSON.parse(debrief.stated)).toMatchObject({ conditions: 'not-stated' });
       const document = readDocument(library, debrief.id);
       expect(document.format).toBe('halfdot-debrief/1');
@@ -187,7 +188,7 @@ describe('what people say', () => {
         from.selectFrom('documents').select('engine_version').orderBy('engine_version'),
       );
       // The one in between was signed by nobody.
-      expect(documents.map(({ engine_version }) => engine_version)).toEqual(['0.2.0', '9.1.0']);
+      expect(documents.map(({ engine_version }) => engine_version)).toEqual([ENGINE_VERSION, '9.1.0']);
     }));
 });
 
