@@ -37,12 +37,24 @@ export function forEachWindow(
   { first, last }: Stretch,
   visit: (window: Readonly<Window>) => void,
 ): void {
-  for (const part of parts) {
-    if (part.last < first || part.first === part.last) continue;
-    if (part.first > last) break;
+  for (let k = partOf(parts, first); k < parts.length && parts[k]!.first <= last; k++) {
+    const part = parts[k]!;
+    if (part.first === part.last) continue;
     const visited = { first: Math.max(first, part.first), last: Math.min(last, part.last) };
     visitWindows(timeS, part, visited, visit);
   }
+}
+
+/** Which stretch a fix belongs to. Binary search: a log may have as many gaps as fixes. */
+function partOf(parts: readonly Stretch[], fix: number): number {
+  let low = 0;
+  let high = parts.length - 1;
+  while (low < high) {
+    const mid = (low + high) >> 1;
+    if (parts[mid]!.last < fix) low = mid + 1;
+    else high = mid;
+  }
+  return low;
 }
 
 function visitWindows(
