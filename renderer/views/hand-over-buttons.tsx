@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Session } from '../state/session.ts';
+import { usePrintKey } from './use-print-key.ts';
 
 const fetchPrint = () => import('./print-hand-over.tsx');
 
@@ -28,6 +29,7 @@ export function HandOverButtons({ session, flightId, approach }: Props) {
     const { printHandOver } = await fetchPrint();
     printHandOver(handOver, session.store.state().notes.settings.dots);
   };
+  usePrintKey(() => !isBusy && during(print)());
   const save = (what: Parameters<Session['save']>[1]) =>
     during(() => session.save(flightId, what, approach ?? 0));
   return (

@@ -205,6 +205,17 @@ describe('a student', () => {
     expect(await page.locator('.printed').count()).toBe(0);
   });
 
+  it('is printed as that page by the keys that print a page, too', async () => {
+    await page.evaluate(() => {
+      window.print = () =>
+        document.body.setAttribute('data-printed', document.querySelector('.printed')!.textContent);
+    });
+    await page.keyboard.press('Control+p');
+    expect(await page.locator('body').getAttribute('data-printed')).toContain('Rowan Teal');
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    expect(await page.locator('.printed').count()).toBe(0);
+  });
+
   it('reads in dark as well, and nothing complained', async () => {
     await page.emulateMedia({ colorScheme: 'dark' });
     expect(await violationsIn(page, 'a student in dark')).toEqual([]);

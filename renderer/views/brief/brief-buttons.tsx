@@ -5,6 +5,7 @@ import type { Paper } from '../../../core/briefing/papers.ts';
 import { BriefingSheet } from '../../briefing/briefing-sheet.tsx';
 import { download } from '../../state/download.ts';
 import { printPage } from '../print-page.tsx';
+import { usePrintKey } from '../use-print-key.ts';
 
 const fetchHtml = () => import('../../briefing/briefing-html.tsx');
 
@@ -30,12 +31,11 @@ export function BriefButtons({ briefing, paper }: Props) {
       setBusy(false);
     }
   };
+  const print = () => printPage(<BriefingSheet briefing={briefing} paper={paper} />);
+  usePrintKey(print);
   return (
     <div className="row" role="group" aria-label="Take along">
-      <Button
-        className="button primary"
-        onPress={() => printPage(<BriefingSheet briefing={briefing} paper={paper} />)}
-      >
+      <Button className="button primary" onPress={print}>
         Print
       </Button>
       <Button className="button" isDisabled={isBusy} onPress={() => void save()}>
