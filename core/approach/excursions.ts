@@ -46,6 +46,7 @@ export function excursionsOff(
   const found: Excursion[] = [];
   for (const [k, { timeS, value }] of parts.entries()) {
     const moved = { timeS, value, half: halfWidths[k]?.value ?? null, outward: off };
+    if (isAllInside(moved, limits)) continue;
     if (upper !== null) found.push(...spells(moved, upper, near, 'above'));
     if (lower !== null) found.push(...spells(moved, lower, near, 'below'));
   }
@@ -61,6 +62,17 @@ interface MovedLine extends Polyline {
 /** Time beyond the limits, seconds. */
 export function timeOutsideS(excursions: readonly Excursion[]): number {
   return excursions.reduce((sum, { outsideS }) => sum + outsideS, 0);
+}
+
+/** Mostly it is, and then neither side has to be gone along. */
+function isAllInside({ value, half, outward }: MovedLine, { upper, lower }: Limits): boolean {
+  const [most, least] = [upper ?? Infinity, lower ?? -Infinity];
+  const isOff = half !== null && outward !== 0;
+  for (let i = 0; i < value.length; i++) {
+    const byFar = isOff ? outward * half[i]! : 0;
+    if (value[i]! + byFar > most || value[i]! - byFar < least) return false;
+  }
+  return true;
 }
 
 /** Spells on one side. Values are counted away from zero: below a limit is above it in a mirror, and outward is up. */

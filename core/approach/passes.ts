@@ -25,13 +25,13 @@ export function findPasses(flown: Flown): Pass[] {
   const { track, deviations } = flown;
   const { localizerFullScale, distanceToThresholdNm } = deviations;
   const found: { first: number; last: number }[] = [];
+  let open: { first: number; last: number } | null = null;
   for (let i = 0; i < track.count; i++) {
     // Most of a log is neither: what costs more is asked last.
     if (!(distanceToThresholdNm[i]! > 0) || Math.abs(localizerFullScale[i]!) > 1) continue;
     if (!isInbound(flown, i)) continue;
-    const open = found.at(-1);
     if (open && awayS(flown, open.last, i) < PARTING_S) open.last = i;
-    else found.push({ first: i, last: i });
+    else found.push((open = { first: i, last: i }));
   }
   return found.map((pass, k) => ({ ...pass, until: (found[k + 1]?.first ?? track.count) - 1 }));
 }

@@ -52,7 +52,8 @@ export function segmentDebrief(
     bank: spreadDebrief(parts(track.recorded.bankDeg)),
     wind: kind === 'final' ? air.windOnFinal : windOver(sitting.flown, segment, air.variationDeg),
   };
-  const recorded = parts(deviations.distanceToThresholdNm);
+  // Known at every fix, and cut out already for the criteria.
+  const recorded = parts(deviations.localizerFullScale);
   return {
     kind,
     startUtc: utcText(startS)!,
