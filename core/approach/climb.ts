@@ -49,11 +49,15 @@ export function missedApproachStartS({ track }: Flown, climb: Climb, earliestS: 
     const meanFpm = meanBefore(timeS, speedFpm, i);
     return meanFpm < 0 ? SHARE_OF_SINK * meanFpm - speedFpm(i) : NaN;
   };
-  for (let i = firstAfter(timeS, climb.lowestS) - 1; i >= 0 && timeS[i]! >= earliestS; i--) {
-    const [here, next] = [sinking(i), sinking(i + 1)];
-    if (!(here >= 0)) continue;
-    const joined = timeS[i + 1]! - timeS[i]! <= gapLimitS;
-    return joined && next < 0 ? Math.min(climb.lowestS, lineZeroS(timeS, i, here, next)) : timeS[i]!;
+  const last = firstAfter(timeS, climb.lowestS) - 1;
+  let next = sinking(last + 1);
+  for (let i = last; i >= 0 && timeS[i]! >= earliestS; i--) {
+    const here = sinking(i);
+    if (here >= 0) {
+      const joined = timeS[i + 1]! - timeS[i]! <= gapLimitS;
+      return joined && next < 0 ? Math.min(climb.lowestS, lineZeroS(timeS, i, here, next)) : timeS[i]!;
+    }
+    next = here;
   }
   return climb.lowestS;
 }

@@ -1,7 +1,7 @@
 import { firstAfter, type Span } from './polyline.ts';
 
 /** Small enough that little is worked out in vain, large enough that asking costs next to nothing. */
-const BLOCK_BITS = 10;
+const BLOCK_BITS = 8;
 const BLOCK = 1 << BLOCK_BITS;
 
 /** Works out the values from `first` to the one before `end` and writes them into a column. */
