@@ -118,8 +118,8 @@ function secondAt(flown: Flown, i: number, s: number, aboveGlidepathFt: number):
   const at = (column: Float64Array) => column[i]! + share * (column[i + 1]! - column[i]!);
   // A recorded vertical speed is not asked: see findDescent.
   const heldFpm = -verticalSpeedAt(track, s, i);
-  const [fromDeg, toDeg] = [courseAngleDeg.at(i), courseAngleDeg.at(i + 1)];
-  const angleDeg = fromDeg + share * (toDeg - fromDeg);
+  const fromDeg = courseAngleDeg.at(i);
+  const angleDeg = fromDeg + share * (courseAngleDeg.at(i + 1) - fromDeg);
   const closingKt = at(track.groundspeedKt) * Math.cos(angleDeg * RADIANS_PER_DEGREE);
   // A straight beam over a curved earth is steeper against the sea the farther out: by 3 % at 5 NM.
   const fallenAway = at(deviations.distanceToThresholdNm) / EARTH_RADIUS_NM;

@@ -70,7 +70,7 @@ function leftLate(flown: Flown, pass: Pass, establishedS: number): boolean {
 
 function someFix(flown: Flown, pass: Pass, afterS: number, test: (i: number) => boolean): boolean {
   for (let i = pass.first; i <= pass.last; i++)
-    if (flown.track.timeS[i]! >= afterS && isInbound(flown, i) && test(i)) return true;
+    if (flown.track.timeS[i]! >= afterS && test(i) && isInbound(flown, i)) return true;
   return false;
 }
 
@@ -94,6 +94,7 @@ function descended(flown: Flown, pass: Pass): boolean {
     highestFt = Math.max(highestFt, heightFt);
     if (highestFt - heightFt >= LOWER_BY_FT) lost = true;
     if (Math.abs(flown.deviations.glidepathFullScale[i]!) <= 1 || heightFt < lowFt) near = true;
+    if (lost && near) return true;
   }
-  return lost && near;
+  return false;
 }

@@ -83,8 +83,9 @@ function findRoll(flown: Flown, passage: ThresholdPassage, stretch: Stretch): St
       LEVEL_FPM - Math.abs(track.verticalSpeedFpm[i]!),
       LEVEL_BELOW_FT - heightAboveRunwayFt(flown, i),
     );
-  const slowS = firstHold(track, stretch, [slow, outline], 0);
-  const levelS = firstHold(track, stretch, [level, outline], LEVEL_S);
+  const near = nearGround(flown, stretch, slowKt);
+  const slowS = firstHold(track, near, [slow, outline], 0);
+  const levelS = firstHold(track, near, [level, outline], LEVEL_S);
   if (slowS === null && levelS === null) return null;
   const { first } = after(flown, stretch, Math.min(slowS ?? Infinity, levelS ?? Infinity));
   const isDown = (i: number) => Math.max(slow(i), level(i)) >= 0;
@@ -94,6 +95,24 @@ function findRoll(flown: Flown, passage: ThresholdPassage, stretch: Stretch): St
   let last = first;
   for (let i = first + 1; i <= stretch.last && isLow(i); i++) if (isDown(i)) last = i;
   return { first, last };
+}
+
+/** What is left of a stretch once all of its beginning that is too fast and too high for the ground is left out. */
+function nearGround({ track, deviations, facility }: Flown, stretch: Stretch, slowKt: number): Stretch {
+  const { groundspeedKt } = track;
+  const { heightAboveThresholdFt } = deviations;
+  const rise = facility.farEnd.elevationFt - facility.threshold.elevationFt;
+  // A foot more, so that no rounding leaves out what is just low enough.
+  const lowFt = LEVEL_BELOW_FT + Math.max(0, rise) + 1;
+  let first = stretch.first;
+  while (
+    first <= stretch.last &&
+    !(groundspeedKt[first]! <= slowKt) &&
+    !(heightAboveThresholdFt[first]! <= lowFt)
+  )
+    first++;
+  // With the fix before, since what begins does so between two.
+  return { first: Math.max(stretch.first, first - 1), last: stretch.last };
 }
 
 function touchdown(flown: Flown, passage: ThresholdPassage, roll: Stretch) {

@@ -23,6 +23,7 @@ export function isInbound({ deviations, courseAngleDeg }: Flown, i: number): boo
 /** All passes of a track, in order. */
 export function findPasses(flown: Flown): Pass[] {
   const { track, deviations } = flown;
+  const { timeS, gapLimitS } = track;
   const { localizerFullScale, distanceToThresholdNm } = deviations;
   const found: { first: number; last: number }[] = [];
   let open: { first: number; last: number } | null = null;
@@ -30,7 +31,9 @@ export function findPasses(flown: Flown): Pass[] {
     // Most of a log is neither: what costs more is asked last.
     if (!(distanceToThresholdNm[i]! > 0) || Math.abs(localizerFullScale[i]!) > 1) continue;
     if (!isInbound(flown, i)) continue;
-    if (open && awayS(flown, open.last, i) < PARTING_S) open.last = i;
+    // Nearly always it is the next fix.
+    const goesOn = open !== null && open.last === i - 1 && timeS[i]! - timeS[i - 1]! <= gapLimitS;
+    if (open && (goesOn || awayS(flown, open.last, i) < PARTING_S)) open.last = i;
     else found.push((open = { first: i, last: i }));
   }
   return found.map((pass, k) => ({ ...pass, until: (found[k + 1]?.first ?? track.count) - 1 }));
@@ -43,7 +46,6 @@ export function findPasses(flown: Flown): Pass[] {
 function awayS({ track, deviations }: Flown, from: number, to: number): number {
   const { timeS, gapLimitS } = track;
   const distanceNm = deviations.distanceToThresholdNm;
-  if (to === from + 1 && timeS[to]! - timeS[from]! <= gapLimitS) return 0;
   let awayS = 0;
   for (let i = from; i < to; i++) {
     const stepS = timeS[i + 1]! - timeS[i]!;

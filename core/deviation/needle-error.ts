@@ -26,24 +26,26 @@ export function needleError(
   const originFt = thresholdCrossingHeightFt / slope;
   const turns = (feet: number, distanceFt: number, fullScaleDeg: number) =>
     (Math.atan2(feet, distanceFt) * DEGREES_PER_RADIAN) / fullScaleDeg;
+  const { length } = localizerFullScale;
+  // Loops of their own and no callback for each fix: these are asked for at every fix of every approach.
   return {
-    localizer: knownWith(localizerFullScale, (i) => {
-      const distanceFt = rootOfSquares(alongCourseNm[i]!, acrossCourseNm[i]!) * FEET_PER_NM;
-      return turns(error.sideFt(i), distanceFt, localizerFullScaleDeg);
+    localizer: new LazyColumn(length, (values, first, end) => {
+      for (let i = first; i < end; i++) {
+        const distanceFt = rootOfSquares(alongCourseNm[i]!, acrossCourseNm[i]!) * FEET_PER_NM;
+        const turned = turns(error.sideFt(i), distanceFt, localizerFullScaleDeg);
+        values[i] = Number.isNaN(localizerFullScale[i]!) ? NaN : turned;
+      }
     }),
-    glidepath: knownWith(glidepathFullScale, (i) => {
-      const alongFt = distanceToThresholdNm[i]! * FEET_PER_NM + originFt;
-      const distanceFt = rootOfSquares(alongFt, centrelineOffsetFt[i]!);
-      const offFt = rootOfSquares(error.heightFt(i), slope * error.sideFt(i));
-      return turns(offFt, distanceFt, glidepathFullScaleDeg);
+    glidepath: new LazyColumn(length, (values, first, end) => {
+      for (let i = first; i < end; i++) {
+        const alongFt = distanceToThresholdNm[i]! * FEET_PER_NM + originFt;
+        const distanceFt = rootOfSquares(alongFt, centrelineOffsetFt[i]!);
+        const offFt = rootOfSquares(error.heightFt(i), slope * error.sideFt(i));
+        const turned = turns(offFt, distanceFt, glidepathFullScaleDeg);
+        values[i] = Number.isNaN(glidepathFullScale[i]!) ? NaN : turned;
+      }
     }),
   };
-}
-
-function knownWith(needle: Float64Array, valueOf: (i: number) => number): LazyColumn {
-  return new LazyColumn(needle.length, (values, first, end) => {
-    for (let i = first; i < end; i++) values[i] = Number.isNaN(needle[i]!) ? NaN : valueOf(i);
-  });
 }
 
 /** Not Math.hypot, which guards against overflow and costs five times as much. */
