@@ -1,17 +1,15 @@
-import { clip, cutTimes, type CutTimes, type Polyline, type Span } from './polyline.ts';
+import { clip, cut, cutTimes, firstAfter, firstAtOrAfter, type Polyline, type Span } from './polyline.ts';
 
 /** About as many as one approach is asked for; those of the one before are not needed again. */
-const LINES_KEPT = 128;
-const TIMES_KEPT = 16;
+const SPANS_KEPT = 24;
 
-interface KeptLines extends Span {
-  readonly lines: readonly Polyline[];
-}
-
-interface KeptTimes extends Span {
+interface KeptSpan extends Span {
+  /** The fixes that its lines run through, from `first` to the one before `end`. */
   readonly first: number;
   readonly end: number;
-  readonly timeS: Float64Array;
+  /** Their times, cut off at the span's ends; null where they are no line, or a gap parts it. */
+  readonly timeS: Float64Array | null;
+  readonly lines: Map<Float64Array, readonly Polyline[]>;
 }
 
 /**
@@ -21,10 +19,8 @@ interface KeptTimes extends Span {
 export class LineMemory {
   readonly #timeS: Float64Array;
   readonly #gapLimitS: number;
-  readonly #lines = new Map<Float64Array, KeptLines[]>();
-  #linesKept = 0;
-  readonly #times: KeptTimes[] = [];
-  #nextTimes = 0;
+  readonly #spans: KeptSpan[] = [];
+  #next = 0;
 
   constructor(timeS: Float64Array, gapLimitS: number) {
     this.#timeS = timeS;
@@ -33,35 +29,41 @@ export class LineMemory {
 
   /** As `clip`. The column has to hold what it will over the span: it is not looked at again. */
   over(values: Float64Array, span: Span): readonly Polyline[] {
-    const { startS, endS } = span;
-    const ofColumn = this.#lines.get(values);
-    const kept = ofColumn?.find((one) => one.startS === startS && one.endS === endS);
-    if (kept !== undefined) return kept.lines;
-    const lines = clip(this.#timeS, values, span, this.#gapLimitS, this.#cutTimes);
-    this.#keep(values, { startS, endS, lines });
+    const kept = this.#kept(span);
+    const known = kept.lines.get(values);
+    if (known !== undefined) return known;
+    const { first, end, timeS } = kept;
+    const lines =
+      timeS !== null && isKnown(values, first, end)
+        ? [cut(this.#timeS, values, first, end, timeS)]
+        : clip(this.#timeS, values, span, this.#gapLimitS);
+    kept.lines.set(values, lines);
     return lines;
   }
 
-  #keep(values: Float64Array, kept: KeptLines): void {
-    if (this.#linesKept === LINES_KEPT) {
-      this.#lines.clear();
-      this.#linesKept = 0;
+  #kept({ startS, endS }: Span): KeptSpan {
+    for (let k = 0; k < this.#spans.length; k++) {
+      const kept = this.#spans[k]!;
+      if (kept.startS === startS && kept.endS === endS) return kept;
     }
-    const ofColumn = this.#lines.get(values);
-    if (ofColumn === undefined) this.#lines.set(values, [kept]);
-    else ofColumn.push(kept);
-    this.#linesKept++;
+    const first = Math.max(0, firstAfter(this.#timeS, startS) - 1);
+    const end = Math.min(this.#timeS.length, firstAtOrAfter(this.#timeS, endS) + 1);
+    const isLine = endS > startS && end - first > 1 && this.#isWhole(first, end);
+    const timeS = isLine ? cutTimes(this.#timeS, first, end, { startS, endS }) : null;
+    const kept = { startS, endS, first, end, timeS, lines: new Map() };
+    this.#spans[this.#next] = kept;
+    this.#next = (this.#next + 1) % SPANS_KEPT;
+    return kept;
   }
 
-  readonly #cutTimes: CutTimes = (all, first, end, { startS, endS }) => {
-    for (let k = 0; k < this.#times.length; k++) {
-      const kept = this.#times[k]!;
-      if (kept.first === first && kept.end === end && kept.startS === startS && kept.endS === endS)
-        return kept.timeS;
-    }
-    const timeS = cutTimes(all, first, end, { startS, endS });
-    this.#times[this.#nextTimes] = { first, end, startS, endS, timeS };
-    this.#nextTimes = (this.#nextTimes + 1) % TIMES_KEPT;
-    return timeS;
-  };
+  #isWhole(first: number, end: number): boolean {
+    for (let i = first + 1; i < end; i++)
+      if (this.#timeS[i]! - this.#timeS[i - 1]! > this.#gapLimitS) return false;
+    return true;
+  }
+}
+
+function isKnown(values: Float64Array, first: number, end: number): boolean {
+  for (let i = first; i < end; i++) if (Number.isNaN(values[i]!)) return false;
+  return true;
 }

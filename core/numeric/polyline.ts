@@ -16,13 +16,7 @@ export interface Span {
  * The parts of a column within a span, with interpolated ends. An interval longer than `gapLimitS` and a value that
  * is NaN part the line.
  */
-export function clip(
-  timeS: Float64Array,
-  values: Float64Array,
-  span: Span,
-  gapLimitS: number,
-  timesOf: CutTimes = cutTimes,
-): Polyline[] {
+export function clip(timeS: Float64Array, values: Float64Array, span: Span, gapLimitS: number): Polyline[] {
   const parts: Polyline[] = [];
   if (span.endS <= span.startS) return parts;
   let first = -1;
@@ -37,39 +31,39 @@ export function clip(
     wasKnown = isKnown;
     if (joined && first === -1) first = i - 1;
     if (joined || first === -1) continue;
-    parts.push(cut(timeS, values, first, i, span, timesOf));
+    parts.push(cut(timeS, values, first, i, cutTimes(timeS, first, i, span)));
     first = -1;
   }
-  if (first !== -1) parts.push(cut(timeS, values, first, i, span, timesOf));
+  if (first !== -1) parts.push(cut(timeS, values, first, i, cutTimes(timeS, first, i, span)));
   return parts;
 }
 
 /** The times of the fixes from `first` to the one before `end`, the outer two no farther out than a span's ends. */
-export type CutTimes = (timeS: Float64Array, first: number, end: number, ends: Span) => Float64Array;
-
-export const cutTimes: CutTimes = (timeS, first, end, { startS, endS }) => {
+export function cutTimes(
+  timeS: Float64Array,
+  first: number,
+  end: number,
+  { startS, endS }: Span,
+): Float64Array {
   const times = timeS.slice(first, end);
   times[0] = Math.max(startS, times[0]!);
   times[times.length - 1] = Math.min(endS, times[times.length - 1]!);
   return times;
-};
+}
 
-/** The line through the fixes from `first` to the one before `end`, cut off at a span's ends. */
-function cut(
+/** The line through the fixes from `first` to the one before `end`, cut off at the times that `cutTimes` gives. */
+export function cut(
   timeS: Float64Array,
   values: Float64Array,
   first: number,
   end: number,
-  span: Span,
-  timesOf: CutTimes,
+  cutS: Float64Array,
 ): Polyline {
-  const line = { timeS: timesOf(timeS, first, end, span), value: values.slice(first, end) };
-  const last = end - first - 1;
-  const startS = line.timeS[0]!;
-  const endS = line.timeS[last]!;
-  line.value[0] = onLine(timeS, values, first, startS);
-  if (endS < timeS[end - 1]!) line.value[last] = onLine(timeS, values, end - 2, endS);
-  return line;
+  const value = values.slice(first, end);
+  const last = value.length - 1;
+  value[0] = onLine(timeS, values, first, cutS[0]!);
+  if (cutS[last]! < timeS[end - 1]!) value[last] = onLine(timeS, values, end - 2, cutS[last]!);
+  return { timeS: cutS, value };
 }
 
 /** The value at a moment on the straight line from fix `i` to the next. */
