@@ -149,13 +149,12 @@ export default defineConfig({
       },
       'es',
     ),
-    // Alone as well: what it measures is to be bundled as the program is, in one file.
-    bench: bundle({ bench: 'tests/bench/bench.ts' }, 'es', ['playwright-core', 'vite']),
     app: bundle({ app: 'electron/loopback/main.ts' }, 'es'),
     window: windowFile('main'),
     preload: windowFile('preload'),
     tools: bundle(
       {
+        bench: 'tests/bench/bench.ts',
         licences: 'tests/support/make-licences.ts',
         pictures: 'tests/support/make-pictures.ts',
         samples: 'tests/support/make-samples.ts',
@@ -172,17 +171,7 @@ export default defineConfig({
   builder: {
     async buildApp({ build, environments }) {
       rmSync('dist', { recursive: true, force: true });
-      for (const name of [
-        'program',
-        'command',
-        'debriefs',
-        'bench',
-        'app',
-        'window',
-        'preload',
-        'tools',
-        'page',
-      ])
+      for (const name of ['program', 'command', 'debriefs', 'app', 'window', 'preload', 'tools', 'page'])
         await build(environments[name]!);
       liftPage();
     },

@@ -77,6 +77,7 @@ function fitLine(
 ): boolean {
   // Sums about the window's first x keep their digits: times are 1e9 s and differ by one.
   const x0 = x[from]!;
+  const { intercept, slope } = line;
   let n = 0;
   let sx = 0;
   let sy = 0;
@@ -85,7 +86,7 @@ function fitLine(
   for (let i = from; i <= to; i++) {
     const dx = x[i]! - x0;
     // NaN is not within any limit, so a missing height drops out here too.
-    if (!(Math.abs(y[i]! - line.intercept - line.slope * dx) <= limit)) continue;
+    if (!(Math.abs(y[i]! - intercept - slope * dx) <= limit)) continue;
     n++;
     sx += dx;
     sy += y[i]!;
@@ -99,11 +100,18 @@ function fitLine(
   return true;
 }
 
-function outlierLimit(x: Float64Array, y: Float64Array, from: number, to: number, line: Line): number {
+function outlierLimit(
+  x: Float64Array,
+  y: Float64Array,
+  from: number,
+  to: number,
+  { intercept, slope }: Line,
+): number {
+  const x0 = x[from]!;
   let n = 0;
   let sum = 0;
   for (let i = from; i <= to; i++) {
-    const residual = y[i]! - line.intercept - line.slope * (x[i]! - x[from]!);
+    const residual = y[i]! - intercept - slope * (x[i]! - x0);
     if (Number.isNaN(residual)) continue;
     n++;
     sum += residual * residual;

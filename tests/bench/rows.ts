@@ -94,7 +94,7 @@ export async function numbersOverSines(): Promise<Row> {
   assert(material.ok, 'the log is refused');
   const { track } = material.value;
   const result = await sideBySide(
-    7,
+    15,
     () => {
       const deviations = projectTrack(track, defined.geometry);
       assertDebrief(composeDebrief({ ...material.value, deviations }), fixes, TEN_HZ);
