@@ -1,4 +1,4 @@
-import { METRES_PER_NM } from '../../core/units/units.ts';
+import { KNOTS_PER_METRE_PER_SECOND, METRES_PER_NM } from '../../core/units/units.ts';
 
 /** A facility for the benchmarks, invented: on the equator, landing east, so that the made track is easy to check. */
 export const BENCH_FACILITY = {
@@ -24,6 +24,9 @@ const INBOUND_S = 360;
 export const CYCLE_S = 1200;
 const START_NM = 12;
 const ROUND_BY_M = 23_000;
+/** On the way round: at its most to the north, and all the way to the west. */
+const ROUND_NORTH_MS = (ROUND_BY_M * Math.PI) / (CYCLE_S - INBOUND_S);
+const ROUND_WEST_MS = (START_NM * METRES_PER_NM) / (CYCLE_S - INBOUND_S);
 const METRES_PER_DEGREE = 111_320;
 const START_MS = Date.UTC(2026, 0, 10, 6);
 
@@ -60,6 +63,8 @@ export function* benchLog(fixes: number, perSecond: number): Generator<string> {
     const wayOut = inbound ? 0 : (inCycle - INBOUND_S) / (CYCLE_S - INBOUND_S);
     const northM = 60 * Math.sin(seconds / 40) + ROUND_BY_M * Math.sin(Math.PI * wayOut);
     const latDeg = 0.5 + (northM + noise(0.5)) / METRES_PER_DEGREE;
+    const roundMs = Math.hypot(ROUND_NORTH_MS * Math.cos(Math.PI * wayOut), ROUND_WEST_MS);
+    const groundspeedKt = inbound ? 120 : roundMs * KNOTS_PER_METRE_PER_SECOND;
     const lonDeg = -25 - (toGoNm * METRES_PER_NM + noise(0.5)) / METRES_PER_DEGREE;
     const pathFt = 70 + toGoNm * 318.4 + 8 * Math.sin(seconds / 25);
     const altitudeFt = (inbound ? Math.min(2500, pathFt) : 2500) + noise(4);
@@ -68,7 +73,7 @@ export function* benchLog(fixes: number, perSecond: number): Generator<string> {
       .slice(0, perSecond > 1 ? 21 : 19);
     block +=
       `${time}Z,${latDeg.toFixed(7)},${lonDeg.toFixed(7)},${altitudeFt.toFixed(1)},${(altitudeFt - 12).toFixed(0)},` +
-      `${(105 + noise(4)).toFixed(1)},${(120 + noise(2)).toFixed(1)},${(inbound ? 90 : 270).toFixed(1)},` +
+      `${(105 + noise(4)).toFixed(1)},${(groundspeedKt + noise(2)).toFixed(1)},${(inbound ? 90 : 270).toFixed(1)},` +
       `${noise(800).toFixed(0)},${noise(4).toFixed(1)},${noise(10).toFixed(1)},1013\n`;
     if (block.length > 1 << 16) {
       yield block;
