@@ -92,20 +92,7 @@ export function compose(material: Material, judging: Judging = BY_DEFAULT): Comp
       antennaHeightFt: flown.antennaHeightFt,
       issues: [...(unitDoubt ? [unitDoubt.issue] : []), ...log.issues, ...track.issues, ...issues],
     },
-    facility: {
-      name: facility.name,
-      ident: facility.ident ?? null,
-      derived: {
-        trueBearingDeg: geometry.trueBearingDeg,
-        courseTrueDeg: geometry.courseTrueDeg,
-        lengthFt: geometry.lengthFt,
-        localizerAntenna: geometry.localizerAntenna,
-        localizerFullScaleDeg: geometry.localizerFullScaleDeg,
-        glidepathOrigin: geometry.glidepathOrigin,
-        glidepathFullScaleDeg: geometry.glidepathFullScaleDeg,
-      },
-      issues: material.facilityIssues,
-    },
+    facility: facilityDebrief(material),
     standard: {
       id: standard.id,
       title: standard.title,
@@ -118,4 +105,22 @@ export function compose(material: Material, judging: Judging = BY_DEFAULT): Comp
     issues: notes,
   };
   return { debrief, sittings };
+}
+
+/** A facility as it was held to: what its user gave and what follows from that. */
+function facilityDebrief({ facility, geometry, facilityIssues }: Material): Debrief['facility'] {
+  return {
+    name: facility.name,
+    ident: facility.ident ?? null,
+    derived: {
+      trueBearingDeg: geometry.trueBearingDeg,
+      courseTrueDeg: geometry.courseTrueDeg,
+      lengthFt: geometry.lengthFt,
+      localizerAntenna: geometry.localizerAntenna,
+      localizerFullScaleDeg: geometry.localizerFullScaleDeg,
+      glidepathOrigin: geometry.glidepathOrigin,
+      glidepathFullScaleDeg: geometry.glidepathFullScaleDeg,
+    },
+    issues: facilityIssues,
+  };
 }
