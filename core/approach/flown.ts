@@ -1,7 +1,7 @@
 import type { Deviations } from '../deviation/deviations.ts';
 import { needleError, type NeedleError } from '../deviation/needle-error.ts';
 import type { FacilityGeometry } from '../facility/derive-geometry.ts';
-import type { LazyColumn } from '../numeric/lazy-column.ts';
+import { LazyColumn } from '../numeric/lazy-column.ts';
 import { LineMemory } from '../numeric/line-memory.ts';
 import { valueAt } from '../numeric/polyline.ts';
 import { NO_ERROR, type PositionError } from '../track/position-error.ts';
@@ -18,6 +18,8 @@ export interface Flown {
   /** What gates and decision altitude are judged by: indicated where it was logged, else the beam's height. */
   readonly decidingAltitudeFt: Float64Array;
   readonly altitudeSource: 'indicated' | 'geometric';
+  /** The same with all of its error upward, and downward. */
+  readonly decidingOffFt: DecidingOff;
   /** How far the fixes may be off, and what that does to the needles. */
   readonly error: PositionError;
   readonly needleError: NeedleError;
@@ -28,6 +30,8 @@ export interface Flown {
   /** Of the receiver's antenna above the ground, on wheels. */
   readonly antennaHeightFt: number;
 }
+
+type DecidingOff = Readonly<Record<'high' | 'low', LazyColumn>>;
 
 /** Of a receiver's antenna above the ground where nobody says (design, section 10). */
 export const USUAL_ANTENNA_FT = 6;
@@ -44,12 +48,14 @@ export function flownAt(
 ): Flown {
   const { error = NO_ERROR } = known;
   const indicatedFt = track.altitudeIndicatedFt;
+  const decidingAltitudeFt = indicatedFt ?? track.altitudeFt;
   return {
     track,
     deviations,
     facility,
     courseAngleDeg: courseAngles(track, deviations),
-    decidingAltitudeFt: indicatedFt ?? track.altitudeFt,
+    decidingAltitudeFt,
+    decidingOffFt: decidingOff(decidingAltitudeFt, error),
     altitudeSource: indicatedFt ? 'indicated' : 'geometric',
     error,
     needleError: needleError(error, deviations, facility),
@@ -57,6 +63,17 @@ export function flownAt(
     heightCorrectionFt: known.heightCorrectionFt ?? 0,
     antennaHeightFt: known.antennaHeightFt ?? USUAL_ANTENNA_FT,
   };
+}
+
+export function decidingOff(
+  decidingAltitudeFt: Float64Array,
+  { decidingFt }: Pick<PositionError, 'decidingFt'>,
+): DecidingOff {
+  const off = (side: 1 | -1) =>
+    new LazyColumn(decidingAltitudeFt.length, (values, first, end) => {
+      for (let i = first; i < end; i++) values[i] = decidingAltitudeFt[i]! + side * decidingFt(i);
+    });
+  return { high: off(1), low: off(-1) };
 }
 
 /** A column's value at a moment; NaN where it was not recorded. */

@@ -13,26 +13,28 @@ export type Fill = (values: Float64Array, first: number, end: number) => void;
  * written to.
  */
 export class LazyColumn {
-  readonly #values: Float64Array;
-  readonly #known: Uint8Array;
+  readonly #count: number;
   readonly #fill: Fill;
+  /** Made when something is first asked for: of some columns of a flight nothing ever is. */
+  #values = new Float64Array(0);
+  readonly #known: Uint8Array;
 
   constructor(count: number, fill: Fill) {
-    this.#values = new Float64Array(count);
-    this.#known = new Uint8Array(Math.ceil(count / BLOCK));
+    this.#count = count;
     this.#fill = fill;
+    this.#known = new Uint8Array(Math.ceil(count / BLOCK));
   }
 
   /** The value at a place; NaN outside the column. */
   at(i: number): number {
-    if (!(i >= 0 && i < this.#values.length)) return NaN;
+    if (!(i >= 0 && i < this.#count)) return NaN;
     if (this.#known[i >> BLOCK_BITS] === 0) this.#work(i >> BLOCK_BITS);
     return this.#values[i]!;
   }
 
   /** The whole column, of which only what is needed on the lines over a span of these times is sure to be there. */
   within(timeS: Float64Array, { startS, endS }: Span): Float64Array {
-    const last = Math.min(firstAfter(timeS, endS), this.#values.length - 1);
+    const last = Math.min(firstAfter(timeS, endS), this.#count - 1);
     for (
       let block = Math.max(0, firstAfter(timeS, startS) - 1) >> BLOCK_BITS;
       block <= last >> BLOCK_BITS;
@@ -43,8 +45,9 @@ export class LazyColumn {
   }
 
   #work(block: number): void {
+    if (this.#values.length === 0) this.#values = new Float64Array(this.#count);
     const first = block * BLOCK;
-    this.#fill(this.#values, first, Math.min(first + BLOCK, this.#values.length));
+    this.#fill(this.#values, first, Math.min(first + BLOCK, this.#count));
     this.#known[block] = 1;
   }
 }

@@ -144,17 +144,14 @@ export function descentBelowS(
     const s = descentS(flown, decisionS, span.endS);
     return { surelyS: s, perhapsS: s };
   }
-  const passedS = (off: 1 | -1) =>
-    fallsToS(flown, span, decidingOff(flown, off), flown.facility.decisionAltitudeFt!) ?? Infinity;
-  return {
-    surelyS: descentS(flown, passedS(1), span.endS),
-    perhapsS: descentS(flown, passedS(-1), span.endS),
+  const passedS = (off: 'high' | 'low') => {
+    const column = flown.decidingOffFt[off].within(flown.track.timeS, span);
+    return fallsToS(flown, span, column, flown.facility.decisionAltitudeFt!) ?? Infinity;
   };
-}
-
-/** The altitude that is judged by, off by all of its error: 1 higher, −1 lower. */
-export function decidingOff({ decidingAltitudeFt, error }: Flown, off: 1 | -1): Float64Array {
-  return decidingAltitudeFt.map((ft, i) => ft + off * error.decidingFt(i));
+  return {
+    surelyS: descentS(flown, passedS('high'), span.endS),
+    perhapsS: descentS(flown, passedS('low'), span.endS),
+  };
 }
 
 function descentS({ track }: Flown, fromS: number, untilS: number): number {

@@ -8,7 +8,7 @@ import { glidepathOnFinal, localizerOnFinal } from './counting.ts';
 import { fallsToS } from './falling.ts';
 import { gateDatumFt } from './gate-datum.ts';
 import type { CriterionJudgement, GateJudgement } from './judgement.ts';
-import { BLIND_DESCENT_S, decidingOff, descentBelowS } from './minimums.ts';
+import { BLIND_DESCENT_S, descentBelowS } from './minimums.ts';
 import { seconds } from './words.ts';
 
 const FULL_SCALE = { lower: -1, upper: 1 };
@@ -84,7 +84,7 @@ function unstableAndContinued(sitting: Case, gates: readonly GateJudgement[]): s
 
 /** Whether the approach was continued through 300 ft after a gate: only what holds with all of the error is proven. */
 export function surelyContinued(sitting: Case, { timeS }: GateJudgement): boolean {
-  return timeS !== null && continuedThrough(sitting, timeS, LOW_FT, decidingOff(sitting.flown, 1));
+  return timeS !== null && continuedThrough(sitting, timeS, LOW_FT, 'high');
 }
 
 /** Whether the aircraft came down through a height above the datum before any missed approach was begun. */
@@ -92,12 +92,16 @@ function continuedThrough(
   sitting: Case,
   fromS: number,
   heightFt: number,
-  altitudeFt: Float64Array = sitting.flown.decidingAltitudeFt,
+  off: 'high' | null = null,
 ): boolean {
   const { flown, standard, approach } = sitting;
   const lowFt = gateDatumFt(standard, flown.facility) + heightFt;
   const untilS = Math.min(moment(sitting, 'missed-approach-start') ?? Infinity, approach.endS);
-  return fallsToS(flown, { startS: fromS, endS: untilS }, altitudeFt, lowFt) !== null;
+  const span = { startS: fromS, endS: untilS };
+  const altitudeFt = off
+    ? flown.decidingOffFt[off].within(flown.track.timeS, span)
+    : flown.decidingAltitudeFt;
+  return fallsToS(flown, span, altitudeFt, lowFt) !== null;
 }
 
 function blindDescent(sitting: Case): string[] {

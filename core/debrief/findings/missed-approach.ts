@@ -4,7 +4,7 @@ import { at, type Flown } from '../../approach/flown.ts';
 import type { Case } from '../../standard/case.ts';
 import { goAroundBegunS } from '../../standard/go-around-begun.ts';
 import { fallsToS } from '../../standard/falling.ts';
-import { decidingOff, descentBelowS } from '../../standard/minimums.ts';
+import { descentBelowS } from '../../standard/minimums.ts';
 import { neededSinkFpm } from '../../approach/glidepath-intercept.ts';
 import { criterionOf, fixAt, over, type Asked } from './asked.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
@@ -125,8 +125,8 @@ function findSank(asked: Asked): Found | null {
   // Lower than logged, decision altitude may have been passed so much earlier.
   const span = { startS: approach.startS, endS: lowestS };
   const { decisionAltitudeFt } = flown.facility;
-  const earliestS =
-    decisionAltitudeFt === null ? null : fallsToS(flown, span, decidingOff(flown, -1), decisionAltitudeFt);
+  const lowFt = flown.decidingOffFt.low.within(flown.track.timeS, span);
+  const earliestS = decisionAltitudeFt === null ? null : fallsToS(flown, span, lowFt, decisionAltitudeFt);
   return sunkFrom(flown, leftAt(asked, lowestS, SANK.stopped.value), earliestS, lowestS);
 }
 

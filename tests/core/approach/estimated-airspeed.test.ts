@@ -35,4 +35,14 @@ describe('the airspeed that a groundspeed and a stated wind make', () => {
     const standing = { trackTrueDeg: (s: number) => (s === 1 ? NaN : 90) };
     expect([...estimate({ ...halting, ...standing }, 90, 10)]).toEqual([NaN, NaN, expect.closeTo(100, 9)]);
   });
+
+  it('is worked out once for a flight and a wind, and anew for another of either', () => {
+    const flown = makeFlown({ ...SEA_LEVEL, groundspeedKt: 90 });
+    const at = (speedKt: number, flight = flown) => estimatedAirspeed(flight, { fromTrueDeg: 90, speedKt });
+    const first = at(10);
+    expect(at(10)).toBe(first);
+    expect(at(20)[0]).toBeCloseTo(110, 9);
+    expect(at(10)[0]).toBeCloseTo(100, 9);
+    expect(at(10, makeFlown({ ...SEA_LEVEL, groundspeedKt: 60 }))[0]).toBeCloseTo(70, 9);
+  });
 });

@@ -1,4 +1,4 @@
-import type { Flown } from '../../../core/approach/flown.ts';
+import { decidingOff, type Flown } from '../../../core/approach/flown.ts';
 import type { Deviations } from '../../../core/deviation/deviations.ts';
 import { needleError } from '../../../core/deviation/needle-error.ts';
 import type { FacilityGeometry } from '../../../core/facility/derive-geometry.ts';
@@ -141,6 +141,7 @@ export function makeFlown(making: Making = {}): Flown {
     heightCorrectionFt: 0,
     courseAngleDeg: new LazyColumn(timeS.length, (values) => values.set(column(making.courseAngleDeg ?? 0))),
     decidingAltitudeFt: indicatedFt ?? altitudeFt,
+    decidingOffFt: decidingOff(indicatedFt ?? altitudeFt, error),
     altitudeSource: indicatedFt ? 'indicated' : 'geometric',
     antennaHeightFt: making.antennaHeightFt ?? 6,
   };
