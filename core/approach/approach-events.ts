@@ -64,8 +64,10 @@ function event(
   return timeS === null ? null : { kind, timeS, remark, heightCrossedFt };
 }
 
-function passageEvent({ passage }: Ending): ApproachEvent | null {
+function passageEvent({ passage, landing }: Ending): ApproachEvent | null {
   if (!passage) return null;
-  const isLow = passage.heightFt < THRESHOLD_CROSSING_BELOW_FT;
+  const { heightFt } = passage;
+  // Who landed was low, whatever was not recorded.
+  const isLow = Number.isNaN(heightFt) ? landing !== null : heightFt < THRESHOLD_CROSSING_BELOW_FT;
   return event(isLow ? 'threshold' : 'abeam-threshold', passage.timeS);
 }

@@ -50,7 +50,7 @@ export function missedApproachStartS({ track }: Flown, climb: Climb, earliestS: 
     return meanFpm < 0 ? SHARE_OF_SINK * meanFpm - speedFpm(i) : NaN;
   };
   const last = firstAfter(timeS, climb.lowestS) - 1;
-  let next = sinking(last + 1);
+  let next = last + 1 < timeS.length ? sinking(last + 1) : NaN;
   for (let i = last; i >= 0 && timeS[i]! >= earliestS; i--) {
     const here = sinking(i);
     if (here >= 0) {

@@ -1,7 +1,8 @@
 import { issue, type Issue } from '../issue/issue.ts';
 import { wrap360 } from '../units/units.ts';
 import { momentOf, type FlownApproach } from './flown-approach.ts';
-import { at, type Flown } from './flown.ts';
+import type { Flown } from './flown.ts';
+import { heightAboveThresholdAt } from './on-ground.ts';
 import { OFF_HEIGHT_FT, type Rollout } from './rollout.ts';
 
 /** Farther from the centreline nobody rolls on purpose, nor does a receiver put him there (ours). */
@@ -39,7 +40,7 @@ export function facilityDoubts(flown: Flown, approach: FlownApproach, roll: Roll
     doubts.push(
       doubt(
         'facility-threshold',
-        `It landed, and yet crossed the entered threshold ${feet(at(flown, flown.deviations.heightAboveThresholdFt, abeamS))} up.`,
+        `It landed, and yet crossed the entered threshold ${feet(heightAboveThresholdAt(flown, abeamS))} up.`,
         'Is runway.threshold the landing threshold of this runway, and is its elevation right?',
       ),
     );

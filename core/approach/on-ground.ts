@@ -2,6 +2,7 @@ import { median } from '../numeric/median.ts';
 import { FEET_PER_NM } from '../units/units.ts';
 import { firstBraking } from '../track/braking.ts';
 import { FIT_HALF_WINDOW_S } from '../track/vertical-speed.ts';
+import { medianAround } from './around.ts';
 import { after } from './established.ts';
 import { at, type Flown } from './flown.ts';
 import { besideRunwayFt } from './position-error.ts';
@@ -32,9 +33,15 @@ export interface Landing {
 
 /** Where the distance to the threshold reaches 0; null when it never does. */
 export function thresholdPassage(flown: Flown, stretch: Stretch): ThresholdPassage | null {
-  const { distanceToThresholdNm, heightAboveThresholdFt } = flown.deviations;
-  const timeS = firstCrossing(flown.track, stretch, distanceToThresholdNm, 0);
-  return timeS === null ? null : { timeS, heightFt: at(flown, heightAboveThresholdFt, timeS) };
+  const timeS = firstCrossing(flown.track, stretch, flown.deviations.distanceToThresholdNm, 0);
+  return timeS === null ? null : { timeS, heightFt: heightAboveThresholdAt(flown, timeS) };
+}
+
+/** Height above the threshold at a moment; beside a height that is missing by those around, NaN where there are none. */
+export function heightAboveThresholdAt(flown: Flown, momentS: number): number {
+  const { heightAboveThresholdFt } = flown.deviations;
+  const heightFt = at(flown, heightAboveThresholdFt, momentS);
+  return Number.isNaN(heightFt) ? medianAround(flown, heightAboveThresholdFt, momentS) : heightFt;
 }
 
 /** Height above the runway's surface at a fix, on the straight line between its two ends. */

@@ -5,6 +5,7 @@ import { findDescent, type Descent } from './descent.ts';
 import { momentOf, type FlownApproach } from './flown-approach.ts';
 import { at, type Flown } from './flown.ts';
 import { neededSinkFpm } from './glidepath-intercept.ts';
+import { heightAboveThresholdAt } from './on-ground.ts';
 import { compareNeedle, type RecordedNeedle } from './recorded-needles.ts';
 import { rolloutOf, type Rollout } from './rollout.ts';
 import { spreadOf } from './spread.ts';
@@ -63,10 +64,9 @@ function sinkOver(flown: Flown, span: Span): WholeMeasures['sink'] {
 function thresholdOf(flown: Flown, approach: FlownApproach): WholeMeasures['threshold'] {
   const momentS = momentOf(approach, 'threshold');
   if (momentS === null) return null;
-  return {
-    heightFt: at(flown, flown.deviations.heightAboveThresholdFt, momentS),
-    offsetFt: at(flown, flown.deviations.centrelineOffsetFt, momentS),
-  };
+  const heightFt = heightAboveThresholdAt(flown, momentS);
+  if (Number.isNaN(heightFt)) return null;
+  return { heightFt, offsetFt: at(flown, flown.deviations.centrelineOffsetFt, momentS) };
 }
 
 function touchdownDistanceFt(flown: Flown, approach: FlownApproach): number | null {

@@ -12,6 +12,7 @@ const NO_ROLL = 'No roll after a landing on this runway was recorded.';
 const TOO_FEW = 'Fewer than three fixes of the roll tell it.';
 const TOO_SHORT = 'The roll was recorded over too short a way to have a direction.';
 const NO_GATE = 'Final did not descend through 1,000 ft, or began below it.';
+const NO_HEIGHT_THERE = 'No height was recorded at the threshold.';
 const NO_THRESHOLD = 'The threshold was not crossed below 200 ft.';
 const NO_DESCENT =
   'Final was not flown, or its heights were not recorded every 3 s or more often, in steps of less than 25 ft.';
@@ -65,6 +66,7 @@ export function measuresDebrief(
       ),
     },
   };
+  const crossedS = momentOf(approach, 'threshold');
   return {
     ...values,
     unknown: unknownOf(values, {
@@ -73,8 +75,8 @@ export function measuresDebrief(
       descent: NO_DESCENT,
       windOnFinal: approach.segments.some(({ kind }) => kind === 'final') ? noWind : NO_FINAL,
       windAt1000: momentOf(approach, 'gate-1000') === null ? NO_GATE : noWind,
-      windAtThreshold: momentOf(approach, 'threshold') === null ? NO_THRESHOLD : noWind,
-      threshold: isDraft ? DRAFT : NO_THRESHOLD,
+      windAtThreshold: crossedS === null ? NO_THRESHOLD : noWind,
+      threshold: isDraft ? DRAFT : crossedS === null ? NO_THRESHOLD : NO_HEIGHT_THERE,
       touchdownDistanceFt: isDraft ? DRAFT : 'No touchdown on this runway was recorded.',
       heightLostInMissedApproachFt: 'No missed approach was flown.',
       recordedLocalizer: NO_NEEDLE,

@@ -4,7 +4,7 @@ import type { PositionError } from '../track/position-error.ts';
 import { DEGREES_PER_RADIAN, FEET_PER_NM, RADIANS_PER_DEGREE } from '../units/units.ts';
 import type { Deviations } from './deviations.ts';
 
-/** 95 % half-widths of both needles at each fix, fractions of full scale; NaN where the needle itself is. */
+/** 95 % half-widths of both needles at each fix, fractions of full scale; also where the needle itself is not known. */
 export interface NeedleError {
   readonly localizer: LazyColumn;
   readonly glidepath: LazyColumn;
@@ -19,21 +19,19 @@ export function needleError(
   deviations: Deviations,
   facility: FacilityGeometry,
 ): NeedleError {
-  const { localizerFullScale, glidepathFullScale, alongCourseNm, acrossCourseNm } = deviations;
-  const { distanceToThresholdNm, centrelineOffsetFt } = deviations;
+  const { alongCourseNm, acrossCourseNm, distanceToThresholdNm, centrelineOffsetFt } = deviations;
   const { localizerFullScaleDeg, glidepathFullScaleDeg, thresholdCrossingHeightFt } = facility;
   const slope = Math.tan(facility.glidepathAngleDeg * RADIANS_PER_DEGREE);
   const originFt = thresholdCrossingHeightFt / slope;
   const turns = (feet: number, distanceFt: number, fullScaleDeg: number) =>
     (Math.atan2(feet, distanceFt) * DEGREES_PER_RADIAN) / fullScaleDeg;
-  const { length } = localizerFullScale;
+  const { length } = alongCourseNm;
   // Loops of their own and no callback for each fix: these are asked for at every fix of every approach.
   return {
     localizer: new LazyColumn(length, (values, first, end) => {
       for (let i = first; i < end; i++) {
         const distanceFt = rootOfSquares(alongCourseNm[i]!, acrossCourseNm[i]!) * FEET_PER_NM;
-        const turned = turns(error.sideFt(i), distanceFt, localizerFullScaleDeg);
-        values[i] = Number.isNaN(localizerFullScale[i]!) ? NaN : turned;
+        values[i] = turns(error.sideFt(i), distanceFt, localizerFullScaleDeg);
       }
     }),
     glidepath: new LazyColumn(length, (values, first, end) => {
@@ -41,8 +39,7 @@ export function needleError(
         const alongFt = distanceToThresholdNm[i]! * FEET_PER_NM + originFt;
         const distanceFt = rootOfSquares(alongFt, centrelineOffsetFt[i]!);
         const offFt = rootOfSquares(error.heightFt(i), slope * error.sideFt(i));
-        const turned = turns(offFt, distanceFt, glidepathFullScaleDeg);
-        values[i] = Number.isNaN(glidepathFullScale[i]!) ? NaN : turned;
+        values[i] = turns(offFt, distanceFt, glidepathFullScaleDeg);
       }
     }),
   };

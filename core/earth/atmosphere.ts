@@ -22,7 +22,7 @@ export function pressureAltitudeFt(pressureHpa: number): number {
 export function trueOverIndicated(altitudeFt: number, warmerC = 0): number {
   const temperatureRatio = standardRatio(altitudeFt);
   const asWarm = 1 + warmerC / (SEA_LEVEL_K * temperatureRatio);
-  // A power by its logarithm: as exact here (to the last digit) and three times as fast, for every fix of an approach.
+  // A power by its logarithm: as exact here, to one in the last digit, and three times as fast, for every fix of an approach.
   return Math.sqrt(asWarm) * Math.exp((-DENSITY_EXPONENT / 2) * Math.log(temperatureRatio));
 }
 

@@ -9,7 +9,8 @@ interface KeptSpan extends Span {
   readonly end: number;
   /** Their times, cut off at the span's ends; null where they are no line, or a gap parts it. */
   readonly timeS: Float64Array | null;
-  readonly lines: Map<Float64Array, readonly Polyline[]>;
+  /** By column, which they do not hold: its values are copied. */
+  readonly lines: WeakMap<Float64Array, readonly Polyline[]>;
 }
 
 /**
@@ -41,6 +42,12 @@ export class LineMemory {
     return lines;
   }
 
+  /** Whether a column is known all over a span that no gap parts: then others over it have its times. */
+  isWhole(values: Float64Array, span: Span): boolean {
+    const [line] = this.over(values, span);
+    return line !== undefined && line.timeS === this.#kept(span).timeS;
+  }
+
   #kept({ startS, endS }: Span): KeptSpan {
     for (let k = 0; k < this.#spans.length; k++) {
       const kept = this.#spans[k]!;
@@ -48,15 +55,15 @@ export class LineMemory {
     }
     const first = Math.max(0, firstAfter(this.#timeS, startS) - 1);
     const end = Math.min(this.#timeS.length, firstAtOrAfter(this.#timeS, endS) + 1);
-    const isLine = endS > startS && end - first > 1 && this.#isWhole(first, end);
+    const isLine = endS > startS && end - first > 1 && this.#hasNoGap(first, end);
     const timeS = isLine ? cutTimes(this.#timeS, first, end, { startS, endS }) : null;
-    const kept = { startS, endS, first, end, timeS, lines: new Map() };
+    const kept = { startS, endS, first, end, timeS, lines: new WeakMap() };
     this.#spans[this.#next] = kept;
     this.#next = (this.#next + 1) % SPANS_KEPT;
     return kept;
   }
 
-  #isWhole(first: number, end: number): boolean {
+  #hasNoGap(first: number, end: number): boolean {
     for (let i = first + 1; i < end; i++)
       if (this.#timeS[i]! - this.#timeS[i - 1]! > this.#gapLimitS) return false;
     return true;

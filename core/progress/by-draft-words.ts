@@ -1,3 +1,4 @@
 /** Why approaches stand in no figure though they were debriefed, behind how many there are. */
 export const BY_DRAFT =
-  'not counted: the facility was an unconfirmed draft. Once its values are confirmed, a debrief made anew counts.';
+  'not counted: the facility was an unconfirmed draft. Once its values are confirmed and the log is debriefed by it again ' +
+  '(in a command: import with --again yes), it counts.';

@@ -13,6 +13,8 @@ export const LINES_IN_A_BLOCK = 4000;
 export interface DeviationColumns {
   readonly timeS: Float64Array;
   readonly values: readonly Float64Array[];
+  /** What each is multiplied by: degrees are told of fractions of full scale. */
+  readonly factors: readonly number[];
 }
 
 export function deviationColumns(
@@ -29,12 +31,13 @@ export function deviationColumns(
       track.altitudeFt,
       deviations.distanceToThresholdNm,
       deviations.centrelineOffsetFt,
-      localizerFullScale.map((fraction) => fraction * localizerFullScaleDeg),
       localizerFullScale,
-      glidepathFullScale.map((fraction) => fraction * glidepathFullScaleDeg),
+      localizerFullScale,
+      glidepathFullScale,
       glidepathFullScale,
       deviations.heightAboveGlidepathFt,
     ],
+    factors: [1, 1, 1, 1, 1, localizerFullScaleDeg, 1, glidepathFullScaleDeg, 1, 1],
   };
 }
 
@@ -57,13 +60,18 @@ export function* deviationsCsv(
 }
 
 /** The lines of some fixes, from the one to before the other. */
-export function deviationLines({ timeS, values }: DeviationColumns, from: number, to: number): string {
+export function deviationLines(
+  { timeS, values, factors }: DeviationColumns,
+  from: number,
+  to: number,
+): string {
   const cells = ['', ...values.map(() => '')];
   const lines: string[] = [];
   for (let i = from; i < to; i++) {
     cells[0] = utcText(timeS[i]!)!;
     for (let c = 0; c < values.length; c++) {
-      const value = values[c]![i]!;
+      // Right behind the antenna a full scale back and forth may come out a hair beyond −180°.
+      const value = factors[c] === 1 ? values[c]![i]! : Math.max(-180, values[c]![i]! * factors[c]!);
       // NaN is not equal to itself.
       cells[c + 1] = value === value ? `${value}` : '';
     }

@@ -51,7 +51,7 @@ export function recordedIn(
   return spans.flatMap((span) => flown.lines.over(column, span));
 }
 
-/** How far off a column may be at each fix: worked out once, and known where the column is, or whenever it is asked. */
+/** How far off a column may be at each fix: kept once it was worked out, or worked out whenever it is asked. */
 export type HalfWidth = LazyColumn | ((i: number) => number);
 
 /** How far off a recorded column may be within spans: lines of the same times as `recordedIn` has. */
@@ -62,13 +62,15 @@ export function halfWidthsIn(
   spans: readonly Span[],
 ): readonly Polyline[] {
   return spans.flatMap((span) => {
-    if (halfWidth instanceof LazyColumn) return lines.over(halfWidth.within(track.timeS, span), span);
+    const isKept = halfWidth instanceof LazyColumn;
+    if (isKept && lines.isWhole(column, span)) return lines.over(halfWidth.within(track.timeS, span), span);
     const first = Math.max(0, firstAfter(track.timeS, span.startS) - 1);
     const end = firstAfter(track.timeS, span.endS) + 1;
     const timeS = track.timeS.subarray(first, end);
     const halves = new Float64Array(timeS.length);
+    const widthAt = isKept ? (i: number) => halfWidth.at(i) : halfWidth;
     for (let k = 0; k < halves.length; k++)
-      halves[k] = Number.isNaN(column[first + k]!) ? NaN : halfWidth(first + k);
+      halves[k] = Number.isNaN(column[first + k]!) ? NaN : widthAt(first + k);
     return clip(timeS, halves, span, track.gapLimitS);
   });
 }

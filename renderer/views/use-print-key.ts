@@ -1,5 +1,8 @@
 import { useEffect, useRef } from 'react';
 
+/** On a Mac Ctrl-P moves up a line. */
+const isMac = /mac/i.test(navigator.platform);
+
 /** Lets the keys that print a page (Ctrl-P, on a Mac ⌘P) print what the button prints: the app's own page is no paper. */
 export function usePrintKey(print: () => void): void {
   const pressed = useRef(print);
@@ -8,12 +11,19 @@ export function usePrintKey(print: () => void): void {
   });
   useEffect(() => {
     const hear = (event: KeyboardEvent) => {
-      const isPrint = (event.ctrlKey || event.metaKey) && !event.altKey && !event.shiftKey;
-      if (!isPrint || event.key.toLowerCase() !== 'p') return;
+      const isHeld = isMac ? event.metaKey : event.ctrlKey;
+      if (!isHeld || event.altKey || event.shiftKey || !isKeyP(event)) return;
+      if (event.defaultPrevented) return;
       event.preventDefault();
-      pressed.current();
+      // Held down it is one page still.
+      if (!event.repeat) pressed.current();
     };
     document.addEventListener('keydown', hear);
     return () => document.removeEventListener('keydown', hear);
   }, []);
+}
+
+/** Also where the key has another letter of another alphabet, as the browser itself takes it. */
+function isKeyP({ key, code }: KeyboardEvent): boolean {
+  return /^[a-z]$/i.test(key) ? key.toLowerCase() === 'p' : code === 'KeyP';
 }

@@ -5,6 +5,7 @@ import { projectTrack } from '../../../core/deviation/project-track.ts';
 import { NO_ERROR, type PositionError } from '../../../core/track/position-error.ts';
 import { drawFlight } from '../../support/flight/drawn-flight.ts';
 import { PETRELHOLM } from '../../support/samples/petrelholm.ts';
+import { makeFlown } from '../approach/make-flown.ts';
 import { STRAIGHT_IN } from '../debrief/drawn.ts';
 
 const METRE_FT = 1 / 0.3048;
@@ -66,5 +67,16 @@ describe('what a position error does to a needle', () => {
 
   it('of no error is none', () => {
     expect(needlesAt(1, {})).toMatchObject({ localizer: 0, glidepath: 0 });
+  });
+
+  it('is known of a fix that has no height itself: a gate beside it is judged by its neighbours', () => {
+    const flown = makeFlown({
+      error: { ...NO_ERROR, sideFt: () => 20, heightFt: () => 30 },
+      glidepath: (s) => (s === 50 ? NaN : 0),
+    });
+    const { localizer, glidepath } = flown.needleError;
+    expect(glidepath.at(50)).toBe(glidepath.at(49));
+    expect(glidepath.at(50)).toBeGreaterThan(0.05);
+    expect(localizer.at(50)).toBeGreaterThan(0);
   });
 });

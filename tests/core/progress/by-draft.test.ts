@@ -20,7 +20,7 @@ describe('what an unconfirmed draft judged', () => {
     expect(record).toEqual(without);
     expect(nothing).toEqual([]);
     const sentence =
-      '6 not counted: the facility was an unconfirmed draft. Once its values are confirmed, a debrief made anew counts.';
+      '6 not counted: the facility was an unconfirmed draft. Once its values are confirmed and the log is debriefed by it again (in a command: import with --again yes), it counts.';
     expect(leftOut).toEqual([{ why: 'by-draft', count: 6, later: 0, sentence }]);
   });
 

@@ -67,7 +67,7 @@ describe('the page of a school', () => {
   it('says of approaches by an unconfirmed draft that they are not counted, and why', () => {
     const drafts = { ...coverage, byDraft: 3 };
     expect(joined(schoolText(madeUpSchool(MADE, { coverage: drafts })))).toContain(
-      '3 approaches not counted: the facility was an unconfirmed draft. Once its values are confirmed, a debrief made anew counts.',
+      '3 approaches not counted: the facility was an unconfirmed draft. Once its values are confirmed and the log is debriefed by it again (in a command: import with --again yes), it counts.',
     );
     expect(page).not.toContain('draft');
   });
