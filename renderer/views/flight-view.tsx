@@ -4,6 +4,7 @@ import { lastDebriefed, lastRead, type AppState, type Flight } from '../state/ap
 import type { Session } from '../state/session.ts';
 import { Debriefing, type Shown } from './debriefing.tsx';
 import { EstimateForm } from './estimate-form.tsx';
+import { Failed } from './failed.tsx';
 import { LastTime } from './last-time.tsx';
 import { RecognisedView } from './recognised-view.tsx';
 import { LandingDrafts } from './sources/landing-drafts.tsx';
@@ -23,15 +24,12 @@ export function FlightView(props: Props) {
   const [shown, show] = useState<Shown>('debrief');
   if (reading.kind === 'failed')
     return (
-      <section className="failed" role="alert">
-        <h1>This file cannot be read as a track log</h1>
-        <p>{reading.issue.message}</p>
-        {reading.issue.tip ? <p>{reading.issue.tip}</p> : null}
+      <Failed what="This file cannot be read as a track log" issue={reading.issue}>
         <LastTime flight={flight} session={session} />
         <Button className="button" onPress={() => session.close(flight.id)}>
           Close it
         </Button>
-      </section>
+      </Failed>
     );
   const inspection = lastRead(reading);
   const isReading = reading.kind === 'reading';
@@ -85,14 +83,7 @@ function Answer({ flight, state, session, shown, show, isStale }: AnswerProps) {
         <LandingDrafts flightId={flight.id} session={session} />
       </section>
     );
-  if (judged.kind === 'failed')
-    return (
-      <section className="failed" role="alert">
-        <h1>No debrief could be made</h1>
-        <p>{judged.issue.message}</p>
-        {judged.issue.tip ? <p>{judged.issue.tip}</p> : null}
-      </section>
-    );
+  if (judged.kind === 'failed') return <Failed what="No debrief could be made" issue={judged.issue} />;
   const last = lastDebriefed(judged);
   if (last && flight.estimate === 'open')
     return (

@@ -5,6 +5,7 @@ import type { AppState, FacilityEntry } from '../../state/app-state.ts';
 import { standardNamed } from '../../state/own-standards.ts';
 import type { Session } from '../../state/session.ts';
 import type { AskedBriefing } from '../../worker/protocol.ts';
+import { Failed } from '../failed.tsx';
 import { Choice } from '../fields.tsx';
 import { BriefButtons } from './brief-buttons.tsx';
 import { useBriefing } from './use-briefing.ts';
@@ -21,14 +22,7 @@ export function BriefSheet({ facility, goals, state, session }: Props) {
   const { paper } = state.brief;
   const made = useBriefing(askedOf(facility, goals, state), session.facilities.brief);
   if (made === null) return <p className="working">The sheet is being made …</p>;
-  if (!made.ok)
-    return (
-      <section className="failed" role="alert">
-        <h1>No briefing can be made</h1>
-        <p>{made.refusal.message}</p>
-        {made.refusal.tip ? <p>{made.refusal.tip}</p> : null}
-      </section>
-    );
+  if (!made.ok) return <Failed what="No briefing can be made" issue={made.refusal} />;
   const { briefing, decisionProblem } = made.value;
   return (
     <section aria-label="Sheet">
