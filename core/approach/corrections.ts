@@ -1,4 +1,4 @@
-import { valueAt, type Polyline, type Span } from '../numeric/polyline.ts';
+import { firstAtOrAfter, valueAt, type Polyline, type Span } from '../numeric/polyline.ts';
 import { findExcursions } from './excursions.ts';
 import type { Flown } from './flown.ts';
 import { resample, swingsOf } from './swings.ts';
@@ -64,12 +64,13 @@ function meanAround({ timeS, value }: Polyline, s: number): number {
 /** Time from leaving ¼ scale until the track has turned 2° back from the farthest that it pointed away since. */
 function delayS(parts: readonly Polyline[], leftS: number, side: 1 | -1): number | null {
   const part = parts.find(({ timeS }) => timeS[0]! <= leftS && timeS.at(-1)! >= leftS);
+  if (part === undefined) return null;
+  const { timeS, value } = part;
   let farthestDeg = -Infinity;
-  for (const [i, s] of (part?.timeS ?? []).entries()) {
-    if (s < leftS) continue;
-    const awayDeg = side * part!.value[i]!;
+  for (let i = firstAtOrAfter(timeS, leftS); i < timeS.length; i++) {
+    const awayDeg = side * value[i]!;
     farthestDeg = Math.max(farthestDeg, awayDeg);
-    if (farthestDeg - awayDeg >= CORRECTION_DEG) return s - leftS;
+    if (farthestDeg - awayDeg >= CORRECTION_DEG) return timeS[i]! - leftS;
   }
   return null;
 }

@@ -1,5 +1,5 @@
 import { WGS84_SEMI_MAJOR_AXIS_M } from '../earth/frame.ts';
-import { firstAfter, type Polyline, type Span } from '../numeric/polyline.ts';
+import { firstAfter, firstAtOrAfter, type Polyline, type Span } from '../numeric/polyline.ts';
 import { bendsOf } from '../numeric/straight-pieces.ts';
 import { verticalSpeedAt } from '../track/vertical-speed.ts';
 import { METRES_PER_NM, RADIANS_PER_DEGREE } from '../units/units.ts';
@@ -75,7 +75,7 @@ export interface Descent {
  * aircraft. A recorded vertical speed is not asked: it is an instrument's, with its own lag.
  */
 export function findDescent(flown: Flown, span: Span): Descent | null {
-  const runs = descentSeconds(flown, span);
+  const runs = new DescentSeconds(flown, span).runs();
   const parts = runs.map((run) => lineOf(run, ({ heldFpm, neededFpm }) => heldFpm - neededFpm));
   const spread = spreadOf(parts);
   if (!spread) return null;
@@ -89,31 +89,76 @@ export function findDescent(flown: Flown, span: Span): Descent | null {
   };
 }
 
-/** Every second of a span, in the runs of two and more in which all of it is known; none where nothing is. */
-export function descentSeconds(flown: Flown, span: Span): DescentSecond[][] {
-  const { track, deviations } = flown;
-  const runs: DescentSecond[][] = [];
-  if (track.medianIntervalS > SLOWEST_S || track.issues.some(({ code }) => code === 'altitude-coarse'))
-    return runs;
-  for (const part of flown.lines.over(deviations.heightAboveGlidepathFt, span)) {
-    const { timeS, value } = resample(part, RESAMPLED_S);
-    let run: DescentSecond[] = [];
-    runs.push(run);
-    let i = firstAfter(track.timeS, timeS[0]!) - 1;
-    for (let k = 0; k < timeS.length; k++) {
-      const s = timeS[k]!;
-      while (i + 1 < track.count - 1 && track.timeS[i + 1]! <= s) i++;
-      const second = secondAt(flown, i, s, value[k]!);
-      if (!Number.isNaN(second.heldFpm - second.neededFpm)) run.push(second);
-      else if (run.length > 0) runs.push((run = []));
-    }
-  }
-  return runs.filter((run) => run.length > 1);
+/** A part of a span that was recorded: its seconds, and of each what it was once it was asked for, null where unknown. */
+interface Recorded extends Polyline {
+  readonly seconds: (DescentSecond | null | undefined)[];
 }
 
-/** One second, between fix `i` and the next: all its columns are read at one place. */
-function secondAt(flown: Flown, i: number, s: number, aboveGlidepathFt: number): DescentSecond {
+/**
+ * The seconds of a span, each worked out when it is first asked for: findings look at a few of them. One that stands
+ * alone among seconds that are not known is not known either. None where the fixes or the heights are too coarse.
+ */
+export class DescentSeconds {
+  readonly #flown: Flown;
+  readonly #span: Span;
+  #parts: readonly Recorded[] | null = null;
+
+  constructor(flown: Flown, span: Span) {
+    this.#flown = flown;
+    this.#span = span;
+  }
+
+  /** Those from a moment to another, both included, in order. */
+  within({ startS, endS }: Span): DescentSecond[] {
+    const found: DescentSecond[] = [];
+    for (const part of this.#recorded())
+      for (let k = firstAtOrAfter(part.timeS, startS); k < part.timeS.length && part.timeS[k]! <= endS; k++) {
+        const second = this.#at(part, k);
+        if (second !== null && (this.#at(part, k - 1) ?? this.#at(part, k + 1)) !== null) found.push(second);
+      }
+    return found;
+  }
+
+  /** All, in the runs of two and more in which all of it is known. */
+  runs(): DescentSecond[][] {
+    const runs: DescentSecond[][] = [];
+    for (const part of this.#recorded()) {
+      let run: DescentSecond[] = [];
+      runs.push(run);
+      for (let k = 0; k < part.timeS.length; k++) {
+        const second = this.#at(part, k);
+        if (second !== null) run.push(second);
+        else if (run.length > 0) runs.push((run = []));
+      }
+    }
+    return runs.filter((run) => run.length > 1);
+  }
+
+  #recorded(): readonly Recorded[] {
+    return (this.#parts ??= recordedIn(this.#flown, this.#span));
+  }
+
+  #at({ timeS, value, seconds }: Recorded, k: number): DescentSecond | null {
+    if (k < 0 || k >= timeS.length) return null;
+    const known = seconds[k];
+    if (known !== undefined) return known;
+    const second = secondAt(this.#flown, timeS[k]!, value[k]!);
+    return (seconds[k] = Number.isNaN(second.heldFpm - second.neededFpm) ? null : second);
+  }
+}
+
+function recordedIn({ track, deviations, lines }: Flown, span: Span): Recorded[] {
+  if (track.medianIntervalS > SLOWEST_S || track.issues.some(({ code }) => code === 'altitude-coarse'))
+    return [];
+  return lines
+    .over(deviations.heightAboveGlidepathFt, span)
+    .map((part) => ({ ...resample(part, RESAMPLED_S), seconds: [] }));
+}
+
+/** One second, between two fixes: all its columns are read at one place. */
+function secondAt(flown: Flown, s: number, aboveGlidepathFt: number): DescentSecond {
   const { track, deviations, courseAngleDeg, facility } = flown;
+  const i = Math.min(firstAfter(track.timeS, s) - 1, track.count - 2);
   const share = (s - track.timeS[i]!) / (track.timeS[i + 1]! - track.timeS[i]!);
   const at = (column: Float64Array) => column[i]! + share * (column[i + 1]! - column[i]!);
   // A recorded vertical speed is not asked: see findDescent.
@@ -129,9 +174,9 @@ function secondAt(flown: Flown, i: number, s: number, aboveGlidepathFt: number):
 
 function lineOf(run: readonly DescentSecond[], of: (second: DescentSecond) => number): Polyline {
   const line = { timeS: new Float64Array(run.length), value: new Float64Array(run.length) };
-  for (const [i, second] of run.entries()) {
-    line.timeS[i] = second.timeS;
-    line.value[i] = of(second);
+  for (let i = 0; i < run.length; i++) {
+    line.timeS[i] = run[i]!.timeS;
+    line.value[i] = of(run[i]!);
   }
   return line;
 }

@@ -1,6 +1,6 @@
 import { firstAtOrAfter } from '../numeric/polyline.ts';
 import type { Flown } from './flown.ts';
-import { firstHold, type Margin, type Stretch } from './hold.ts';
+import { firstHold, type Condition, type Stretch } from './hold.ts';
 import { INBOUND_DEG } from './passes.ts';
 
 /** Established: within half scale and within 10° of the course, for 10 s (design, section 7). */
@@ -21,30 +21,47 @@ export interface Capture {
 /** Of one who never settled where it counts. */
 export const NEVER_SETTLED: Capture = { establishedS: null, lostS: [], reEstablishedS: [] };
 
-export function beforeThreshold({ deviations }: Flown): Margin {
+export function beforeThreshold({ deviations: { distanceToThresholdNm } }: Flown): Condition {
   // Just short of it: the threshold itself is not before the threshold.
-  return (i) => deviations.distanceToThresholdNm[i]! - Number.MIN_VALUE;
-}
-
-export function withinLocalizer({ deviations }: Flown, fullScale: number): Margin {
-  return (i) => fullScale - Math.abs(deviations.localizerFullScale[i]!);
-}
-
-/** Strictly: exactly full scale is within. */
-export function beyondLocalizer({ deviations }: Flown): Margin {
-  return (i) => {
-    const beyond = Math.abs(deviations.localizerFullScale[i]!) - 1;
-    return beyond === 0 ? -Number.MIN_VALUE : beyond;
+  return {
+    holds: (i) => distanceToThresholdNm[i]! > 0,
+    margin: (i) => distanceToThresholdNm[i]! - Number.MIN_VALUE,
   };
 }
 
-function trackWithin({ courseAngleDeg }: Flown, deg: number): Margin {
-  return (i) => deg - Math.abs(courseAngleDeg.at(i));
+export function withinLocalizer({ deviations }: Flown, fullScale: number): Condition {
+  return within(deviations.localizerFullScale, fullScale);
+}
+
+/** A needle within a share of full scale to both sides. */
+export function within(needle: Float64Array, fullScale: number): Condition {
+  return {
+    holds: (i) => Math.abs(needle[i]!) <= fullScale,
+    margin: (i) => fullScale - Math.abs(needle[i]!),
+  };
+}
+
+/** Strictly: exactly full scale is within. */
+export function beyondLocalizer({ deviations: { localizerFullScale } }: Flown): Condition {
+  return {
+    holds: (i) => Math.abs(localizerFullScale[i]!) > 1,
+    margin: (i) => {
+      const beyond = Math.abs(localizerFullScale[i]!) - 1;
+      return beyond === 0 ? -Number.MIN_VALUE : beyond;
+    },
+  };
+}
+
+function trackWithin({ courseAngleDeg }: Flown, deg: number): Condition {
+  return {
+    holds: (i) => Math.abs(courseAngleDeg.at(i)) <= deg,
+    margin: (i) => deg - Math.abs(courseAngleDeg.at(i)),
+  };
 }
 
 /** The first moment of a stretch at which an aircraft settled on the localizer; null when it never did. */
 export function firstEstablishedS(flown: Flown, stretch: Stretch): number | null {
-  return firstHold(flown.track, stretch, establishedMargins(flown), ESTABLISHED_S);
+  return firstHold(flown.track, stretch, establishing(flown), ESTABLISHED_S);
 }
 
 /** Establishment within a stretch; losses count until `untilS`, where the approach ended. */
@@ -64,7 +81,7 @@ export function findCapture(flown: Flown, stretch: Stretch, untilS: number): Cap
   return { establishedS, lostS, reEstablishedS };
 }
 
-function establishedMargins(flown: Flown): Margin[] {
+function establishing(flown: Flown): Condition[] {
   return [
     withinLocalizer(flown, ESTABLISHED_FULL_SCALE),
     trackWithin(flown, ESTABLISHED_DEG),
@@ -82,11 +99,11 @@ const TRIED_DEG = 30;
 const TRIED_S = 60;
 
 export function triedForAMinute(flown: Flown, stretch: Stretch): boolean {
-  const margins = [withinLocalizer(flown, 1), trackWithin(flown, TRIED_DEG), beforeThreshold(flown)];
-  return firstHold(flown.track, stretch, margins, TRIED_S) !== null;
+  const tried = [withinLocalizer(flown, 1), trackWithin(flown, TRIED_DEG), beforeThreshold(flown)];
+  return firstHold(flown.track, stretch, tried, TRIED_S) !== null;
 }
 
 /** Whether the aircraft flew inbound, as a condition. */
-export function inbound(flown: Flown): readonly Margin[] {
+export function inbound(flown: Flown): readonly Condition[] {
   return [trackWithin(flown, INBOUND_DEG), beforeThreshold(flown)];
 }

@@ -75,12 +75,15 @@ function isAllInside({ value, half, outward }: MovedLine, { upper, lower }: Limi
   return true;
 }
 
+/** Not whole yet: a long excursion has a part for every fix. */
+type Growing = { -readonly [K in keyof Excursion]: Excursion[K] };
+
 /** Spells on one side. Values are counted away from zero: below a limit is above it in a mirror, and outward is up. */
-function spells(line: MovedLine, limit: number, near: number, side: Side): Excursion[] {
+function spells(line: MovedLine, limit: number, near: number, side: Side): Growing[] {
   const { timeS, value, half, outward } = line;
   const sign = side === 'above' ? 1 : -1;
   const edge = sign * limit;
-  const found: Excursion[] = [];
+  const found: Growing[] = [];
   let joined = false;
   // Here and not in a function of its own: it is asked for every fix, many times over.
   const isOff = half !== null && outward !== 0;
@@ -95,7 +98,7 @@ function spells(line: MovedLine, limit: number, near: number, side: Side): Excur
     // A line that rises from far inside has come from there before it crosses.
     if (a < edge - near) joined = false;
     const spell = spellBetween(timeS[i - 1]!, a, timeS[i]!, b, edge, side);
-    if (joined) found.push(merged(found.pop()!, spell));
+    if (joined) lengthen(found.at(-1)!, spell);
     else found.push(spell);
     joined = b >= edge - near;
   }
@@ -103,7 +106,7 @@ function spells(line: MovedLine, limit: number, near: number, side: Side): Excur
 }
 
 /** The part beyond the edge of the line between two fixes, one of which is beyond it. */
-function spellBetween(fromS: number, a: number, toS: number, b: number, edge: number, side: Side): Excursion {
+function spellBetween(fromS: number, a: number, toS: number, b: number, edge: number, side: Side): Growing {
   const crossingS = fromS + ((edge - a) / (b - a)) * (toS - fromS);
   const startS = a > edge ? fromS : crossingS;
   const endS = b > edge ? toS : crossingS;
@@ -138,15 +141,12 @@ function shareWithin(low: number, high: number, limit: number): number {
   return (Math.min(high, limit) - Math.max(low, -limit)) / (high - low);
 }
 
-function merged(first: Excursion, second: Excursion): Excursion {
-  const isDeeper = second.side === 'above' ? second.peak > first.peak : second.peak < first.peak;
-  const deeper = isDeeper ? second : first;
-  return {
-    startS: first.startS,
-    endS: second.endS,
-    outsideS: first.outsideS + second.outsideS,
-    peak: deeper.peak,
-    peakS: deeper.peakS,
-    side: first.side,
-  };
+/** By what follows it on the same side. */
+function lengthen(spell: Growing, next: Excursion): void {
+  spell.endS = next.endS;
+  spell.outsideS += next.outsideS;
+  const isDeeper = next.side === 'above' ? next.peak > spell.peak : next.peak < spell.peak;
+  if (!isDeeper) return;
+  spell.peak = next.peak;
+  spell.peakS = next.peakS;
 }

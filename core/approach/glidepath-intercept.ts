@@ -1,8 +1,8 @@
 import { firstAfter, valueFrom } from '../numeric/polyline.ts';
 import { FPM_PER_METRE_PER_SECOND, KNOTS_PER_METRE_PER_SECOND, RADIANS_PER_DEGREE } from '../units/units.ts';
 import { at, type Flown } from './flown.ts';
-import { inbound, withinLocalizer } from './established.ts';
-import { firstHold, holds, type Margin, type Stretch } from './hold.ts';
+import { inbound, within, withinLocalizer } from './established.ts';
+import { firstHold, firstHoldWhere, type Condition, type Stretch } from './hold.ts';
 
 /** The glidepath is held within half scale for 10 s, sinking as it asks (design, section 7). */
 const HOLD_S = 10;
@@ -18,17 +18,13 @@ export interface GlidepathIntercept {
   readonly from: 'above' | 'below';
 }
 
-function withinGlidepath({ deviations }: Flown, fullScale: number): Margin {
-  return (i) => fullScale - Math.abs(deviations.glidepathFullScale[i]!);
-}
-
 /** First moment on the scale of both needles, inbound. */
 export function glidepathAliveS(flown: Flown, stretch: Stretch): number | null {
   return firstHold(flown.track, stretch, [...needles(flown, 1), ...inbound(flown)], 0);
 }
 
-function needles(flown: Flown, glidepathFullScale: number): readonly Margin[] {
-  return [withinLocalizer(flown, 1), withinGlidepath(flown, glidepathFullScale)];
+function needles(flown: Flown, glidepathFullScale: number): readonly Condition[] {
+  return [withinLocalizer(flown, 1), within(flown.deviations.glidepathFullScale, glidepathFullScale)];
 }
 
 /** Sink that the path asks for at a groundspeed, ft/min: positive is down. */
@@ -45,10 +41,9 @@ export function findGlidepathIntercept(
   stretch: Stretch,
   establishedS: number | null,
 ): GlidepathIntercept | null {
-  const margins = [...needles(flown, HELD_FULL_SCALE), ...inbound(flown)];
-  for (const holdS of holds(flown.track, stretch, margins, HOLD_S))
-    if (sinksAsNeeded(flown, holdS)) return { timeS: holdS, from: cameFrom(flown, holdS, establishedS) };
-  return null;
+  const held = [...needles(flown, HELD_FULL_SCALE), ...inbound(flown)];
+  const timeS = firstHoldWhere(flown.track, stretch, held, HOLD_S, (holdS) => sinksAsNeeded(flown, holdS));
+  return timeS === null ? null : { timeS, from: cameFrom(flown, timeS, establishedS) };
 }
 
 function sinksAsNeeded(flown: Flown, startS: number): boolean {

@@ -3,6 +3,17 @@ import type { Track } from '../track/track.ts';
 /** How far inside a condition a fix is: positive or zero holds, negative or NaN does not. */
 export type Margin = (fix: number) => number;
 
+/** What has to hold: whether it does at a fix, and by how much, which is asked only where it begins and ends. */
+export interface Condition {
+  readonly holds: (fix: number) => boolean;
+  readonly margin: Margin;
+}
+
+/** A condition told by its margin alone: for few fixes, since a number that a function returns is allocated. */
+export function byMargin(margin: Margin): Condition {
+  return { holds: (fix) => margin(fix) >= 0, margin };
+}
+
 export interface Stretch {
   readonly first: number;
   readonly last: number;
@@ -15,63 +26,66 @@ export interface Stretch {
 export function firstHold(
   track: Pick<Track, 'timeS' | 'gapLimitS'>,
   stretch: Stretch,
-  margins: readonly Margin[],
+  conditions: readonly Condition[],
   forS: number,
 ): number | null {
-  for (const holdS of holds(track, stretch, margins, forS)) return holdS;
-  return null;
+  return firstHoldWhere(track, stretch, conditions, forS, () => true);
 }
 
 /**
- * All such moments in order: where a hold begins, between two fixes, each later fix from which it still lasts, and the
- * last moment from which it does.
+ * The first such moment that is also taken. Those tried in order: where a hold begins, between two fixes, each later fix
+ * from which it still lasts, and the last moment from which it does.
  */
-export function* holds(
+export function firstHoldWhere(
   { timeS, gapLimitS }: Pick<Track, 'timeS' | 'gapLimitS'>,
   { first, last }: Stretch,
-  margins: readonly Margin[],
+  conditions: readonly Condition[],
   forS: number,
-): Generator<number> {
+  isTaken: (momentS: number) => boolean,
+): number | null {
   let fromS: number | null = null;
   let next = first;
   let toldS = Infinity;
   for (let i = first; i <= last; i++) {
     const afterGap = i > first && timeS[i]! - timeS[i - 1]! > gapLimitS;
     if (afterGap) fromS = null;
-    const isHeld = allHold(margins, i);
+    const isHeld = allHold(conditions, i);
     if (isHeld && fromS === null) {
-      fromS = i === first || afterGap ? timeS[i]! : beginS(timeS, margins, i);
+      fromS = i === first || afterGap ? timeS[i]! : beginS(timeS, conditions, i);
       next = fromS < timeS[i]! ? i : i + 1;
       toldS = Infinity;
     }
     if (fromS === null) continue;
-    const heldToS = isHeld ? timeS[i]! : endS(timeS, margins, i);
+    const heldToS = isHeld ? timeS[i]! : endS(timeS, conditions, i);
     for (; fromS !== null && heldToS - fromS >= forS; next++) {
-      yield fromS;
+      if (isTaken(fromS)) return fromS;
       toldS = fromS;
       fromS = next < i || isHeld ? (timeS[next] ?? null) : null;
     }
     if (isHeld) continue;
-    if (heldToS - forS > toldS) yield heldToS - forS;
+    if (heldToS - forS > toldS && isTaken(heldToS - forS)) return heldToS - forS;
     fromS = null;
   }
+  return null;
 }
 
-function allHold(margins: readonly Margin[], fix: number): boolean {
-  for (let k = 0; k < margins.length; k++) if (!(margins[k]!(fix) >= 0)) return false;
+function allHold(conditions: readonly Condition[], fix: number): boolean {
+  for (let k = 0; k < conditions.length; k++) if (!conditions[k]!.holds(fix)) return false;
   return true;
 }
 
 /** When the last of the conditions began to hold, before fix `i`, where all of them do. */
-function beginS(timeS: Float64Array, margins: readonly Margin[], i: number): number {
+function beginS(timeS: Float64Array, conditions: readonly Condition[], i: number): number {
   return Math.max(
-    ...margins.map((margin) => (margin(i - 1) >= 0 ? timeS[i - 1]! : crossingS(timeS, margin, i))),
+    ...conditions.map(({ margin }) => (margin(i - 1) >= 0 ? timeS[i - 1]! : crossingS(timeS, margin, i))),
   );
 }
 
 /** When the first of the conditions ceased to hold, before fix `i`, where some of them do not. */
-function endS(timeS: Float64Array, margins: readonly Margin[], i: number): number {
-  return Math.min(...margins.map((margin) => (margin(i) >= 0 ? timeS[i]! : crossingS(timeS, margin, i))));
+function endS(timeS: Float64Array, conditions: readonly Condition[], i: number): number {
+  return Math.min(
+    ...conditions.map(({ margin }) => (margin(i) >= 0 ? timeS[i]! : crossingS(timeS, margin, i))),
+  );
 }
 
 /** Where a margin passes zero between fix `i` − 1 and `i`; where one of the two is not known, the known one's time. */

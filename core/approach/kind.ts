@@ -53,7 +53,7 @@ function distanceNmAt(flown: Flown, momentS: number): number {
 function heldCloseIn(flown: Flown, pass: Pass, establishedS: number): boolean {
   const within = withinLocalizer(flown, HELD_FULL_SCALE);
   return someFix(flown, pass, establishedS, (i) => {
-    return flown.deviations.distanceToThresholdNm[i]! <= HELD_INSIDE_NM && within(i) >= 0;
+    return flown.deviations.distanceToThresholdNm[i]! <= HELD_INSIDE_NM && within.holds(i);
   });
 }
 
@@ -64,7 +64,7 @@ function leftLate(flown: Flown, pass: Pass, establishedS: number): boolean {
   const within = withinLocalizer(flown, LEFT_FULL_SCALE);
   return someFix(flown, pass, establishedS, (i) => {
     const inside = flown.deviations.distanceToThresholdNm[i]! <= LEFT_INSIDE_NM;
-    return inside && within(i) >= 0 && flown.track.altitudeFt[i]! <= belowFt;
+    return inside && within.holds(i) && flown.track.altitudeFt[i]! <= belowFt;
   });
 }
 

@@ -14,7 +14,7 @@ export function leavingS(flown: Flown, pass: Pass): number | null {
   const before = beforeThreshold(flown);
   const { timeS } = flown.track;
   let inTime = pass.last;
-  while (inTime < pass.until && before(inTime + 1) >= 0) inTime++;
+  while (inTime < pass.until && before.holds(inTime + 1)) inTime++;
   // It has to begin before the threshold; the seconds that prove it may lie behind.
   let last = inTime;
   while (last < pass.until && timeS[last]! < timeS[inTime]! + LEFT_S) last++;

@@ -6,7 +6,7 @@ import { medianAround } from './around.ts';
 import { after } from './established.ts';
 import { at, type Flown } from './flown.ts';
 import { besideRunwayFt } from './position-error.ts';
-import { firstCrossing, firstHold, type Margin, type Stretch } from './hold.ts';
+import { byMargin, firstCrossing, firstHold, type Margin, type Stretch } from './hold.ts';
 
 /** The threshold is crossed below this height above it; higher it is only passed abeam (design, section 7). */
 export const THRESHOLD_CROSSING_BELOW_FT = 200;
@@ -91,8 +91,8 @@ function findRoll(flown: Flown, passage: ThresholdPassage, stretch: Stretch): St
       LEVEL_BELOW_FT - heightAboveRunwayFt(flown, i),
     );
   const near = nearGround(flown, stretch, slowKt);
-  const slowS = firstHold(track, near, [slow, outline], 0);
-  const levelS = firstHold(track, near, [level, outline], LEVEL_S);
+  const slowS = firstHold(track, near, [slow, outline].map(byMargin), 0);
+  const levelS = firstHold(track, near, [level, outline].map(byMargin), LEVEL_S);
   if (slowS === null && levelS === null) return null;
   const { first } = after(flown, stretch, Math.min(slowS ?? Infinity, levelS ?? Infinity));
   const isDown = (i: number) => Math.max(slow(i), level(i)) >= 0;
@@ -104,22 +104,22 @@ function findRoll(flown: Flown, passage: ThresholdPassage, stretch: Stretch): St
   return { first, last };
 }
 
-/** What is left of a stretch once all of its beginning that is too fast and too high for the ground is left out. */
+/** A stretch without what of its beginning and its end is beside the runway's length, or too fast and too high for it. */
 function nearGround({ track, deviations, facility }: Flown, stretch: Stretch, slowKt: number): Stretch {
   const { groundspeedKt } = track;
-  const { heightAboveThresholdFt } = deviations;
+  const { heightAboveThresholdFt, distanceToThresholdNm } = deviations;
+  const lengthNm = facility.lengthFt / FEET_PER_NM;
   const rise = facility.farEnd.elevationFt - facility.threshold.elevationFt;
-  // A foot more, so that no rounding leaves out what is just low enough.
+  // A foot more, and a thousandth of a mile, so that no rounding leaves out what is just near enough.
   const lowFt = LEVEL_BELOW_FT + Math.max(0, rise) + 1;
-  let first = stretch.first;
-  while (
-    first <= stretch.last &&
-    !(groundspeedKt[first]! <= slowKt) &&
-    !(heightAboveThresholdFt[first]! <= lowFt)
-  )
-    first++;
-  // With the fix before, since what begins does so between two.
-  return { first: Math.max(stretch.first, first - 1), last: stretch.last };
+  const isNear = (i: number) =>
+    Math.abs(distanceToThresholdNm[i]! + lengthNm / 2) <= lengthNm / 2 + 0.001 &&
+    (groundspeedKt[i]! <= slowKt || heightAboveThresholdFt[i]! <= lowFt);
+  let { first, last } = stretch;
+  while (first <= last && !isNear(first)) first++;
+  while (last > first && !isNear(last)) last--;
+  // With the fixes around, since what begins and what ends does so between two.
+  return { first: Math.max(stretch.first, first - 1), last: Math.min(stretch.last, last + 1) };
 }
 
 function touchdown(flown: Flown, passage: ThresholdPassage, roll: Stretch) {
@@ -138,7 +138,7 @@ function touchdown(flown: Flown, passage: ThresholdPassage, roll: Stretch) {
 function settledS(flown: Flown, passage: ThresholdPassage, roll: Stretch, medianFt: number): number {
   const near: Margin = (i) => medianFt + NEAR_MEDIAN_FT - heightAboveRunwayFt(flown, i);
   const stretch = after(flown, { first: 0, last: roll.last }, passage.timeS);
-  return firstHold(flown.track, stretch, [near], 0) ?? flown.track.timeS[roll.first]!;
+  return firstHold(flown.track, stretch, [byMargin(near)], 0) ?? flown.track.timeS[roll.first]!;
 }
 
 /** Where the roll first brakes: it may slow down as much in the air, before. */

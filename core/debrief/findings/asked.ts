@@ -1,4 +1,4 @@
-import { descentSeconds, type DescentSecond } from '../../approach/descent.ts';
+import { DescentSeconds } from '../../approach/descent.ts';
 import { momentOf } from '../../approach/flown-approach.ts';
 import { at, type Flown } from '../../approach/flown.ts';
 import type { WholeMeasures } from '../../approach/whole-measures.ts';
@@ -11,13 +11,13 @@ export interface Asked {
   readonly sitting: Case;
   readonly judgement: ApproachJudgement;
   readonly measures: WholeMeasures;
-  /** Those of the descent from where the localizer came alive on, in the runs that were recorded. */
-  readonly seconds: readonly (readonly DescentSecond[])[];
+  /** Those of the descent from where the localizer came alive on; null without a final. */
+  readonly seconds: DescentSeconds | null;
 }
 
 export function askedOf(sitting: Case, judgement: ApproachJudgement, measures: WholeMeasures): Asked {
   const span = onNeedles(sitting);
-  return { sitting, judgement, measures, seconds: span ? descentSeconds(sitting.flown, span) : [] };
+  return { sitting, judgement, measures, seconds: span && new DescentSeconds(sitting.flown, span) };
 }
 
 /** From localizer-alive to the end of final; null without a final. */

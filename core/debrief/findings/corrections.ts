@@ -77,7 +77,8 @@ function cutsIn(asked: Asked, { timeS, value }: Polyline): Cut[] {
   const cuts: Cut[] = [];
   let allowedDeg: number | null = null;
   let cut: Cut | null = null;
-  for (const [i, s] of timeS.entries()) {
+  for (let i = 0; i < timeS.length; i++) {
+    const s = timeS[i]!;
     const deg = value[i]!;
     // Away from the course it is no correction.
     const isBack = deg * valueAtMoment(asked, needle, s) < 0 && Math.abs(deg) > LARGE.low.value;

@@ -1,4 +1,5 @@
 import { momentOf } from '../../approach/flown-approach.ts';
+import { firstAfter, type Span } from '../../numeric/polyline.ts';
 import { needleColumn, onNeedles, valueAtMoment, distanceNmAt, type Asked } from './asked.ts';
 import { secondsIn } from './excess.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
@@ -45,6 +46,8 @@ function find(asked: Asked): Found | null {
   const { sitting } = asked;
   const span = onNeedles(sitting);
   if (span === null) return null;
+  // What costs little is asked of the fixes first.
+  if (!mayBeEarly(asked, span)) return null;
   const column = needleColumn(asked, 'glidepath');
   let spell: { startS: number; endS: number; sink: number[] } | null = null;
   for (const { timeS, heldFpm, neededFpm } of secondsIn(asked, span)) {
@@ -68,6 +71,29 @@ function find(asked: Asked): Found | null {
     distanceNm: distanceNmAt(asked, spell.startS),
   };
   return { startS: spell.startS, endS: Math.min(spell.endS + AFTERWARDS_S, span.endS), evidence };
+}
+
+/** Whether any fix was so low, and under the fix's altitude, before the needle came up: what every such descent does. */
+function mayBeEarly(asked: Asked, { startS, endS }: Span): boolean {
+  const { track, decidingAltitudeFt, facility } = asked.sitting.flown;
+  const { timeS, gapLimitS } = track;
+  const column = needleColumn(asked, 'glidepath');
+  const fixS = momentOf(asked.sitting.approach, 'final-approach-fix') ?? Infinity;
+  const underFt = (facility.finalApproachFix.altitudeFt ?? -Infinity) - THRESHOLDS.underFix.value;
+  let upSinceS = Infinity;
+  for (let i = Math.max(1, firstAfter(timeS, startS)); i < track.count && timeS[i - 1]! < endS; i++) {
+    const fromS = timeS[i - 1]!;
+    const toS = timeS[i]!;
+    // Between two fixes a needle is nowhere lower than at one of them.
+    const low = column[i - 1]! < -THRESHOLDS.below.value || column[i]! < -THRESHOLDS.below.value;
+    if (low && (toS > fixS || decidingAltitudeFt[i - 1]! < underFt || decidingAltitudeFt[i]! < underFt))
+      return true;
+    const isUp = column[i - 1]! > -THRESHOLDS.below.value / 2 && column[i]! > -THRESHOLDS.below.value / 2;
+    upSinceS = isUp && toS - fromS <= gapLimitS ? Math.min(upSinceS, fromS) : Infinity;
+    // Longer than from one second that is looked at to the next.
+    if (toS - upSinceS > 1) return false;
+  }
+  return false;
 }
 
 /** Whether this was no step down to the altitude of the fix. */

@@ -70,12 +70,12 @@ function find(asked: Asked): Found | null {
   if (belowS === null) return null;
   const metS = reachedS(asked, column, { startS: belowS, endS: span.endS }, { value: 0, side: 1 });
   if (metS === null) return null;
-  if (wasBegun(asked, { startS: belowS, endS: metS })) return null;
   const before = sinkOver(asked, { startS: metS - 10, endS: metS });
   const after = sinkOver(asked, { startS: metS + THRESHOLDS.from.value, endS: metS + THRESHOLDS.to.value });
   if (before === null || after === null) return null;
   if (before.heldFpm > THRESHOLDS.level.value * before.neededFpm) return null;
   if (after.heldFpm > THRESHOLDS.share.value * after.neededFpm) return null;
+  if (wasBegun(asked, { startS: belowS, endS: metS })) return null;
   const found = { startS: metS, endS: Math.min(metS + AFTERWARDS_S, span.endS) };
   const highest = farthestOver(asked, column, found, 1);
   if (highest === null) return null;

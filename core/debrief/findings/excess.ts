@@ -1,3 +1,4 @@
+import type { DescentSecond } from '../../approach/descent.ts';
 import type { Span } from '../../numeric/polyline.ts';
 import type { Asked } from './asked.ts';
 
@@ -5,7 +6,7 @@ import type { Asked } from './asked.ts';
 export function sinkOver(asked: Asked, span: Span): { heldFpm: number; neededFpm: number } | null {
   const within = secondsIn(asked, span);
   if (within.length === 0) return null;
-  const mean = (of: (second: Second) => number) =>
+  const mean = (of: (second: DescentSecond) => number) =>
     within.reduce((sum, one) => sum + of(one), 0) / within.length;
   return { heldFpm: mean(({ heldFpm }) => heldFpm), neededFpm: mean(({ neededFpm }) => neededFpm) };
 }
@@ -21,11 +22,6 @@ export function excessSeconds(
   return { seconds: steep.length, mostFpm: Math.max(0, ...steep) };
 }
 
-type Second = Asked['seconds'][number][number];
-
-export function secondsIn({ seconds }: Asked, { startS, endS }: Span): Second[] {
-  const within: Second[] = [];
-  for (const run of seconds)
-    for (const one of run) if (one.timeS >= startS && one.timeS <= endS) within.push(one);
-  return within;
+export function secondsIn({ seconds }: Asked, span: Span): DescentSecond[] {
+  return seconds?.within(span) ?? [];
 }

@@ -82,7 +82,7 @@ function find(asked: Asked): Found | null {
 /** The first moment of a span at which the localizer was well off to a side. */
 function firstOff(asked: Asked, span: Span): Reading | null {
   for (const { timeS, value } of over(asked, needleColumn(asked, 'localizer'), span))
-    for (const [i, s] of timeS.entries())
-      if (Math.abs(value[i]!) >= THRESHOLDS.overshoot.value) return { s, value: value[i]! };
+    for (let i = 0; i < timeS.length; i++)
+      if (Math.abs(value[i]!) >= THRESHOLDS.overshoot.value) return { s: timeS[i]!, value: value[i]! };
   return null;
 }

@@ -88,13 +88,15 @@ function find(asked: Asked, side: 1 | -1, surelyFt: number): Found | null {
   let farthest: { s: number; offFt: number; changeFt: number; startS: number } | null = null;
   for (const { timeS, value } of over(asked, deviations.heightAboveGlidepathFt, span)) {
     let [nearest, nearestS] = [Infinity, timeS[0]!];
-    for (const [i, s] of timeS.entries()) {
+    for (let i = 0; i < timeS.length; i++) {
+      const s = timeS[i]!;
       const offFt = side * value[i]!;
       if (offFt < nearest) [nearest, nearestS] = [offFt, s];
       // What only brought it back to the path, from the other side, is no part of it.
       const changeFt = offFt - Math.max(nearest, 0);
       const isOff =
-        offFt >= Math.max(THRESHOLDS.off.value, halfScaleFt(asked, s)) &&
+        offFt >= THRESHOLDS.off.value &&
+        offFt >= halfScaleFt(asked, s) &&
         offFt - nearest - changeHalfWidthFt(flown, s, s - nearestS) >= THRESHOLDS.change.value &&
         offFt - flown.error.heightFt(fixAt(flown, s)) >= surelyFt;
       if (isOff && offFt > (farthest?.offFt ?? 0)) farthest = { s, offFt, changeFt, startS: nearestS };

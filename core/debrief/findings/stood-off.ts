@@ -22,7 +22,8 @@ function surelyMovedThrough(asked: Asked, span: Span): boolean {
   let above: Reading = { s: span.startS, value: -Infinity };
   let below: Reading = { s: span.startS, value: Infinity };
   for (const { timeS, value } of over(asked, flown.deviations.heightAboveGlidepathFt, span))
-    for (const [i, s] of timeS.entries()) {
+    for (let i = 0; i < timeS.length; i++) {
+      const s = timeS[i]!;
       const halfFt = halfScaleFt(asked, s);
       if (value[i]! - halfFt > above.value) above = { s, value: value[i]! - halfFt };
       if (value[i]! + halfFt < below.value) below = { s, value: value[i]! + halfFt };

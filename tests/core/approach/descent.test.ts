@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { findDescent, type Descent } from '../../../core/approach/descent.ts';
+import { DescentSeconds, findDescent, type Descent } from '../../../core/approach/descent.ts';
 import { issue } from '../../../core/issue/issue.ts';
 import { makeFlown, type Making } from './make-flown.ts';
 
@@ -188,5 +188,34 @@ describe('the account of where height above the path went', () => {
         }
       }),
     );
+  });
+});
+
+describe('the seconds of a descent', () => {
+  /** Without a groundspeed at 40 and at 43 s the second between the two stands alone. */
+  const seconds = () => {
+    const unknown = [40, 43];
+    const flown = drawn(() => 35, { groundspeedKt: (s) => (unknown.includes(s) ? NaN : 90) });
+    return new DescentSeconds(flown, FINAL);
+  };
+  const times = (span: { startS: number; endS: number }, of = seconds()) =>
+    of.within(span).map(({ timeS }) => timeS);
+
+  it('are the same asked for piece by piece, at once, and as runs', () => {
+    const all = seconds();
+    const pieces = [20, 35, 50, 65].flatMap((s) => times({ startS: s, endS: s + 14.5 }, all));
+    expect(pieces).toEqual(times({ startS: 20, endS: 79 }));
+    expect([...pieces, 80]).toEqual(
+      all
+        .runs()
+        .flat()
+        .map(({ timeS }) => timeS),
+    );
+    expect(pieces).toHaveLength(60 - 5);
+  });
+
+  it('leave out one that stands alone', () => {
+    expect(times({ startS: 38, endS: 45 })).toEqual([38, 44, 45]);
+    expect(times({ startS: 41, endS: 41 })).toEqual([]);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { firstCrossing, firstHold } from '../../../core/approach/hold.ts';
+import { byMargin, firstCrossing, firstHold } from '../../../core/approach/hold.ts';
 
 function track(timeS: number[], gapLimitS = 5) {
   return { timeS: Float64Array.from(timeS), gapLimitS };
@@ -12,7 +12,7 @@ describe('firstHold', () => {
     firstHold(
       track(timeS, gapLimitS),
       all(timeS),
-      margins.map((margin) => (i: number) => margin[i]!),
+      margins.map((margin) => byMargin((i) => margin[i]!)),
       forS,
     );
 
