@@ -122,6 +122,6 @@ export type Services = { readonly [N in CallName]: (input: Input<N>) => Promise<
 
 /** What happens at the host without being asked for; the one way from it to the page. */
 export interface HostEvent {
-  /** More files were named. */
-  readonly kind: 'given';
+  /** More files were named; the menu's Print was chosen. */
+  readonly kind: 'given' | 'print';
 }

@@ -98,7 +98,6 @@ export interface ContentsPart {
     handler: (details: { readonly url: string }) => { readonly action: 'deny' },
   ) => void;
   readonly send: (channel: string, value: unknown) => void;
-  readonly print: () => void;
   readonly reload: () => void;
 }
 

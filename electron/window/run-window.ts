@@ -152,7 +152,8 @@ function setMenu<W extends WindowPart>(
         .then(({ canceled, filePaths }) => {
           if (!canceled) give(filePaths);
         }),
-    print: () => window.webContents.print(),
+    // The page knows what is to be on paper: the page to hand over, and not the app's own.
+    print: () => window.webContents.send(EVENTS_CHANNEL, { kind: 'print' } satisfies HostEvent),
     showCautions: () =>
       void dialog.showMessageBox(window, {
         type: 'info',

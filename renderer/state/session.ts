@@ -11,6 +11,7 @@ import { lastDebriefed, lastRead, type Flight, type Judged, type Sample } from '
 import { download } from './download.ts';
 import { Drafts } from './drafts.ts';
 import { GivenLogs } from './given-logs.ts';
+import { askToPrint } from './asked-to-print.ts';
 import { bytesOf, call, HostProblem, onHostEvent } from './host.ts';
 import { KeptSheets } from './kept-sheets.ts';
 import { remembered, withRemembered, type Mapping } from './mapping.ts';
@@ -98,7 +99,7 @@ export class Session {
     addEventListener('pagehide', () => this.#notes.saveOnLeaving());
     try {
       await this.#fetchAll().finally(this.#begun);
-      onHostEvent(() => void this.#given.open());
+      onHostEvent(({ kind }) => void (kind === 'print' ? askToPrint() : this.#given.open()));
       await this.#given.open();
     } catch (error) {
       this.#tell(error);

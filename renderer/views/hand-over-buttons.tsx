@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Session } from '../state/session.ts';
-import { usePrintKey } from './use-print-key.ts';
+import { usePrint } from './use-print.ts';
 
 const fetchPrint = () => import('./print-hand-over.tsx');
 
@@ -29,7 +29,7 @@ export function HandOverButtons({ session, flightId, approach }: Props) {
     const { printHandOver } = await fetchPrint();
     printHandOver(handOver, session.store.state().notes.settings.dots);
   };
-  usePrintKey(() => !isBusy && during(print)());
+  usePrint(() => !isBusy && during(print)());
   const save = (what: Parameters<Session['save']>[1]) =>
     during(() => session.save(flightId, what, approach ?? 0));
   return (

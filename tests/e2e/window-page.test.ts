@@ -8,7 +8,7 @@ import { LibraryHost } from '../../electron/services/library-host.ts';
 import { Samples } from '../../electron/services/samples.ts';
 import { servicesOf } from '../../electron/services/services.ts';
 import { CALLS_CHANNEL } from '../../electron/window/page-bridge.ts';
-import { makeFolder, removeFolders, start, type Started } from '../electron/window/started-window.ts';
+import { itemOf, makeFolder, removeFolders, start, type Started } from '../electron/window/started-window.ts';
 import { complaintsOf } from './app-in-page.ts';
 import { launch } from './browser.ts';
 
@@ -94,4 +94,24 @@ it('keeps a copy of what was opened in the window, as over loopback', async () =
       timeout: 20_000,
     })
     .toHaveLength(2);
+}, 60_000);
+
+it("prints the page to hand over where the menu's Print is chosen, and where there is none the page itself", async () => {
+  await page.evaluate(
+    'globalThis.prints = []; globalThis.print = () => prints.push(document.querySelector(".printed")?.textContent ?? "the page")',
+  );
+  const choose = async () => {
+    itemOf(started, 'File', 'Print…').click!(null as never, undefined, null as never);
+    const [, event] = started.window.webContents.sent.at(-1) as [string, unknown];
+    await page.evaluate(`listeners.forEach((listener) => listener(${JSON.stringify(event)}))`);
+  };
+  const prints = () => page.evaluate<string[]>('prints');
+  await choose();
+  await expect.poll(prints).toHaveLength(1);
+  expect((await prints())[0]).toContain('For training debrief only');
+  await page.evaluate("dispatchEvent(new Event('afterprint'))");
+  await page.getByRole('button', { name: 'Standards' }).click();
+  await choose();
+  await expect.poll(prints).toHaveLength(2);
+  expect((await prints())[1]).toBe('the page');
 }, 60_000);

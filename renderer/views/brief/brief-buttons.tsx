@@ -5,7 +5,7 @@ import type { Paper } from '../../../core/briefing/papers.ts';
 import { BriefingSheet } from '../../briefing/briefing-sheet.tsx';
 import { download } from '../../state/download.ts';
 import { printPage } from '../print-page.tsx';
-import { usePrintKey } from '../use-print-key.ts';
+import { usePrint } from '../use-print.ts';
 
 const fetchHtml = () => import('../../briefing/briefing-html.tsx');
 
@@ -32,7 +32,7 @@ export function BriefButtons({ briefing, paper }: Props) {
     }
   };
   const print = () => printPage(<BriefingSheet briefing={briefing} paper={paper} />);
-  usePrintKey(print);
+  usePrint(print);
   return (
     <div className="row" role="group" aria-label="Take along">
       <Button className="button primary" onPress={print}>

@@ -5,7 +5,7 @@ import { progressCsv } from '../../../core/progress/progress-csv.ts';
 import { ProgressBody } from '../../progress-page/progress-body.tsx';
 import { download } from '../../state/download.ts';
 import { printPage } from '../print-page.tsx';
-import { usePrintKey } from '../use-print-key.ts';
+import { usePrint } from '../use-print.ts';
 
 const fetchHtml = () => import('../../progress-page/progress-html.tsx');
 
@@ -32,7 +32,7 @@ export function ReportButtons({ progress }: { readonly progress: Progress }) {
   const saveTable = () =>
     download(progress.student, { ending: 'progress.csv', type: 'text/csv', text: progressCsv(progress) });
   const print = () => printPage(<ProgressBody progress={progress} />);
-  usePrintKey(print);
+  usePrint(print);
   return (
     <div className="row" role="group" aria-label="Hand over">
       <Button className="button" isDisabled={isBusy} onPress={() => void savePage()}>

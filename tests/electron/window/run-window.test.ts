@@ -3,9 +3,10 @@ import { join, resolve } from 'node:path';
 import type { MenuItemConstructorOptions } from 'electron';
 import { afterAll, describe, expect, it } from 'vitest';
 import { CAUTIONS } from '../../../core/debrief/cautions.ts';
+import { EVENTS_CHANNEL } from '../../../electron/window/page-bridge.ts';
 import { runWindow } from '../../../electron/window/run-window.ts';
 import { Happening, StandIn } from './stand-in.ts';
-import { hostIn, makeFolder, removeFolders, start, type Started } from './started-window.ts';
+import { hostIn, itemOf, makeFolder, removeFolders, start, type Started } from './started-window.ts';
 
 afterAll(removeFolders);
 
@@ -72,10 +73,6 @@ describe('files', () => {
   });
 });
 
-function itemOf({ electron }: Started, menu: string, label: string): MenuItemConstructorOptions {
-  const items = electron.menu.find((item) => item.label === menu)!.submenu as MenuItemConstructorOptions[];
-  return items.find((item) => item.label === label)!;
-}
 const outline = ({ electron }: Started) =>
   electron.menu.map(({ label, role, submenu }) => [
     label ?? role,
@@ -105,7 +102,9 @@ describe('the menu', () => {
   it('prints, and shows every caution', async () => {
     const started = await start();
     itemOf(started, 'File', 'Print…').click!(null as never, undefined, null as never);
-    expect(started.window.webContents.did).toEqual(['print']);
+    // The page is asked for its paper: printing it as it stands would print the app.
+    expect(started.window.webContents.sent).toEqual([[EVENTS_CHANNEL, { kind: 'print' }]]);
+    expect(started.window.webContents.did).toEqual([]);
     itemOf(started, 'Help', 'Cautions').click!(null as never, undefined, null as never);
     for (const caution of CAUTIONS)
       expect((started.electron.asked[0] as { detail: string }).detail).toContain(caution);

@@ -54,7 +54,6 @@ export class StandInContents implements ContentsPart {
     this.openWindow = handler;
   };
   readonly send = (channel: string, value: unknown): void => void this.sent.push([channel, value]);
-  readonly print = (): void => void this.did.push('print');
   readonly reload = (): void => void this.did.push('reload');
 }
 

@@ -1,6 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { MenuItemConstructorOptions } from 'electron';
 import { GivenFiles } from '../../../electron/services/given-files.ts';
 import { runWindow, type WindowHost } from '../../../electron/window/run-window.ts';
 import { StandIn, type StandInWindow } from './stand-in.ts';
@@ -68,4 +69,10 @@ export async function start(
     userFolder: host.userFolder,
     calls: host.calls,
   };
+}
+
+/** An item of the window's menu. */
+export function itemOf({ electron }: Started, menu: string, label: string): MenuItemConstructorOptions {
+  const items = electron.menu.find((item) => item.label === menu)!.submenu as MenuItemConstructorOptions[];
+  return items.find((item) => item.label === label)!;
 }
