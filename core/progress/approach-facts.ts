@@ -64,8 +64,13 @@ export interface CriterionFacts {
 }
 
 /** Whether it can stand in any figure: what was no approach, or went by guesses, is told of and not counted. */
-export function isCounted({ kind, isByDraft }: Pick<ApproachFacts, 'kind' | 'isByDraft'>): boolean {
-  return kind === 'approach' && !isByDraft;
+export function isCounted(facts: Pick<ApproachFacts, 'kind' | 'isByDraft' | 'criteria'>): boolean {
+  return facts.kind === 'approach' && !facts.isByDraft && facts.criteria.length > 0;
+}
+
+/** An approach that was held to nothing: its heights seem to be in another unit, which its debrief says in place of a verdict. */
+export function isUnitDoubted(facts: Pick<ApproachFacts, 'kind' | 'isByDraft' | 'criteria'>): boolean {
+  return facts.kind === 'approach' && !facts.isByDraft && facts.criteria.length === 0;
 }
 
 /** What progress reads of a debrief, an entry for each approach and pass. */

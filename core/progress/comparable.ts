@@ -1,7 +1,7 @@
 import { FLOWN_WORDS } from './flown-words.ts';
-import { isCounted, type ApproachFacts } from './approach-facts.ts';
+import { isCounted, isUnitDoubted, type ApproachFacts } from './approach-facts.ts';
 import type { LeftOut } from './progress.ts';
-import { BY_DRAFT } from './by-draft-words.ts';
+import { BY_DRAFT, UNIT_DOUBTED } from './not-counted-words.ts';
 import { inOrder, Moments } from './same-approach.ts';
 
 export interface Comparable {
@@ -19,7 +19,8 @@ export interface Comparable {
 export function comparable(all: readonly ApproachFacts[]): Comparable {
   const judged = all.filter(isCounted).sort(inOrder);
   const drafts = all.filter(({ kind, isByDraft }) => kind === 'approach' && isByDraft);
-  const passes = all.length - judged.length - drafts.length;
+  const doubted = all.filter(isUnitDoubted);
+  const passes = all.length - judged.length - drafts.length - doubted.length;
   const groups = groupsOf(judged).sort(byHandAndLargestFirst);
   const [largest, ...others] = groups;
   const approaches = largest?.approaches ?? [];
@@ -27,7 +28,8 @@ export function comparable(all: readonly ApproachFacts[]): Comparable {
     approaches,
     leftOut: [
       ...others.map((group) => otherGroup(group, largest!)),
-      ...byDraft(drafts, largest),
+      ...notJudged('by-draft', drafts, BY_DRAFT, largest),
+      ...notJudged('unit-doubted', doubted, UNIT_DOUBTED, largest),
       ...said(
         'same-approach',
         groups.reduce((sum, { repeated }) => sum + repeated, 0),
@@ -100,12 +102,17 @@ function otherGroup({ approaches }: Group, largest: Group): LeftOut {
   };
 }
 
-/** What was flown to a facility of which nobody had confirmed the values yet. */
-function byDraft(approaches: readonly ApproachFacts[], largest: Group | undefined): LeftOut[] {
+/** What is known of too little to be held to anything. */
+function notJudged(
+  why: LeftOut['why'],
+  approaches: readonly ApproachFacts[],
+  what: string,
+  largest: Group | undefined,
+): LeftOut[] {
   const count = approaches.length;
   if (count === 0) return [];
   const [also, later] = largest ? [alsoIn(largest, approaches), laterThan(largest, approaches)] : ['', 0];
-  return [{ why: 'by-draft', count, later, sentence: `${count} ${BY_DRAFT}${also}` }];
+  return [{ why, count, later, sentence: `${count} ${what}${also}` }];
 }
 
 function alsoIn({ moments }: Group, approaches: readonly ApproachFacts[]): string {

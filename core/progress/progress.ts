@@ -137,7 +137,8 @@ export interface ProgressGoal {
 }
 
 export interface LeftOut {
-  readonly why: 'not-comparable' | 'by-draft' | 'not-an-approach' | 'same-approach' | 'unreadable';
+  readonly why:
+    'not-comparable' | 'by-draft' | 'unit-doubted' | 'not-an-approach' | 'same-approach' | 'unreadable';
   /** Approaches, or debriefs where they could not be read. */
   readonly count: number;
   /** Of these, how many were flown after everything that is compared. */

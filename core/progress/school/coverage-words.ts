@@ -1,4 +1,4 @@
-import { BY_DRAFT } from '../by-draft-words.ts';
+import { BY_DRAFT } from '../not-counted-words.ts';
 import { inSentence } from '../in-sentence.ts';
 import { counted } from '../sentences.ts';
 import { approachesOf } from './counted.ts';

@@ -14,6 +14,8 @@ export interface MadeUp {
   readonly facility?: string;
   /** The facility is a draft from a landing, with values that nobody has confirmed. */
   readonly isByDraft?: boolean;
+  /** Its heights seem to be in another unit: it was held to nothing. */
+  readonly isUnitDoubted?: boolean;
   readonly standard?: string;
   readonly standardKey?: string;
   readonly engine?: string;
@@ -65,7 +67,7 @@ export function madeUp(what: MadeUp = {}): ApproachFacts[] {
     kind: what.kind ?? 'approach',
     startUtc: clock(minute),
     endUtc: clock(minute + 9),
-    criteria: Object.keys(TITLES).map((id) => criterionOf(id, what)),
+    criteria: what.isUnitDoubted ? [] : Object.keys(TITLES).map((id) => criterionOf(id, what)),
     segments: [segmentOf(what)],
     stability: [
       { gate: 'gate-1000', verdict: what.verdicts?.['stability'] ?? 'met' },
@@ -79,7 +81,7 @@ export function madeUp(what: MadeUp = {}): ApproachFacts[] {
     },
     outcome: 'landed',
     events: [],
-    grade: gradeOf(what.level === undefined ? [4, 4, 4] : what.level),
+    grade: what.isUnitDoubted ? null : gradeOf(what.level === undefined ? [4, 4, 4] : what.level),
   };
   const debrief = {
     engineVersion: what.engine ?? '0.1.0',

@@ -48,3 +48,27 @@ describe('what an unconfirmed draft judged', () => {
     expect(record.leftOut).toMatchObject([{ why: 'not-an-approach', count: 1 }]);
   });
 });
+
+describe('an approach whose heights seem to be in another unit', () => {
+  const others = lessonsOf(6, 2, (lesson) => ({ glidepathRms: 0.5 - 0.03 * lesson, level: [3, 3, 3] }));
+
+  it('is in no figure, and its own sentence says why', () => {
+    const { leftOut, ...record } = recordOf([...others, { lesson: 7, isUnitDoubted: true }]);
+    expect({ ...record, leftOut: [] }).toEqual(recordOf(others));
+    expect(leftOut).toMatchObject([{ why: 'unit-doubted', count: 1, later: 1 }]);
+    expect(leftOut[0]!.sentence).toBe(
+      '1 not counted: the heights seem to be in another unit than they were read in. Once the unit is stated and the log is debriefed with it again (in a command: import with --unit and --again yes), it counts.',
+    );
+    expect(progressSentence({ ...record, leftOut })).toContain('1 approach flown since is left out.');
+  });
+
+  it('is told by the debrief with the unit stated, where there is one', () => {
+    const log = 'the same log';
+    const { leftOut } = recordOf([
+      { lesson: 1, log },
+      { lesson: 1, log, isUnitDoubted: true },
+    ]);
+    expect(leftOut).toMatchObject([{ why: 'unit-doubted', count: 1, later: 0 }]);
+    expect(leftOut[0]!.sentence).toContain('1 of them counted above in another debrief.');
+  });
+});

@@ -1,0 +1,50 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import type { Progress } from '../../../core/progress/progress.ts';
+import type { School } from '../../../core/progress/school/school.ts';
+import { FEET_PER_METRE } from '../../../core/units/units.ts';
+import { fly } from '../../support/flight/fly.ts';
+import { PETRELHOLM } from '../../support/samples/petrelholm.ts';
+import { straightInLanding } from '../../support/scenarios/approaches.ts';
+import { command, FACILITY, libraryOf, manyLogs, newFolder } from './some-library.ts';
+
+const STUDENT = ['--student', 'Rowan Teal'];
+
+/** A landing in metres whose column names no unit, a fix a second. */
+function inMetres(): string {
+  const { latDeg, lonDeg, heightFt, timeS } = fly(straightInLanding(PETRELHOLM)).columns;
+  const lines = ['timestamp,lat,lon,alt'];
+  for (let i = 0; i < timeS.length; i += 10) {
+    const at = new Date(Date.UTC(2026, 4, 30, 9) + i * 100).toISOString();
+    lines.push(
+      `${at},${latDeg[i]!.toFixed(7)},${lonDeg[i]!.toFixed(7)},${(heightFt[i]! / FEET_PER_METRE).toFixed(2)}`,
+    );
+  }
+  const path = join(newFolder(), 'in-metres.csv');
+  writeFileSync(path, `${lines.join('\n')}\n`);
+  return path;
+}
+
+it('heights in a unit that is doubted are in no figure of a record, which says so, until the unit is stated', async () => {
+  const library = await libraryOf(manyLogs(1));
+  const log = inMetres();
+  const json = async <T>(...words: string[]) =>
+    JSON.parse((await command(library, 'progress', ...words, '--format', 'json')).answer) as T;
+  expect(await command(library, 'import', log, '--facility', FACILITY, ...STUDENT)).toMatchObject({
+    status: 0,
+  });
+  const { compared, leftOut } = await json<Progress>(...STUDENT);
+  expect(compared!.approaches).toBe(1);
+  expect(leftOut).toMatchObject([{ why: 'unit-doubted', count: 1, later: 1 }]);
+  for (const words of [STUDENT, [...STUDENT, '--format', 'html']]) {
+    const { answer } = await command(library, 'progress', ...words);
+    expect(answer.replaceAll(/\s+/g, ' ')).toContain('in another unit than they were read in');
+  }
+  const { outcomes } = await json<School>('--measure', 'stability');
+  expect(outcomes!.decided + outcomes!.unclear + outcomes!.notAssessed).toBe(1);
+
+  await command(library, 'import', log, '--facility', FACILITY, '--unit', 'alt=m', '--again', 'yes');
+  const stated = await json<Progress>(...STUDENT);
+  expect([stated.compared!.approaches, stated.leftOut]).toEqual([2, []]);
+});
