@@ -74,6 +74,8 @@ class Debriefer {
 
   constructor(file: URL | null) {
     this.#file = file;
+    // It begins while what is to be debriefed is still looked for.
+    this.#started();
   }
 
   async debrief(words: Parameters<DebriefLog>): Promise<Outcome<DebriefedBytes>> {
