@@ -6,7 +6,6 @@ import type { Job } from '../../core/log/log.ts';
 import { cannotRead } from '../files/file-problems.ts';
 import { isDay } from '../library/day.ts';
 import type { DebriefLog } from '../library/debrief-bytes.ts';
-import type { DebriefPool } from '../library/debrief-pool.ts';
 import type { Imported, ImportAsked } from '../library/import-log.ts';
 import type { Library } from '../library/library.ts';
 import { EXIT, type Arguments, type Command, type ExitStatus, type Output } from './command.ts';
@@ -18,7 +17,6 @@ import { readFacility, refuse } from './read-input.ts';
 import {
   counted,
   doneWithout,
-  inLibraryRoom,
   LIBRARY_OPTION,
   stoppable,
   withDebriefers,
@@ -72,20 +70,23 @@ export const importLogs: Command = {
     if (!paths.ok) return refuse(paths.refusal, output);
     const rules = await importRules(args, output);
     if (!rules.ok) return refuse(rules.refusal, output);
-    // The threads begin while the library is opened.
-    return inLibraryRoom(args, output, (room) =>
-      withDebriefers(args, room, paths.value.length, (pool) =>
-        withLibrary(args, 'create', output, async (library) => {
-          const facilities = facilitiesOf(asked.value.facilities, library, room);
-          if (!facilities.ok) return refuse(facilities.refusal, output);
-          const job = output.job('Importing');
-          const toImport = { ...asked.value, facilities: facilities.value };
-          return stoppable(job, (watched) =>
-            importAll(paths.value, toImport, rules.value, library, room, pool, watched, output),
-          );
-        }),
-      ),
-    );
+    return withLibrary(args, 'create', output, async (library, room) => {
+      const facilities = facilitiesOf(asked.value.facilities, library, room);
+      if (!facilities.ok) return refuse(facilities.refusal, output);
+      const job = output.job('Importing');
+      return stoppable(job, (watched) =>
+        importAll(
+          args,
+          paths.value,
+          { ...asked.value, facilities: facilities.value },
+          rules.value,
+          library,
+          room,
+          watched,
+          output,
+        ),
+      );
+    });
   },
 };
 
@@ -168,12 +169,12 @@ function logsIn(named: readonly string[]): Outcome<LogPlace[]> {
 
 /** The logs in their order, each kept before its line; what is here already is said and skipped. */
 async function importAll(
+  args: Arguments,
   paths: readonly LogPlace[],
   asked: ImportAsked,
   rules: ImportRules | null,
   library: Library,
   room: LibraryRoom,
-  pool: DebriefPool | null,
   job: Job,
   output: Output,
 ): Promise<ExitStatus> {
@@ -190,25 +191,27 @@ async function importAll(
     const { logs, keep } = await room.importLog(library, log, ofLog, job, debrief);
     return { logs, keep: () => ({ imported: keep(), kept: () => ruled?.kept() }) };
   };
-  let done = 0;
-  for await (const part of room.inTurn(library, paths, pool, importOne)) {
-    for (const { imported, kept } of part) {
-      const became = await told(names[done++]!, imported, room, output);
-      count[became]++;
-      if (became === 'kept') kept();
+  return withDebriefers(args, room, paths.length, async (pool) => {
+    let done = 0;
+    for await (const part of room.inTurn(library, paths, pool, importOne)) {
+      for (const { imported, kept } of part) {
+        const became = await told(names[done++]!, imported, room, output);
+        count[became]++;
+        if (became === 'kept') kept();
+      }
+      job.progress(done / paths.length);
+      // Lets a Ctrl-C in.
+      await new Promise((resolve) => setImmediate(resolve));
+      if (job.cancelled() && done < paths.length) {
+        rules?.tell(output);
+        output.message(`${summary(count)} Stopped; run the same again to go on.`);
+        return EXIT.unusable;
+      }
     }
-    job.progress(done / paths.length);
-    // Lets a Ctrl-C in.
-    await new Promise((resolve) => setImmediate(resolve));
-    if (job.cancelled() && done < paths.length) {
-      rules?.tell(output);
-      output.message(`${summary(count)} Stopped; run the same again to go on.`);
-      return EXIT.unusable;
-    }
-  }
-  await output.answer(`${summary(count)}${rules?.givenTo() ?? ''}\n`);
-  rules?.tell(output);
-  return count.kept + count.known > 0 ? EXIT.done : EXIT.unusable;
+    await output.answer(`${summary(count)}${rules?.givenTo() ?? ''}\n`);
+    rules?.tell(output);
+    return count.kept + count.known > 0 ? EXIT.done : EXIT.unusable;
+  });
 }
 
 function bytesOf(path: string): Outcome<Uint8Array> {

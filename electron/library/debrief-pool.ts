@@ -74,8 +74,6 @@ class Debriefer {
 
   constructor(file: URL | null) {
     this.#file = file;
-    // It begins while what is to be debriefed is still looked for.
-    this.#started();
   }
 
   async debrief(words: Parameters<DebriefLog>): Promise<Outcome<DebriefedBytes>> {
