@@ -63,7 +63,7 @@ export interface CriterionFacts {
   readonly whyNoRms: string | null;
 }
 
-/** Whether it can stand in any figure: what was no approach, or went by guesses, is told of and not counted. */
+/** Whether it can stand in any figure: what was no approach, went by guesses or was held to nothing, is told of and not counted. */
 export function isCounted(facts: Pick<ApproachFacts, 'kind' | 'isByDraft' | 'criteria'>): boolean {
   return facts.kind === 'approach' && !facts.isByDraft && facts.criteria.length > 0;
 }

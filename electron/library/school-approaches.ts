@@ -16,7 +16,7 @@ import { standardsByKey } from './standards-by-key.ts';
 export interface SchoolRows {
   /**
    * Every judged approach of a student with what it says of one measure; see `makeMissingFacts` for those without facts.
-   * Those of nobody are left out: nothing can be told of whom they were; and those that only a draft judged.
+   * Those of nobody are left out: nothing can be told of whom they were; and those that only a draft judged, or nothing.
    */
   readonly approaches: readonly SchoolApproach[];
   /** Logs with an approach or a pass, whoever flew it. */
@@ -25,6 +25,8 @@ export interface SchoolRows {
   readonly passes: number;
   /** Approaches of somebody that only a draft judged, of which nobody had confirmed the values. */
   readonly byDraft: number;
+  /** Approaches of somebody whose heights seem to be in another unit: they were held to nothing. */
+  readonly unitDoubted: number;
   /** Approaches of somebody that were not held to the criterion: of other standards. */
   readonly notHeld: number;
 }
@@ -35,12 +37,13 @@ export function schoolApproaches(library: Library, { id, measure }: SchoolMeasur
   const judgings = judgingsOf(library, new Set(rows.map((row) => row[COLUMNS.judging])));
   const mixes = new Mixes();
   const approaches: SchoolApproach[] = [];
-  let [approachesOfNobody, passes, byDraft, notHeld] = [0, 0, 0, 0];
+  let [approachesOfNobody, passes, byDraft, unitDoubted, notHeld] = [0, 0, 0, 0, 0];
   for (const row of rows) {
     const lesson = lessons.get(row[COLUMNS.lesson]);
     if (row[COLUMNS.isPass] === 1) passes++;
     else if (!lesson) approachesOfNobody++;
     else if (row[COLUMNS.isByDraft] === 1) byDraft++;
+    else if (row[COLUMNS.isUnitDoubted] === 1) unitDoubted++;
     else if (measure !== 'level' && row[COLUMNS.verdict] === null) notHeld++;
     else
       approaches.push({
@@ -59,7 +62,7 @@ export function schoolApproaches(library: Library, { id, measure }: SchoolMeasur
       });
   }
   const logsFlown = new Set(rows.map((row) => row[COLUMNS.log])).size;
-  return { approaches, logsFlown, approachesOfNobody, passes, byDraft, notHeld };
+  return { approaches, logsFlown, approachesOfNobody, passes, byDraft, unitDoubted, notHeld };
 }
 
 /** Places of the columns of a row. Lessons are named by their rows, which is shorter than by their ids. */
@@ -79,6 +82,7 @@ const COLUMNS = {
   insideShare: 12,
   ref: 13,
   isByDraft: 14,
+  isUnitDoubted: 15,
 } as const;
 
 type Row = readonly [
@@ -97,6 +101,7 @@ type Row = readonly [
   insideShare: number | null,
   ref: number,
   isByDraft: 0 | 1,
+  isUnitDoubted: 0 | 1,
 ];
 
 type Told = Pick<SchoolApproach, 'verdict' | 'value'>;
@@ -130,6 +135,9 @@ class Mixes {
   }
 }
 
+/** What was held to anything has its verdicts here; few are without a level, so that few are looked up. */
+const UNIT_DOUBTED = sql<0 | 1>`approaches.level IS NULL AND NOT EXISTS
+  (SELECT 1 FROM measures AS held WHERE held.approach_id = approaches.id)`;
 /** What an approach was judged by, in short. */
 const JUDGING = sql<string>`substr(facts.standard_sha256, 1, 16) || ' ' || facts.engine_version`;
 
@@ -158,6 +166,7 @@ function approachesWith(criterion: string) {
       'measures.inside_share as insideShare',
       'approaches.id as ref',
       'facts.by_draft as isByDraft',
+      UNIT_DOUBTED.as('isUnitDoubted'),
     ]);
 }
 

@@ -89,9 +89,9 @@ function mayBeEarly(asked: Asked, { startS, endS }: Span): boolean {
     if (low && (toS > fixS || decidingAltitudeFt[i - 1]! < underFt || decidingAltitudeFt[i]! < underFt))
       return true;
     const isUp = column[i - 1]! > -THRESHOLDS.below.value / 2 && column[i]! > -THRESHOLDS.below.value / 2;
-    upSinceS = isUp && toS - fromS <= gapLimitS ? Math.min(upSinceS, fromS) : Infinity;
-    // Longer than from one second that is looked at to the next.
-    if (toS - upSinceS > 1) return false;
+    upSinceS = isUp && toS - fromS <= gapLimitS ? Math.min(upSinceS, Math.max(fromS, startS)) : Infinity;
+    // A second that is looked at lies there, unless nothing is known of its descent.
+    if (toS - upSinceS > 2) return false;
   }
   return false;
 }

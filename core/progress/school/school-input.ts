@@ -80,6 +80,8 @@ export interface SchoolInput {
     readonly passes: number;
     /** Approaches of somebody at facilities with values that nobody had confirmed: what judged them is a guess. */
     readonly byDraft: number;
+    /** Approaches of somebody whose heights seem to be in another unit: they were held to nothing. */
+    readonly unitDoubted: number;
     /** Approaches that were not held to the measure's criterion. */
     readonly notHeld: number;
     /** Debriefs that cannot be read any more. */

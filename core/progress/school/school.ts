@@ -61,6 +61,7 @@ export interface SchoolCoverage {
   readonly approachesOfNobody: number;
   readonly passes: number;
   readonly byDraft: number;
+  readonly unitDoubted: number;
   readonly notHeld: number;
   readonly unreadable: number;
 }

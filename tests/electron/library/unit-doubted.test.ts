@@ -41,10 +41,16 @@ it('heights in a unit that is doubted are in no figure of a record, which says s
     const { answer } = await command(library, 'progress', ...words);
     expect(answer.replaceAll(/\s+/g, ' ')).toContain('in another unit than they were read in');
   }
-  const { outcomes } = await json<School>('--measure', 'stability');
-  expect(outcomes!.decided + outcomes!.unclear + outcomes!.notAssessed).toBe(1);
+  for (const measure of ['stability', 'level']) {
+    const { outcomes, coverage, students } = await json<School>('--measure', measure);
+    expect(outcomes!.decided + outcomes!.unclear + outcomes!.notAssessed).toBe(1);
+    expect(coverage).toMatchObject({ unitDoubted: 1, notHeld: 0, byDraft: 0 });
+    expect(students[0]!.lessons.reduce((sum, { approaches }) => sum + approaches, 0)).toBe(1);
+  }
 
   await command(library, 'import', log, '--facility', FACILITY, '--unit', 'alt=m', '--again', 'yes');
   const stated = await json<Progress>(...STUDENT);
   expect([stated.compared!.approaches, stated.leftOut]).toEqual([2, []]);
+  const { coverage } = await json<School>('--measure', 'level');
+  expect(coverage.unitDoubted).toBe(0);
 });

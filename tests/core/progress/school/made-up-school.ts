@@ -58,7 +58,14 @@ function madeUp(what: MadeUpApproach): SchoolApproach {
 }
 
 /** Of a coverage, what is 0 in most tests. */
-export const NOTHING_ELSE = { approachesOfNobody: 0, passes: 0, byDraft: 0, notHeld: 0, unreadable: 0 };
+export const NOTHING_ELSE = {
+  approachesOfNobody: 0,
+  passes: 0,
+  byDraft: 0,
+  unitDoubted: 0,
+  notHeld: 0,
+  unreadable: 0,
+};
 
 function two(figure: number): string {
   return String(figure).padStart(2, '0');

@@ -72,6 +72,19 @@ describe('the page of a school', () => {
     expect(page).not.toContain('draft');
   });
 
+  it('says of one approach in a doubted unit that it is not counted, and of one of nobody and one not held the same', () => {
+    const said = joined(
+      schoolText(
+        madeUpSchool(MADE, { coverage: { ...coverage, unitDoubted: 1, approachesOfNobody: 1, notHeld: 1 } }),
+      ),
+    );
+    expect(said).toContain(
+      '1 approach not counted: the heights seem to be in another unit than they were read in.',
+    );
+    expect(said).toContain('1 approach of which nobody said whose it is.');
+    expect(said).toContain('1 approach that was not held to ');
+  });
+
   it('says that it is association, what it adjusted for, and how many differences were looked at', () => {
     expect(page).toContain('What goes together need not be cause');
     expect(page).toContain('regression to the mean');
