@@ -40,10 +40,11 @@ export function schoolApproaches(library: Library, { id, measure }: SchoolMeasur
   let [approachesOfNobody, passes, byDraft, unitDoubted, notHeld] = [0, 0, 0, 0, 0];
   for (const row of rows) {
     const lesson = lessons.get(row[COLUMNS.lesson]);
-    if (row[COLUMNS.isPass] === 1) passes++;
+    const counts = row[COLUMNS.counts];
+    if (counts === AS.pass) passes++;
     else if (!lesson) approachesOfNobody++;
-    else if (row[COLUMNS.isByDraft] === 1) byDraft++;
-    else if (row[COLUMNS.isUnitDoubted] === 1) unitDoubted++;
+    else if (counts === AS.byDraft) byDraft++;
+    else if (counts === AS.unitDoubted) unitDoubted++;
     else if (measure !== 'level' && row[COLUMNS.verdict] === null) notHeld++;
     else
       approaches.push({
@@ -65,6 +66,9 @@ export function schoolApproaches(library: Library, { id, measure }: SchoolMeasur
   return { approaches, logsFlown, approachesOfNobody, passes, byDraft, unitDoubted, notHeld };
 }
 
+/** What a row counts as. */
+const AS = { approach: 0, pass: 1, byDraft: 2, unitDoubted: 3 } as const;
+
 /** Places of the columns of a row. Lessons are named by their rows, which is shorter than by their ids. */
 const COLUMNS = {
   lesson: 0,
@@ -74,15 +78,13 @@ const COLUMNS = {
   judging: 4,
   mix: 5,
   wentOn: 6,
-  isPass: 7,
+  counts: 7,
   level: 8,
   isOpen: 9,
   verdict: 10,
   rms: 11,
   insideShare: 12,
   ref: 13,
-  isByDraft: 14,
-  isUnitDoubted: 15,
 } as const;
 
 type Row = readonly [
@@ -93,15 +95,13 @@ type Row = readonly [
   judging: string,
   mix: string,
   wentOn: SchoolApproach['wentOn'],
-  isPass: 0 | 1,
+  counts: (typeof AS)[keyof typeof AS],
   level: number | null,
   isOpen: 0 | 1 | null,
   verdict: Verdict | null,
   rms: number | null,
   insideShare: number | null,
   ref: number,
-  isByDraft: 0 | 1,
-  isUnitDoubted: 0 | 1,
 ];
 
 type Told = Pick<SchoolApproach, 'verdict' | 'value'>;
@@ -136,8 +136,12 @@ class Mixes {
 }
 
 /** What was held to anything has its verdicts here; few are without a level, so that few are looked up. */
-const UNIT_DOUBTED = sql<0 | 1>`approaches.level IS NULL AND NOT EXISTS
-  (SELECT 1 FROM measures AS held WHERE held.approach_id = approaches.id)`;
+const COUNTS_AS = sql<(typeof AS)[keyof typeof AS]>`CASE
+  WHEN approaches.kind != 'approach' THEN ${sql.lit(AS.pass)}
+  WHEN facts.by_draft THEN ${sql.lit(AS.byDraft)}
+  WHEN approaches.level IS NULL
+    AND NOT EXISTS (SELECT 1 FROM measures AS held WHERE held.approach_id = approaches.id) THEN ${sql.lit(AS.unitDoubted)}
+  ELSE ${sql.lit(AS.approach)} END`;
 /** What an approach was judged by, in short. */
 const JUDGING = sql<string>`substr(facts.standard_sha256, 1, 16) || ' ' || facts.engine_version`;
 
@@ -158,15 +162,13 @@ function approachesWith(criterion: string) {
       JUDGING.as('judging'),
       'facts.mix',
       'facts.went_on as wentOn',
-      sql<0 | 1>`approaches.kind != 'approach'`.as('isPass'),
+      COUNTS_AS.as('counts'),
       'approaches.level',
       sql<0 | 1>`approaches.level_low != approaches.level_high`.as('isOpen'),
       'measures.verdict',
       'measures.rms',
       'measures.inside_share as insideShare',
       'approaches.id as ref',
-      'facts.by_draft as isByDraft',
-      UNIT_DOUBTED.as('isUnitDoubted'),
     ]);
 }
 
