@@ -135,7 +135,7 @@ export class DescentSeconds {
   }
 
   #recorded(): readonly Recorded[] {
-    return (this.#parts ??= recordedIn(this.#flown, this.#span));
+    return (this.#parts ??= recordedParts(this.#flown, this.#span));
   }
 
   #at({ timeS, value, seconds }: Recorded, k: number): DescentSecond | null {
@@ -147,7 +147,7 @@ export class DescentSeconds {
   }
 }
 
-function recordedIn({ track, deviations, lines }: Flown, span: Span): Recorded[] {
+function recordedParts({ track, deviations, lines }: Flown, span: Span): Recorded[] {
   if (track.medianIntervalS > SLOWEST_S || track.issues.some(({ code }) => code === 'altitude-coarse'))
     return [];
   return lines

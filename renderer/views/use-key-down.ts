@@ -1,14 +1,11 @@
-import { useEffect, useRef } from 'react';
+import { useHeard } from './use-heard.ts';
 
 /** Hears every key that is pressed in the page, by what the last rendering makes of it. */
 export function useKeyDown(hear: (event: KeyboardEvent) => void): void {
-  const heard = useRef(hear);
-  useEffect(() => {
-    heard.current = hear;
-  });
-  useEffect(() => {
-    const pass = (event: KeyboardEvent) => heard.current(event);
-    document.addEventListener('keydown', pass);
-    return () => document.removeEventListener('keydown', pass);
-  }, []);
+  useHeard(onKeyDown, hear);
+}
+
+function onKeyDown(hear: (event: KeyboardEvent) => void): () => void {
+  document.addEventListener('keydown', hear);
+  return () => document.removeEventListener('keydown', hear);
 }

@@ -1,5 +1,5 @@
-import { useEffect, useRef } from 'react';
 import { onAskedToPrint } from '../state/asked-to-print.ts';
+import { useHeard } from './use-heard.ts';
 import { useKeyDown } from './use-key-down.ts';
 
 /** On a Mac Ctrl-P moves up a line. */
@@ -17,11 +17,7 @@ export function usePrint(print: () => void): void {
     // Held down it is one page still.
     if (!event.repeat) print();
   });
-  const asked = useRef(print);
-  useEffect(() => {
-    asked.current = print;
-  });
-  useEffect(() => onAskedToPrint(() => asked.current()), []);
+  useHeard(onAskedToPrint, print);
 }
 
 /** Also where the key has another letter of another alphabet, as the browser itself takes it. */

@@ -5,7 +5,7 @@ import type { LogSettings } from '../../../core/log/log.ts';
 import { debriefText } from '../../../core/report/debrief-text.ts';
 import { FEET_PER_METRE } from '../../../core/units/units.ts';
 import type { FacilityFile } from '../../support/flight/facility-file.ts';
-import type { FlightTruth } from '../../support/flight/flight-truth.ts';
+import { bareLog } from '../../support/files/bare-log.ts';
 import { fly } from '../../support/flight/fly.ts';
 import { CHOUGHFELL } from '../../support/samples/choughfell.ts';
 import { PETRELHOLM } from '../../support/samples/petrelholm.ts';
@@ -16,17 +16,6 @@ import { idle } from '../log/reading.ts';
 
 const inMetres = (ft: number) => ft / FEET_PER_METRE;
 const asItIs = (ft: number) => ft;
-
-/** A log of positions and heights alone, a fix a second. */
-function logOf({ columns }: FlightTruth, header: string, heightOf: (ft: number) => number): string {
-  const lines: string[] = [];
-  for (let i = 0; i < columns.timeS.length; i += 10) {
-    const at = new Date(Date.UTC(2026, 4, 30, 9) + i * 100).toISOString();
-    const place = `${columns.latDeg[i]!.toFixed(7)},${columns.lonDeg[i]!.toFixed(7)}`;
-    lines.push(`${at},${place},${heightOf(columns.heightFt[i]!).toFixed(2)}`);
-  }
-  return [`timestamp,lat,lon,${header}`, ...lines, ''].join('\n');
-}
 
 async function debriefed(
   text: string,
@@ -54,7 +43,7 @@ describe.each(AERODROMES)('metres whose unit nothing names, at an aerodrome %s',
     ['a landing', flown.straightInLanding],
     ['a missed approach', flown.missedStraightAhead],
   ])('judge nobody after %s: the head says why and what to do', async (_name, plan) => {
-    const debrief = await debriefed(logOf(fly(plan(file)), 'alt', inMetres), file);
+    const debrief = await debriefed(bareLog(fly(plan(file)), 'alt', inMetres), file);
     expect(debrief.approaches).toHaveLength(1);
     const [approach] = debrief.approaches;
     expect(approach).toMatchObject({ grade: null, findings: [], criteria: [], stability: [], issues: [] });
@@ -66,7 +55,7 @@ describe.each(AERODROMES)('metres whose unit nothing names, at an aerodrome %s',
   });
 
   it('are judged once their unit is said', async () => {
-    const text = logOf(fly(flown.straightInLanding(file)), 'alt', inMetres);
+    const text = bareLog(fly(flown.straightInLanding(file)), 'alt', inMetres);
     const debrief = await debriefed(text, file, { units: { alt: 'm' } });
     expect(isDoubted(debrief)).toBe(false);
     expect(debrief.approaches[0]!.criteria.find(({ id }) => id === 'glidepath-final')!.verdict).toBe('met');
@@ -74,16 +63,16 @@ describe.each(AERODROMES)('metres whose unit nothing names, at an aerodrome %s',
 
   it('are judged when they are feet, as with the unit named', async () => {
     const truth = fly(flown.straightInLanding(file));
-    const debrief = await debriefed(logOf(truth, 'alt', asItIs), file);
+    const debrief = await debriefed(bareLog(truth, 'alt', asItIs), file);
     expect(isDoubted(debrief)).toBe(false);
-    const named = await debriefed(logOf(truth, 'alt (ft)', asItIs), file);
+    const named = await debriefed(bareLog(truth, 'alt (ft)', asItIs), file);
     expect(debrief.approaches).toEqual(named.approaches);
   });
 });
 
 describe('heights whose unit nothing names', () => {
   it('are doubted as well where they are feet and another column made metres likely', async () => {
-    const text = logOf(fly(flown.straightInLanding(CHOUGHFELL)), 'alt,wind (km/h)', asItIs);
+    const text = bareLog(fly(flown.straightInLanding(CHOUGHFELL)), 'alt,wind (km/h)', asItIs);
     const debrief = await debriefed(text, CHOUGHFELL, { units: { alt: 'm' } });
     expect(isDoubted(debrief), 'the user said metres').toBe(false);
     const lines = text.replace('wind (km/h)', 'speed (km/h)').replaceAll(/(\.\d\d)$/gm, '$1,160');
@@ -97,23 +86,23 @@ describe('heights whose unit nothing names', () => {
     const lowAt = (levelFt: number) => (ft: number) => (ft > 1400 ? ft : Math.min(ft, levelFt));
     const truth = fly(flown.straightInLanding(WHIMBRELNESS));
     for (const levelFt of [300, 350, 400, 500, 700]) {
-      const debrief = await debriefed(logOf(truth, 'alt', lowAt(levelFt)), WHIMBRELNESS);
+      const debrief = await debriefed(bareLog(truth, 'alt', lowAt(levelFt)), WHIMBRELNESS);
       expect(debrief.approaches, `${levelFt} ft`).toHaveLength(1);
       expect(isDoubted(debrief), `${levelFt} ft`).toBe(false);
     }
   });
 
   it('are never doubted where the file names their unit, however they were flown', async () => {
-    const debrief = await debriefed(logOf(fly(flown.straightInLanding(PETRELHOLM)), 'alt (ft)', inMetres));
+    const debrief = await debriefed(bareLog(fly(flown.straightInLanding(PETRELHOLM)), 'alt (ft)', inMetres));
     expect(isDoubted(debrief)).toBe(false);
   });
 
   it('are told from one another on flights of chance', async () => {
     for (let seed = 0; seed < 25; seed++) {
       const truth = fly(randomPlan(seed));
-      const feet = await debriefed(logOf(truth, 'alt', asItIs), truth.plan.facility);
+      const feet = await debriefed(bareLog(truth, 'alt', asItIs), truth.plan.facility);
       expect(isDoubted(feet), `${seed} in feet`).toBe(false);
-      const metres = await debriefed(logOf(truth, 'alt', inMetres), truth.plan.facility);
+      const metres = await debriefed(bareLog(truth, 'alt', inMetres), truth.plan.facility);
       const judged = metres.approaches.filter(({ grade, findings }) => grade !== null || findings.length > 0);
       expect(judged, `${seed} in metres`).toEqual([]);
     }

@@ -4,6 +4,7 @@ import { expect, it } from 'vitest';
 import type { Progress } from '../../../core/progress/progress.ts';
 import type { School } from '../../../core/progress/school/school.ts';
 import { FEET_PER_METRE } from '../../../core/units/units.ts';
+import { bareLog } from '../../support/files/bare-log.ts';
 import { fly } from '../../support/flight/fly.ts';
 import { PETRELHOLM } from '../../support/samples/petrelholm.ts';
 import { straightInLanding } from '../../support/scenarios/approaches.ts';
@@ -11,18 +12,13 @@ import { command, FACILITY, libraryOf, manyLogs, newFolder } from './some-librar
 
 const STUDENT = ['--student', 'Rowan Teal'];
 
-/** A landing in metres whose column names no unit, a fix a second. */
+/** A landing in metres whose column names no unit. */
 function inMetres(): string {
-  const { latDeg, lonDeg, heightFt, timeS } = fly(straightInLanding(PETRELHOLM)).columns;
-  const lines = ['timestamp,lat,lon,alt'];
-  for (let i = 0; i < timeS.length; i += 10) {
-    const at = new Date(Date.UTC(2026, 4, 30, 9) + i * 100).toISOString();
-    lines.push(
-      `${at},${latDeg[i]!.toFixed(7)},${lonDeg[i]!.toFixed(7)},${(heightFt[i]! / FEET_PER_METRE).toFixed(2)}`,
-    );
-  }
   const path = join(newFolder(), 'in-metres.csv');
-  writeFileSync(path, `${lines.join('\n')}\n`);
+  writeFileSync(
+    path,
+    bareLog(fly(straightInLanding(PETRELHOLM)), 'alt', (ft) => ft / FEET_PER_METRE),
+  );
   return path;
 }
 
