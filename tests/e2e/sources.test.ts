@@ -22,6 +22,11 @@ const complete = () => page.getByRole('heading', { name: 'Complete: it can be us
 const openLog = (path: string) => page.locator('header input[type=file]').setInputFiles(path);
 const notes = () =>
   JSON.parse(readFileSync(join(app.userFolder, 'notes.json'), 'utf8')) as { facilities: { text: string }[] };
+/** The facility at a place among those on the disk: notes are written a moment after they are made. */
+async function keptFacility(place: number) {
+  await expect.poll(() => notes().facilities.length).toBeGreaterThan(place);
+  return JSON.parse(notes().facilities[place]!.text);
+}
 const values = (text: string) => page.locator('.draft-values tr').filter({ hasText: text });
 
 async function takeFromRecords(): Promise<void> {
@@ -41,7 +46,7 @@ describe('a facility that nobody types', () => {
     expect(await violationsIn(page, 'a draft from records')).toEqual([]);
     await press('Take it over');
     await complete();
-    expect(JSON.parse(notes().facilities[0]!.text)).toMatchObject({
+    expect(await keptFacility(0)).toMatchObject({
       name: 'XPEH ILS 07',
       origin: { sources: { 'glidepath.angleDeg': expect.stringContaining('official record') } },
     });
@@ -96,7 +101,7 @@ describe('a facility that nobody types', () => {
     await difference.getByLabel('XPEH ILS 07').check();
     await press('Take over the two as one');
     await complete();
-    const { runway, glidepath, origin } = JSON.parse(notes().facilities[1]!.text);
+    const { runway, glidepath, origin } = await keptFacility(1);
     expect(runway.threshold.elevationFt).toBe(34);
     expect(glidepath.angleDeg).toBe(3);
     expect(origin.sources['runway.threshold.elevationFt']).toContain('official record');
