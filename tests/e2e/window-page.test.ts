@@ -67,6 +67,8 @@ beforeAll(async () => {
   await page.goto(ADDRESS);
 }, 300_000);
 afterAll(async () => {
+  // What is fetched behind the view may still be on its way.
+  await page?.context().unrouteAll({ behavior: 'ignoreErrors' });
   await browser?.close();
   removeFolders();
 });
