@@ -21,8 +21,8 @@ export interface Corrections {
 
 /** Corrections of the ground track against the localizer over a span; null when no track was recorded. */
 export function findCorrections(flown: Flown, span: Span): Corrections | null {
-  const { track, courseAngleDeg, lines } = flown;
-  const parts = lines.over(courseAngleDeg.within(track.timeS, span), span).map(smoothed);
+  const { courseAngleDeg, lines } = flown;
+  const parts = lines.over(courseAngleDeg, span).map(smoothed);
   if (parts.length === 0) return null;
   const swings = parts.flatMap((part) => swingsOf(part, CORRECTION_DEG));
   const sizes = swings.map(({ from, to }) => Math.abs(to - from));

@@ -16,16 +16,16 @@ const STANDING_NM = (0.5 * 5) / 3600;
  */
 export function courseAngles(track: Track, { alongCourseNm, acrossCourseNm }: Deviations): LazyColumn {
   const parts = stretches(track.count, track.gaps);
-  return new LazyColumn(track.count, (angleDeg, start, end) => {
-    angleDeg.fill(NaN, start, end);
-    const asked = { first: start, last: end - 1 };
+  return new LazyColumn(track.count, (angleDeg, first) => {
+    angleDeg.fill(NaN);
+    const asked = { first, last: first + angleDeg.length - 1 };
     forEachWindow(track.timeS, parts, asked, (window) => {
       const i = window.centre;
       if (alongCourseNm[i]! ** 2 + acrossCourseNm[i]! ** 2 > FARTHEST_NM ** 2) return;
       const inwardNm = -changeOver(alongCourseNm, window);
       const rightNm = changeOver(acrossCourseNm, window);
       if (Math.abs(inwardNm) + Math.abs(rightNm) >= STANDING_NM)
-        angleDeg[i] = Math.atan2(rightNm, inwardNm) * DEGREES_PER_RADIAN;
+        angleDeg[i - first] = Math.atan2(rightNm, inwardNm) * DEGREES_PER_RADIAN;
     });
   });
 }

@@ -70,8 +70,9 @@ export function decidingOff(
   { decidingFt }: Pick<PositionError, 'decidingFt'>,
 ): DecidingOff {
   const off = (side: 1 | -1) =>
-    new LazyColumn(decidingAltitudeFt.length, (values, first, end) => {
-      for (let i = first; i < end; i++) values[i] = decidingAltitudeFt[i]! + side * decidingFt(i);
+    new LazyColumn(decidingAltitudeFt.length, (block, first) => {
+      for (let k = 0; k < block.length; k++)
+        block[k] = decidingAltitudeFt[first + k]! + side * decidingFt(first + k);
     });
   return { high: off(1), low: off(-1) };
 }

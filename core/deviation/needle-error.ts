@@ -28,18 +28,20 @@ export function needleError(
   const { length } = alongCourseNm;
   // Loops of their own and no callback for each fix: these are asked for at every fix of every approach.
   return {
-    localizer: new LazyColumn(length, (values, first, end) => {
-      for (let i = first; i < end; i++) {
+    localizer: new LazyColumn(length, (block, first) => {
+      for (let k = 0; k < block.length; k++) {
+        const i = first + k;
         const distanceFt = rootOfSquares(alongCourseNm[i]!, acrossCourseNm[i]!) * FEET_PER_NM;
-        values[i] = turns(error.sideFt(i), distanceFt, localizerFullScaleDeg);
+        block[k] = turns(error.sideFt(i), distanceFt, localizerFullScaleDeg);
       }
     }),
-    glidepath: new LazyColumn(length, (values, first, end) => {
-      for (let i = first; i < end; i++) {
+    glidepath: new LazyColumn(length, (block, first) => {
+      for (let k = 0; k < block.length; k++) {
+        const i = first + k;
         const alongFt = distanceToThresholdNm[i]! * FEET_PER_NM + originFt;
         const distanceFt = rootOfSquares(alongFt, centrelineOffsetFt[i]!);
         const offFt = rootOfSquares(error.heightFt(i), slope * error.sideFt(i));
-        values[i] = turns(offFt, distanceFt, glidepathFullScaleDeg);
+        block[k] = turns(offFt, distanceFt, glidepathFullScaleDeg);
       }
     }),
   };

@@ -1,4 +1,5 @@
-import { clip, cut, cutTimes, firstAfter, firstAtOrAfter, type Polyline, type Span } from './polyline.ts';
+import type { Column } from './lazy-column.ts';
+import { clip, cutOff, cutTimes, firstAfter, firstAtOrAfter, type Polyline, type Span } from './polyline.ts';
 
 /** About as many as one approach is asked for; those of the one before are not needed again. */
 const SPANS_KEPT = 24;
@@ -7,10 +8,11 @@ interface KeptSpan extends Span {
   /** The fixes that its lines run through, from `first` to the one before `end`. */
   readonly first: number;
   readonly end: number;
+  readonly fixesS: Float64Array;
   /** Their times, cut off at the span's ends; null where they are no line, or a gap parts it. */
   readonly timeS: Float64Array | null;
   /** By column, which they do not hold: its values are copied. */
-  readonly lines: WeakMap<Float64Array, readonly Polyline[]>;
+  readonly lines: WeakMap<Column, readonly Polyline[]>;
 }
 
 /**
@@ -29,23 +31,27 @@ export class LineMemory {
   }
 
   /** As `clip`. The column has to hold what it will over the span: it is not looked at again. */
-  over(values: Float64Array, span: Span): readonly Polyline[] {
+  over(column: Column, span: Span): readonly Polyline[] {
     const kept = this.#kept(span);
-    const known = kept.lines.get(values);
+    const known = kept.lines.get(column);
     if (known !== undefined) return known;
-    const { first, end, timeS } = kept;
-    const lines =
-      timeS !== null && isKnown(values, first, end)
-        ? [cut(this.#timeS, values, first, end, timeS)]
-        : clip(this.#timeS, values, span, this.#gapLimitS);
-    kept.lines.set(values, lines);
+    const lines = this.#linesOf(column, kept);
+    kept.lines.set(column, lines);
     return lines;
   }
 
   /** Whether a column is known all over a span that no gap parts: then others over it have its times. */
-  isWhole(values: Float64Array, span: Span): boolean {
-    const [line] = this.over(values, span);
+  isWhole(column: Column, span: Span): boolean {
+    const [line] = this.over(column, span);
     return line !== undefined && line.timeS === this.#kept(span).timeS;
+  }
+
+  #linesOf(column: Column, span: KeptSpan): readonly Polyline[] {
+    const { fixesS, timeS } = span;
+    const values = column.slice(span.first, span.end);
+    if (timeS === null || !isKnown(values)) return clip(fixesS, values, span, this.#gapLimitS);
+    cutOff(values, fixesS, timeS);
+    return [{ timeS, value: values }];
   }
 
   #kept({ startS, endS }: Span): KeptSpan {
@@ -57,7 +63,8 @@ export class LineMemory {
     const end = Math.min(this.#timeS.length, firstAtOrAfter(this.#timeS, endS) + 1);
     const isLine = endS > startS && end - first > 1 && this.#hasNoGap(first, end);
     const timeS = isLine ? cutTimes(this.#timeS, first, end, { startS, endS }) : null;
-    const kept = { startS, endS, first, end, timeS, lines: new WeakMap() };
+    const fixesS = this.#timeS.subarray(first, end);
+    const kept = { startS, endS, first, end, fixesS, timeS, lines: new WeakMap() };
     this.#spans[this.#next] = kept;
     this.#next = (this.#next + 1) % SPANS_KEPT;
     return kept;
@@ -70,7 +77,7 @@ export class LineMemory {
   }
 }
 
-function isKnown(values: Float64Array, first: number, end: number): boolean {
-  for (let i = first; i < end; i++) if (Number.isNaN(values[i]!)) return false;
+function isKnown(values: Float64Array): boolean {
+  for (let i = 0; i < values.length; i++) if (Number.isNaN(values[i]!)) return false;
   return true;
 }

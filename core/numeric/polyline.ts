@@ -31,10 +31,10 @@ export function clip(timeS: Float64Array, values: Float64Array, span: Span, gapL
     wasKnown = isKnown;
     if (joined && first === -1) first = i - 1;
     if (joined || first === -1) continue;
-    parts.push(cut(timeS, values, first, i, cutTimes(timeS, first, i, span)));
+    parts.push(cut(timeS, values, first, i, span));
     first = -1;
   }
-  if (first !== -1) parts.push(cut(timeS, values, first, i, cutTimes(timeS, first, i, span)));
+  if (first !== -1) parts.push(cut(timeS, values, first, i, span));
   return parts;
 }
 
@@ -51,19 +51,20 @@ export function cutTimes(
   return times;
 }
 
-/** The line through the fixes from `first` to the one before `end`, cut off at the times that `cutTimes` gives. */
-export function cut(
-  timeS: Float64Array,
-  values: Float64Array,
-  first: number,
-  end: number,
-  cutS: Float64Array,
-): Polyline {
+/** The line through the fixes from `first` to the one before `end`, cut off at a span's ends. */
+function cut(timeS: Float64Array, values: Float64Array, first: number, end: number, span: Span): Polyline {
   const value = values.slice(first, end);
-  const last = value.length - 1;
-  value[0] = onLine(timeS, values, first, cutS[0]!);
-  if (cutS[last]! < timeS[end - 1]!) value[last] = onLine(timeS, values, end - 2, cutS[last]!);
+  const cutS = cutTimes(timeS, first, end, span);
+  cutOff(value, timeS.subarray(first, end), cutS);
   return { timeS: cutS, value };
+}
+
+/** Cuts a line's values, those at its fixes, off at the times that `cutTimes` gives. In place. */
+export function cutOff(value: Float64Array, fixesS: Float64Array, cutS: Float64Array): void {
+  const last = value.length - 1;
+  const begins = onLine(fixesS, value, 0, cutS[0]!);
+  if (cutS[last]! < fixesS[last]!) value[last] = onLine(fixesS, value, last - 1, cutS[last]!);
+  value[0] = begins;
 }
 
 /** The value at a moment on the straight line from fix `i` to the next. */

@@ -1,6 +1,6 @@
 import { momentOf, type EventKind, type FlownApproach } from '../approach/flown-approach.ts';
 import type { Flown } from '../approach/flown.ts';
-import { LazyColumn } from '../numeric/lazy-column.ts';
+import { LazyColumn, type Column } from '../numeric/lazy-column.ts';
 import { clip, firstAfter, type Polyline, type Span } from '../numeric/polyline.ts';
 import type { Standard } from './standard.ts';
 import type { Stated } from './stated.ts';
@@ -43,7 +43,7 @@ export function withoutInstructor({ stated }: Case, span: Span): Span[] {
 /** What was recorded of a column within spans. */
 export function recordedIn(
   { flown }: Pick<Case, 'flown'>,
-  column: Float64Array,
+  column: Column,
   spans: readonly Span[],
 ): readonly Polyline[] {
   // Nearly always it is one.
@@ -63,7 +63,7 @@ export function halfWidthsIn(
 ): readonly Polyline[] {
   return spans.flatMap((span) => {
     const isKept = halfWidth instanceof LazyColumn;
-    if (isKept && lines.isWhole(column, span)) return lines.over(halfWidth.within(track.timeS, span), span);
+    if (isKept && lines.isWhole(column, span)) return lines.over(halfWidth, span);
     const first = Math.max(0, firstAfter(track.timeS, span.startS) - 1);
     const end = firstAfter(track.timeS, span.endS) + 1;
     const timeS = track.timeS.subarray(first, end);

@@ -145,8 +145,7 @@ export function descentBelowS(
     return { surelyS: s, perhapsS: s };
   }
   const passedS = (off: 'high' | 'low') => {
-    const column = flown.decidingOffFt[off].within(flown.track.timeS, span);
-    return fallsToS(flown, span, column, flown.facility.decisionAltitudeFt!) ?? Infinity;
+    return fallsToS(flown, span, flown.decidingOffFt[off], flown.facility.decisionAltitudeFt!) ?? Infinity;
   };
   return {
     surelyS: descentS(flown, passedS('high'), span.endS),

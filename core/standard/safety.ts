@@ -98,9 +98,7 @@ function continuedThrough(
   const lowFt = gateDatumFt(standard, flown.facility) + heightFt;
   const untilS = Math.min(moment(sitting, 'missed-approach-start') ?? Infinity, approach.endS);
   const span = { startS: fromS, endS: untilS };
-  const altitudeFt = off
-    ? flown.decidingOffFt[off].within(flown.track.timeS, span)
-    : flown.decidingAltitudeFt;
+  const altitudeFt = off ? flown.decidingOffFt[off] : flown.decidingAltitudeFt;
   return fallsToS(flown, span, altitudeFt, lowFt) !== null;
 }
 

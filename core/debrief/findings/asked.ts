@@ -2,6 +2,7 @@ import { DescentSeconds } from '../../approach/descent.ts';
 import { momentOf } from '../../approach/flown-approach.ts';
 import { at, type Flown } from '../../approach/flown.ts';
 import type { WholeMeasures } from '../../approach/whole-measures.ts';
+import type { Column } from '../../numeric/lazy-column.ts';
 import { firstAfter, type Polyline, type Span } from '../../numeric/polyline.ts';
 import { finalOf, recordedIn, type Case } from '../../standard/case.ts';
 import type { ApproachJudgement, CriterionJudgement } from '../../standard/judgement.ts';
@@ -36,11 +37,7 @@ export function needleColumn({ sitting }: Pick<Asked, 'sitting'>, needle: Needle
 }
 
 /** What was recorded of a column over a span. */
-export function over(
-  { sitting }: Pick<Asked, 'sitting'>,
-  column: Float64Array,
-  span: Span,
-): readonly Polyline[] {
+export function over({ sitting }: Pick<Asked, 'sitting'>, column: Column, span: Span): readonly Polyline[] {
   return recordedIn(sitting, column, [span]);
 }
 

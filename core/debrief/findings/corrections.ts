@@ -48,8 +48,8 @@ function findLarge(asked: Asked): Found | null {
   const establishedS = momentOf(sitting.approach, 'localizer-established');
   if (final === null || establishedS === null) return null;
   const span = { startS: Math.max(final.startS, establishedS), endS: final.endS };
-  const { track, courseAngleDeg } = sitting.flown;
-  const spells = over(asked, courseAngleDeg.within(track.timeS, span), span)
+  const { courseAngleDeg } = sitting.flown;
+  const spells = over(asked, courseAngleDeg, span)
     .map(smoothed)
     .flatMap((part) => cutsIn(asked, part));
   const [most] = spells.toSorted(

@@ -74,7 +74,7 @@ function driftIn(asked: Asked, spell: Spell, { crosswindKt, errorKt }: Crosswind
     startS: Math.max(spell.startS - 10, momentOf(asked.sitting.approach, 'localizer-alive') ?? 0),
     endS: spell.peakS,
   };
-  const angle = spreadOf(over(asked, courseAngleDeg.within(track.timeS, span), span));
+  const angle = spreadOf(over(asked, courseAngleDeg, span));
   const speed = spreadOf(over(asked, track.groundspeedKt, span));
   if (angle === null || speed === null || span.endS - spell.startS < THRESHOLDS.lasts.value) return null;
   const madeBy = (kt: number) => Math.asin(Math.min(1, kt / speed.mean)) * DEGREES_PER_RADIAN;

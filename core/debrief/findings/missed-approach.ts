@@ -125,7 +125,7 @@ function findSank(asked: Asked): Found | null {
   // Lower than logged, decision altitude may have been passed so much earlier.
   const span = { startS: approach.startS, endS: lowestS };
   const { decisionAltitudeFt } = flown.facility;
-  const lowFt = flown.decidingOffFt.low.within(flown.track.timeS, span);
+  const lowFt = flown.decidingOffFt.low;
   const earliestS = decisionAltitudeFt === null ? null : fallsToS(flown, span, lowFt, decisionAltitudeFt);
   return sunkFrom(flown, leftAt(asked, lowestS, SANK.stopped.value), earliestS, lowestS);
 }
@@ -190,7 +190,7 @@ function findWander(asked: Asked): Found | null {
     startS,
     endS: Math.min(startS + WANDERED.within.value, flown.track.timeS[flown.track.count - 1]!),
   };
-  const swings = over(asked, flown.courseAngleDeg.within(flown.track.timeS, span), span).flatMap((part) =>
+  const swings = over(asked, flown.courseAngleDeg, span).flatMap((part) =>
     swingsOf(resample(part, 1), WANDERED.swing.value),
   );
   if (swings.length < WANDERED.swings.value) return null;

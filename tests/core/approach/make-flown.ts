@@ -139,7 +139,9 @@ export function makeFlown(making: Making = {}): Flown {
     needleError: needleError(error, deviations, facility),
     lines: new LineMemory(timeS, gapLimitS),
     heightCorrectionFt: 0,
-    courseAngleDeg: new LazyColumn(timeS.length, (values) => values.set(column(making.courseAngleDeg ?? 0))),
+    courseAngleDeg: new LazyColumn(timeS.length, (block, first) =>
+      block.set(column(making.courseAngleDeg ?? 0).subarray(first, first + block.length)),
+    ),
     decidingAltitudeFt: indicatedFt ?? altitudeFt,
     decidingOffFt: decidingOff(indicatedFt ?? altitudeFt, error),
     altitudeSource: indicatedFt ? 'indicated' : 'geometric',

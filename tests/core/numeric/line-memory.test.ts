@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { LazyColumn } from '../../../core/numeric/lazy-column.ts';
 import { LineMemory } from '../../../core/numeric/line-memory.ts';
 import { clip } from '../../../core/numeric/polyline.ts';
 
@@ -8,6 +9,8 @@ const GAP_S = 5;
 const column = (of: (s: number) => number) => timeS.map(of);
 const rising = column((s) => s * s);
 const falling = column((s) => -s);
+const lazily = (values: Float64Array) =>
+  new LazyColumn(values.length, (block, first) => block.set(values.subarray(first, first + block.length)));
 
 describe('lines over spans', () => {
   const SPANS = [
@@ -25,8 +28,11 @@ describe('lines over spans', () => {
     const holed = column((s) => (s % 7 === 0 ? NaN : s));
     for (let k = 0; k < 2; k++)
       for (const values of [rising, falling, holed])
-        for (const [startS, endS] of SPANS)
-          expect(memory.over(values, { startS, endS })).toEqual(clip(timeS, values, { startS, endS }, GAP_S));
+        for (const [startS, endS] of SPANS) {
+          const cutOut = clip(timeS, values, { startS, endS }, GAP_S);
+          expect(memory.over(values, { startS, endS })).toEqual(cutOut);
+          expect(memory.over(lazily(values), { startS, endS })).toEqual(cutOut);
+        }
   });
 
   it('are cut once, and share their times', () => {

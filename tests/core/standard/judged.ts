@@ -92,8 +92,7 @@ function sittingOf(flying: Flying = {}): Case & { readonly beganS: number } {
     driftFt: off,
     recordedSinkFpm: sinkOffFpm,
   };
-  const always = (value: number) =>
-    new LazyColumn(track.value.count, (values, first, end) => values.fill(value, first, end));
+  const always = (value: number) => new LazyColumn(track.value.count, (block) => block.fill(value));
   const flown = {
     ...flownAt(track.value, projectTrack(track.value, geometry), geometry, { error }),
     needleError: { localizer: always(localizerOff), glidepath: always(glidepathOff) },
