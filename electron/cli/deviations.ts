@@ -2,7 +2,6 @@ import { statSync } from 'node:fs';
 import { EXIT, type Command } from './command.ts';
 import { LOG_OPTIONS, logSettings } from './log-options.ts';
 import { readFacility, readMaterial, refuse, tell } from './read-input.ts';
-import { SecondLane } from './second-lane.ts';
 
 export const deviations: Command = {
   name: 'deviations',
@@ -17,6 +16,8 @@ export const deviations: Command = {
     const facility = readFacility(args.options['facility']![0]!);
     if (!facility.ok) return refuse(facility.refusal, output);
     const [log] = args.files as [string];
+    // No other command needs threads, which take as long to load as to read a facility.
+    const { SecondLane } = await import('./second-lane.ts');
     const lane = new SecondLane(statSync(log, { throwIfNoEntry: false })?.size ?? 0);
     try {
       const material = await readMaterial(log, facility.value, settings.value, output);
