@@ -18,11 +18,12 @@ export interface Column {
 export class LazyColumn implements Column {
   readonly #count: number;
   readonly #fill: Fill;
-  readonly #blocks: (Float64Array | undefined)[] = [];
+  readonly #blocks: (Float64Array | undefined)[];
 
   constructor(count: number, fill: Fill) {
     this.#count = count;
     this.#fill = fill;
+    this.#blocks = Array.from({ length: Math.ceil(count / BLOCK) });
   }
 
   /** The value at a place; NaN outside the column. */

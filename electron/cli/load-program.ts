@@ -17,10 +17,10 @@ export const CODE_CACHE = 'program.cache';
 
 /**
  * How V8 is to work. What a log of two hours optimizes is hardly used afterwards: V8 waits twelve times as long as by
- * itself before it does. Almost nothing of what a debrief allocates lives on, so that a small heap of young objects,
- * swept by one thread, costs less than new memory and a second thread. A log of 300,000 fixes is read sooner, too.
+ * itself before it does. Almost nothing of what a debrief allocates lives on: one thread sweeps it sooner than several
+ * have begun. A log of 300,000 fixes is read sooner, too.
  */
-const ENGINE = ['--interrupt-budget=800000', '--no-parallel-scavenge', '--semi-space-growth-factor=2'];
+const ENGINE = ['--interrupt-budget=800000', '--no-parallel-scavenge'];
 
 /**
  * Loads the built program of a folder with its compiled code. Compiling would take a third of the time that a debrief
