@@ -72,7 +72,7 @@ function fixFact(briefing: Briefing): BriefingFact {
 }
 
 function fixHeights({ fix, temperatureC }: Briefing): string {
-  const shown = altimeterWords(fix.altimeterFt, temperatureC);
+  const shown = altimeterWords(fix, temperatureC);
   return [
     `path at ${readingFeet(fix.altitudeFt)} ft`,
     publishedWords(fix),

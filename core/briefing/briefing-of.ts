@@ -8,7 +8,7 @@ import { magneticFromTrue, magneticVariation } from '../facility/variation.ts';
 import { issue, usable, type Issue, type Outcome } from '../issue/issue.ts';
 import { gateDatumFt } from '../standard/gate-datum.ts';
 import { whole } from '../units/whole.ts';
-import { altimeterShowsFt, altitudeShownAsFt, type Air } from './altimeter.ts';
+import { altimeterShowsFt, altitudeShownAsFt, correctedByTableFt, type Air } from './altimeter.ts';
 import type {
   BriefedCourse,
   BriefedDecision,
@@ -118,6 +118,7 @@ function fixOf({ facility, geometry }: Briefed, air: Air): BriefedFix {
     ...place,
     name,
     isAssumed: geometry.origins.finalApproachFix === 'assumed',
+    byTableFt: correctedByTableFt(air, place.altitudeFt),
     dmeNm: facility.finalApproachFix?.dmeNm ?? null,
     publishedAltitudeFt,
     pathAboveFt: publishedAltitudeFt === null ? null : place.altitudeFt - publishedAltitudeFt,

@@ -89,6 +89,8 @@ export interface BriefedFix extends PathPlace {
   readonly name: string | null;
   /** Assumed: the facility gives no distance. */
   readonly isAssumed: boolean;
+  /** The path there with the published correction, which is made for sea level; null without a temperature. */
+  readonly byTableFt: number | null;
   readonly dmeNm: number | null;
   readonly publishedAltitudeFt: number | null;
   /** The path there less the published altitude. */

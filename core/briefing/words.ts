@@ -2,7 +2,7 @@ import { decimal } from '../facility/wording.ts';
 import { dayAndClock } from '../report/plain-words.ts';
 import { readingFeet } from '../report/reading-feet.ts';
 import { whole } from '../units/whole.ts';
-import type { BriefedGates, Briefing } from './briefing.ts';
+import type { BriefedFix, BriefedGates, Briefing } from './briefing.ts';
 
 /** To be filled in by hand. */
 export const BLANK = '________';
@@ -30,10 +30,19 @@ export function temperatureWords(temperatureC: number): string {
   return `${decimal(temperatureC).replace('-', '−')} °C`;
 }
 
-/** What the altimeter shows in that air; null where no temperature is known. */
-export function altimeterWords(altimeterFt: number | null, temperatureC: number | null): string | null {
-  if (altimeterFt === null || temperatureC === null) return null;
-  return `the altimeter shows ${readingFeet(altimeterFt)} ft at ${temperatureWords(temperatureC)}`;
+/**
+ * What the altimeter shows in that air, and what the published correction makes of it where that is another, as it is
+ * at a high aerodrome; null where no temperature is known.
+ */
+export function altimeterWords(
+  { altimeterFt, byTableFt }: Pick<BriefedFix, 'altimeterFt' | 'byTableFt'>,
+  temperatureC: number | null,
+): string | null {
+  if (altimeterFt === null || byTableFt === null || temperatureC === null) return null;
+  const shown = `the altimeter shows ${readingFeet(altimeterFt)} ft at ${temperatureWords(temperatureC)}`;
+  // The table is of cold air only.
+  const isAlike = temperatureC > 10 || readingFeet(byTableFt) === readingFeet(altimeterFt);
+  return isAlike ? shown : `${shown} (${readingFeet(byTableFt)} ft by the table, made for sea level)`;
 }
 
 /** What there is to climb to, and where to find the rest when nothing was entered. */

@@ -40,13 +40,37 @@ function standardRatio(altitudeFt: number): number {
 const HIGHEST_FT = 5000;
 const LAPSE_C_PER_FT = 0.00198;
 
+/** Where an altimeter's setting is measured, and the temperature of the air there. */
+export interface Aerodrome {
+  readonly elevationFt: number;
+  readonly temperatureC: number;
+}
+
 /**
  * Feet by which true height is below indicated height in air colder than standard, above it in warmer (negative).
- * ICAO Doc 8168 Vol I III-1-4 (second-hand); the published table of FAA AIM 7-3-1 is this, rounded up.
+ * ICAO Doc 8168 Vol I III-1-4 (second-hand; that it takes the temperature as it would be at sea level, from memory). The
+ * published table of FAA AIM 7-3-1 is this for an aerodrome at sea level, rounded up, and says too much at a high one.
  *
- * @param heightFt above the aerodrome, whose air has `temperatureC`
+ * @param heightFt true height above the aerodrome
  */
-export function temperatureErrorFt(heightFt: number, temperatureC: number): number {
+export function temperatureErrorFt(heightFt: number, aerodrome: Aerodrome): number {
   const ft = Math.max(0, Math.min(HIGHEST_FT, heightFt));
-  return (ft * (15 - temperatureC)) / (273 + temperatureC - 0.5 * LAPSE_C_PER_FT * ft);
+  const { warmest, colder } = layerOver(aerodrome);
+  return (ft * colder) / (warmest - 0.5 * LAPSE_C_PER_FT * ft);
+}
+
+/** True height above an aerodrome at which an altimeter shows so many feet above it: the error's equation, solved. */
+export function trueHeightFt(shownFt: number, aerodrome: Aerodrome): number {
+  if (!(shownFt > 0)) return shownFt;
+  const { warmest, colder } = layerOver(aerodrome);
+  const half = 0.5 * LAPSE_C_PER_FT;
+  const linear = warmest + colder + half * shownFt;
+  const ft = (2 * shownFt * warmest) / (linear + Math.sqrt(linear * linear - 4 * half * shownFt * warmest));
+  return ft <= HIGHEST_FT ? ft : shownFt - temperatureErrorFt(HIGHEST_FT, aerodrome);
+}
+
+/** Of the air over an aerodrome: its absolute temperature as the formula counts it, and how much colder than standard. */
+function layerOver({ elevationFt, temperatureC }: Aerodrome): { warmest: number; colder: number } {
+  const seaLevelC = temperatureC + LAPSE_C_PER_FT * elevationFt;
+  return { warmest: 273 + seaLevelC - 0.5 * LAPSE_C_PER_FT * elevationFt, colder: 15 - seaLevelC };
 }

@@ -1,6 +1,7 @@
 import { issue, refused, usable, type Issue, type Outcome } from '../issue/issue.ts';
 import type { Log } from '../log/log.ts';
-import { chooseAltitude, type Aerodrome } from './choose-altitude.ts';
+import type { Aerodrome } from '../earth/atmosphere.ts';
+import { chooseAltitude } from './choose-altitude.ts';
 import { coarseHeights, coarsePositions } from './coarseness.ts';
 import { findGaps, type Timing } from './gaps.ts';
 import { groundspeedDoubt } from './groundspeed-doubt.ts';

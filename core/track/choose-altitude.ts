@@ -1,14 +1,8 @@
-import { temperatureErrorFt } from '../earth/atmosphere.ts';
+import { trueHeightFt, type Aerodrome } from '../earth/atmosphere.ts';
 import { issue, type Issue } from '../issue/issue.ts';
 import type { Log, Quantity } from '../log/log.ts';
 import { FEET_PER_METRE } from '../units/units.ts';
 import type { AltitudeSource } from './track.ts';
-
-/** The aerodrome's air, as the user states it. */
-export interface Aerodrome {
-  readonly elevationFt: number;
-  readonly temperatureC: number;
-}
 
 interface Known {
   readonly undulationM: number | null;
@@ -72,8 +66,9 @@ export function chooseAltitude(
 }
 
 /** An altimeter's height as the air above the aerodrome makes it: lower in the cold. */
-function trueHeight(indicatedFt: Float64Array, { elevationFt, temperatureC }: Aerodrome): ChosenAltitude {
-  const altitudeFt = indicatedFt.map((ft) => ft - temperatureErrorFt(ft - elevationFt, temperatureC));
+function trueHeight(indicatedFt: Float64Array, aerodrome: Aerodrome): ChosenAltitude {
+  const { elevationFt, temperatureC } = aerodrome;
+  const altitudeFt = indicatedFt.map((ft) => elevationFt + trueHeightFt(ft - elevationFt, aerodrome));
   const message = `Only an altimeter height was logged: for the glidepath it is corrected for ${temperatureC} °C at the aerodrome.`;
   return {
     source: 'indicated',
