@@ -3,7 +3,7 @@ import { at } from '../approach/flown.ts';
 import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
 import type { Polyline } from '../numeric/polyline.ts';
 import { whole } from '../units/whole.ts';
-import { finalOf, halfWidthsIn, moment, recordedIn, withoutInstructor, type Case } from './case.ts';
+import { endedBy, finalOf, halfWidthsIn, moment, recordedIn, withoutInstructor, type Case } from './case.ts';
 import { glidepathOnFinal, localizerOnFinal } from './counting.ts';
 import { fallsToS } from './falling.ts';
 import { gateDatumFt } from './gate-datum.ts';
@@ -48,6 +48,7 @@ function onTheStop(sitting: Case): string[] {
     },
   ] as const;
   const wentAround = moment(sitting, 'missed-approach-start') !== null;
+  const isLeft = endedBy(sitting) === 'leaving';
   const unanswered = `without going around${wentAround ? ` within ${seconds(ANSWERED_S)}` : ''}`;
   return needles.flatMap(({ name, sides, column, counting, halfWidth }) => {
     if ('why' in counting) return [];
@@ -56,7 +57,11 @@ function onTheStop(sitting: Case): string[] {
     const halfWidths = halfWidthsIn(sitting, column, halfWidth, spans);
     // Only what holds with the position off inward is proven.
     const long = excursionsOff(parts, halfWidths, FULL_SCALE, NEAR_FULL_SCALE, -1).find(
-      ({ startS, outsideS }) => outsideS >= ON_THE_STOP_S && !isAnswered(sitting, startS),
+      ({ startS, endS, outsideS, side }) =>
+        outsideS >= ON_THE_STOP_S &&
+        !isAnswered(sitting, startS) &&
+        // Who leaves it to circle is above the path from where circling altitude is held, and then beside the course.
+        !(isLeft && endS >= counting.span.endS && !(name === 'glidepath' && side === 'below')),
     );
     return long
       ? [

@@ -2,6 +2,7 @@ import type { Descent } from '../../approach/descent.ts';
 import { needleColumn, distanceNmAt, valueAtMoment, type Asked } from './asked.ts';
 import { threshold, type FindingRule, type Found } from './rule.ts';
 import { feet, miles, seconds } from './say.ts';
+import { endedBy, finalOf, type Case } from '../../standard/case.ts';
 import { whole } from '../../units/whole.ts';
 
 const THRESHOLDS = {
@@ -73,10 +74,17 @@ function joined(stretches: readonly Stretch[]): Stretch[] {
   return found;
 }
 
+/** Whether final was left soon after for a circle, or another runway: its altitude is held until then. */
+function isLeaving(sitting: Case, s: number): boolean {
+  const final = finalOf(sitting);
+  return final !== null && endedBy(sitting) === 'leaving' && s > final.endS - THRESHOLDS.pause.value;
+}
+
 function find(asked: Asked): Found | null {
   const { measures, sitting } = asked;
   const away = joined(measures.descent?.stretches ?? []).filter(
     ({ fromFt, toFt, startS, endS }) =>
+      !(toFt > fromFt && isLeaving(sitting, endS)) &&
       Math.abs(toFt) > Math.abs(fromFt) &&
       Math.abs(toFt - fromFt) >= THRESHOLDS.moved.value &&
       (60 * Math.abs(toFt - fromFt)) / (endS - startS) >= THRESHOLDS.excess.value &&

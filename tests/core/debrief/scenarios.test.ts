@@ -23,6 +23,7 @@ describe('the ending of an approach', () => {
     flown.touchAndGoOnce,
     flown.touchAndGoThenLanding,
     flown.circling,
+    flown.circlingFromNearBy,
     flown.sidestepping,
     flown.brokenOff,
     flown.endsOnFinal,
@@ -42,6 +43,15 @@ describe('the ending of an approach', () => {
         .split('\n')
         .every((line) => line.length <= 100),
     ).toBe(true);
+  });
+
+  it('in a circle is no safety limit crossed, and no rate that was not held, where its altitude was held before', () => {
+    const [approach] = debriefTruth(fly(flown.circlingFromNearBy(PETRELHOLM))).approaches;
+    const final = approach!.segments.find(({ kind }) => kind === 'final')!;
+    // Held for long enough that it would be both anywhere else.
+    expect(final.glidepath!.maxAbsFullScale).toBeGreaterThan(2);
+    expect(approach!.summary).not.toContain('safety');
+    expect(approach!.findings.map(({ id }) => id)).not.toContain('rate-not-held');
   });
 
   it('of a missed approach has its start, its lowest point and the height lost', () => {

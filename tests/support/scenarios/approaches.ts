@@ -76,6 +76,20 @@ export const circling: Scenario = (facility, settings) => {
   return approach('circling', facility, ending, ['circled'], settings, circlingFt);
 };
 
+/** Circling altitude held along the course to the runway, high above the glidepath by then, and only there round. */
+export const circlingFromNearBy: Scenario = (facility, settings) => {
+  const circlingFt = facility.airportElevationFt + 600;
+  const along: Leg = {
+    name: 'along the course at circling altitude',
+    lateral: localizer(),
+    vertical: level(circlingFt),
+    airspeedKt: 90,
+    until: closerThan(0.8),
+  };
+  const ending = [along, ...circleToOtherEnd(facility, circlingFt)];
+  return approach('circling-near-by', facility, ending, ['circled'], settings, circlingFt);
+};
+
 export const sidestepping: Scenario = (facility, settings) => {
   const ending = sidestep(facility, 1500);
   const fromFt = facility.airportElevationFt + 850;
