@@ -4,7 +4,7 @@ import { resample } from '../../approach/swings.ts';
 import { finalOf } from '../../standard/case.ts';
 import { heightFtAt, needleColumn, over, valueAtMoment, type Asked } from './asked.ts';
 import { localizerSpells } from './localizer-spells.ts';
-import { threshold, type FindingRule, type Found } from './rule.ts';
+import { threshold, type Evidence, type FindingRule, type Found } from './rule.ts';
 import { feet, scaleFraction, seconds, sideWords } from './say.ts';
 import { whole } from '../../units/whole.ts';
 
@@ -124,13 +124,21 @@ export const CORRECTIONS_TOO_LATE: FindingRule = {
     'corrections-too-few',
   ],
   find: findLate,
-  text: ({ delayS, peakFullScale }) =>
-    `The needle passed a quarter of full scale, and it was ${seconds(delayS!)} before you turned; by then you were ${scaleFraction(peakFullScale!)} ` +
-    `${sideWords(peakFullScale!, 'localizer')}. A small correction at a quarter would have been enough.`,
+  text: (evidence) => `${lateWords(evidence)} A small correction at a quarter would have been enough.`,
   practise:
     'Call the needle aloud at every look, "a quarter left, correcting", and turn before the next look. Ten minutes on a localizer are ' +
     'enough to get the rhythm.',
 };
+
+function lateWords({ delayS, turned, turnedFullScale, peakFullScale }: Evidence): string {
+  const side = sideWords(peakFullScale!, 'localizer');
+  const peak = scaleFraction(peakFullScale!);
+  if (turned === 0)
+    return `The needle passed a quarter of full scale and stayed beyond it for ${seconds(delayS!)}, to ${peak} ${side}, and you did not turn back.`;
+  const then = scaleFraction(turnedFullScale!);
+  const wentOn = then === peak ? '' : `, and it went on to ${peak}`;
+  return `The needle passed a quarter of full scale, and it was ${seconds(delayS!)} before you turned; by then you were ${then} ${side}${wentOn}.`;
+}
 
 function findLate(asked: Asked): Found | null {
   const { corrections } = asked.measures;
@@ -143,7 +151,12 @@ function findLate(asked: Asked): Found | null {
     return {
       startS: spell.startS,
       endS: spell.endS,
-      evidence: { delayS, peakFullScale: spell.peakFullScale },
+      evidence: {
+        delayS,
+        turned: delay.delayS === null ? 0 : 1,
+        turnedFullScale: valueAtMoment(asked, needleColumn(asked, 'localizer'), delay.leftS + delayS),
+        peakFullScale: spell.peakFullScale,
+      },
     };
   }
   return null;

@@ -28,15 +28,15 @@ const THRESHOLDS = {
 export const FROM_ABOVE: FindingRule = {
   id: 'from-above',
   kind: 'fault',
-  title: 'Came to the glidepath from above, and chased it',
+  title: 'Came to the glidepath from above, and dived for it',
   thresholds: THRESHOLDS,
   stoodOff: 'glidepath',
   byHand: false,
   coveredBy: ['unstable-and-continued'],
   find,
   text: ({ highestFullScale, steepS, mostFpm, distanceNm }) =>
-    `You came to the glidepath from above, ${scaleFraction(highestFullScale!)} high ${miles(distanceNm!)} out, and dived for it: ` +
-    `for ${seconds(steepS!)} you sank much faster than it needed, by up to ${whole(mostFpm!)} ft/min. A dive brings the needle in fast, and speed with it.`,
+    `You were above the glidepath, ${scaleFraction(highestFullScale!)} high ${miles(distanceNm!)} out, and for ${seconds(steepS!)} you sank ` +
+    `much faster than it needed, by up to ${whole(mostFpm!)} ft/min. A dive brings the needle in fast, and speed with it.`,
   practise:
     'Ask for lower early, or slow down and configure before the localizer. From above set one rate, at most 300 ft/min more ' +
     'than needed, and take half of that off as the needle comes within half scale.',
@@ -62,11 +62,12 @@ function find(asked: Asked): Found | null {
   const startS = Math.max(settledS, metS - THRESHOLDS.before.value);
   const dive = excessSeconds(asked, { startS, endS: metS + 20 }, THRESHOLDS.steep.value);
   if (dive.seconds < THRESHOLDS.steepFor.value) return null;
+  const most = farthestOver(asked, column, { startS, endS: metS }, 1) ?? highest;
   const evidence = {
-    highestFullScale: farthestOver(asked, column, { startS, endS: metS }, 1)?.value ?? highest.value,
+    highestFullScale: most.value,
     steepS: dive.seconds,
     mostFpm: dive.mostFpm,
-    distanceNm: distanceNmAt(asked, settledS),
+    distanceNm: distanceNmAt(asked, most.s),
   };
   return { startS, endS: Math.min(metS + 60, span.endS), evidence };
 }

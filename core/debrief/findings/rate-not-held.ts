@@ -21,6 +21,9 @@ const THRESHOLDS = {
   ),
 };
 
+/** Under it nobody reads a vertical speed as a climb or a descent (common practice, no source). */
+const LEVEL_FPM = 50;
+
 /** Away from the path by a rate that was not the one needed. */
 export const RATE_NOT_HELD: FindingRule = {
   id: 'rate-not-held',
@@ -43,14 +46,24 @@ export const RATE_NOT_HELD: FindingRule = {
   ],
   find,
   text: ({ heldFpm, neededFpm, lastsS, toFt, groundspeedChangeKt, distanceNm }) =>
-    `From ${miles(distanceNm!)} out you sank ${whole(heldFpm!)} ft/min for ${seconds(lastsS!)} where the path needed ${whole(neededFpm!)}, and went to ` +
-    `${feet(toFt!)} ${toFt! > 0 ? 'high' : 'low'}. ${causeWords(groundspeedChangeKt!, heldFpm! < neededFpm!)}`,
+    `From ${miles(distanceNm!)} out you ${heldWords(heldFpm!)} for ${seconds(lastsS!)} where the path needed ${whole(neededFpm!)} ft/min, and went to ` +
+    `${feet(toFt!)} ${toFt! > 0 ? 'high' : 'low'}. ${causeWords(groundspeedChangeKt!, heldFpm!, neededFpm!)}`,
   practise:
     'Work out the rate for your groundspeed before the fix (on a 3 degree path five times the knots), set it, and check the vertical ' +
-    'speed every ten seconds. When the groundspeed changes by 10 kt, change the rate by 50 ft/min.',
+    'speed every ten seconds. When the groundspeed changes by 10 kt, change the rate by 50 ft/min. While flaps, gear or power change, ' +
+    'hold the attitude and trim before you look away.',
 };
 
-function causeWords(changeKt: number, isTooSlow: boolean): string {
+/** A rate as it was flown: near none it is level flight, and up it is no sink. */
+function heldWords(heldFpm: number): string {
+  if (Math.abs(heldFpm) < LEVEL_FPM) return 'stayed level';
+  return heldFpm > 0 ? `sank ${whole(heldFpm)} ft/min` : `climbed ${whole(-heldFpm)} ft/min`;
+}
+
+function causeWords(changeKt: number, heldFpm: number, neededFpm: number): string {
+  if (heldFpm <= -LEVEL_FPM)
+    return 'A climb is the attitude: hold it, whatever flaps, gear and power do to it.';
+  const isTooSlow = heldFpm < neededFpm;
   const isSpeed = isTooSlow ? changeKt >= THRESHOLDS.bySpeed.value : changeKt <= -THRESHOLDS.bySpeed.value;
   if (!isSpeed) return 'Set the rate for your groundspeed, and correct it before the needle has moved far.';
   const [more, asks] = isTooSlow ? ['faster', 'a higher'] : ['slower', 'a lower'];
