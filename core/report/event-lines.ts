@@ -15,7 +15,7 @@ const EVENTS: Readonly<Record<EventKind, string>> = {
   'gate-1000': '1,000 ft gate',
   'gate-500': '500 ft gate',
   'decision-altitude': 'Decision altitude',
-  'missed-approach-start': 'Missed approach begun',
+  'missed-approach-start': 'Missed approach, sink halved',
   'lowest-point': 'Lowest point',
   threshold: 'Threshold',
   'abeam-threshold': 'Abeam the threshold',

@@ -31,7 +31,7 @@ export function measureSentences(approach: Measured, log: Debrief['log']): strin
     );
   if (lostFt !== null)
     found.push(
-      `Lost ${whole(lostFt)} ft by ${heightWords(log)} after the missed approach was begun${whoFlewAt(approach, 'missed-approach-start', 'lowest-point')}.`,
+      `Lost ${whole(lostFt)} ft by ${heightWords(log)} in the missed approach, from where the sink was halved${whoFlewAt(approach, 'missed-approach-start', 'lowest-point')}.`,
     );
   return [...found, ...needleSentences(measures), ...rolloutSentence(measures, log)];
 }

@@ -66,7 +66,9 @@ describe('the ending of an approach', () => {
     expect(heightLostInMissedApproachFt).toBeGreaterThan(0);
     expect(heightLostInMissedApproachFt).toBeLessThan(60);
     expect(approach!.segments.map(({ kind }) => kind)).toContain('missed');
-    expect(debriefText(debriefTruth(truth))).toContain('after the missed approach was begun');
+    expect(debriefText(debriefTruth(truth))).toContain(
+      'in the missed approach, from where the sink was halved',
+    );
   });
 
   it('of a landing has the threshold and the touchdown where the wheels touched', () => {
