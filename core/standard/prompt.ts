@@ -11,7 +11,7 @@ const LONGEST_S = 5;
 const LONGEST_LOW_S = 3;
 /** A second since 1970 is known to less than a microsecond, and a log's to a thousandth. */
 const HAIR_S = 0.001;
-const MOST_OF_THEM = 2;
+export const MOST_OF_THEM = 2;
 const MOST_SHARE = 0.05;
 
 export interface PromptRule {
@@ -40,7 +40,10 @@ export function judgeExcursions(
   }));
 }
 
-function isShort({ startS, endS }: Excursion, { lowFromS }: PromptRule): boolean {
+export function isShort(
+  { startS, endS }: Pick<Excursion, 'startS' | 'endS'>,
+  { lowFromS }: Pick<PromptRule, 'lowFromS'>,
+): boolean {
   return endS - startS <= (endS > lowFromS ? LONGEST_LOW_S : LONGEST_S) + HAIR_S;
 }
 

@@ -8,7 +8,7 @@ import {
 import { clip, durationS, largestOf, type Polyline, type Span } from '../numeric/polyline.ts';
 import type { CriterionJudgement, JudgedExcursion, Verdict } from './judgement.ts';
 import { halved } from './halved.ts';
-import { judgeExcursions, type PromptRule } from './prompt.ts';
+import { isShort, judgeExcursions, MOST_OF_THEM, type PromptRule } from './prompt.ts';
 import type { Limit } from './standard.ts';
 import { hiddenS } from './hidden.ts';
 import { lengthNm, outsideDistanceNm } from './outside-distance.ts';
@@ -146,7 +146,7 @@ function verdictOf(question: TimedQuestion, readings: Readings): { verdict: Verd
   const beyond = `beyond ${limitWords} for ${seconds(best.outsideS)}`;
   // Moved inward one excursion may fall apart into too many, so that alone is no proof; nor is outward, where they join.
   if (isBeyond(least) && isBeyond(best))
-    return { verdict: 'not-met', why: `${beyond}${spreadWords(readings)}` };
+    return { verdict: 'not-met', why: `${beyond}${spreadWords(readings)}${oftenWords(question, best)}` };
   const answered = endedBy === 'going-around' && best.excursions.some((one) => isOpen(one, counted));
   const how = answered ? 'answered by going around' : correctedWords(question, best);
   const promptly = isBeyond(best) ? beyond : `${beyond}, ${how}`;
@@ -159,6 +159,12 @@ function verdictOf(question: TimedQuestion, readings: Readings): { verdict: Verd
   if (hidden > 0)
     return { verdict: 'unclear', why: `${told}${doubt}, but ${seconds(hidden)} of it were not recorded` };
   return isOpenByError ? { verdict: 'unclear', why: `${told}${doubt}` } : { verdict: 'met', why: told };
+}
+
+/** Where each was short and only their number is against them, that has to be said. */
+function oftenWords({ prompt }: TimedQuestion, { excursions }: Reading): string {
+  const areMany = excursions.length > MOST_OF_THEM && excursions.every((one) => isShort(one, prompt));
+  return areMany ? `, ${excursions.length} times: two at most count as promptly corrected` : '';
 }
 
 /** So short that it passes for promptly corrected; where the instructor took over in it, nobody saw that it was. */

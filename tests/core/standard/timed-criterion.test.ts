@@ -66,6 +66,16 @@ describe('a tolerance told in time', () => {
     expect(left([0, 0.5, 0, 0]).measured).toBe(0.5);
   });
 
+  it('says where only the number of short ones is against them', () => {
+    const why = (values: number[]) => judgeTimed(question(values)).why;
+    // Each beyond for 3.3 s of the 20 that it takes up and back.
+    expect(why([0, 1.2, 0, 0, 1.2, 0, 0, 1.2, 0])).toBe(
+      'beyond ±1 kt for 10 s, 3 times: two at most count as promptly corrected',
+    );
+    expect(why([0, 1.2, 0, 0, 1.2, 0])).not.toContain('times');
+    expect(why([0, 1.2, 0, 0, 1.2, 0, 0, 9, 0])).not.toContain('times');
+  });
+
   it('tells the share within half of it on the lines between fixes', () => {
     // 0 to 1: half of the time within 0.5.
     expect(judgeTimed(question([0, 1])).insideHalfShare).toBeCloseTo(0.5, 12);
