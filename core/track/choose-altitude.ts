@@ -69,7 +69,7 @@ export function chooseAltitude(
 function trueHeight(indicatedFt: Float64Array, aerodrome: Aerodrome): ChosenAltitude {
   const { elevationFt, temperatureC } = aerodrome;
   const altitudeFt = indicatedFt.map((ft) => elevationFt + trueHeightFt(ft - elevationFt, aerodrome));
-  const message = `Only an altimeter height was logged: for the glidepath it is corrected for ${temperatureC} °C at the aerodrome.`;
+  const message = `Only an altimeter height was logged: for the glidepath it is corrected for ${String(temperatureC).replace('-', '−')} °C at the aerodrome.`;
   return {
     source: 'indicated',
     altitudeFt,
