@@ -264,7 +264,7 @@ export function reduce(state: AppState, action: Action): AppState {
     case 'look-at':
       return { ...state, facilityId: action.facilityId };
     case 'brief':
-      return { ...state, brief: { ...state.brief, ...action.brief } };
+      return { ...state, brief: briefed(state.brief, action.brief) };
     case 'lesson':
       return { ...state, view: 'lesson', lessonId: action.lessonId };
     case 'student':
@@ -334,4 +334,19 @@ function closed(state: AppState, id: string): AppState {
   if (state.flightId !== id) return { ...state, flights };
   const next = flights.at(-1)?.id ?? null;
   return { ...state, flights, flightId: next, view: next === null ? 'start' : state.view };
+}
+
+/** What was taken off one runway's chart, or is said of its air, is not said of another's. */
+const OF_ONE_FACILITY = {
+  wind: null,
+  temperatureC: null,
+  decisionAltitudeFt: null,
+  decisionAltitudeAgainFt: null,
+  enteredBy: null,
+  enteredOn: null,
+};
+
+function briefed(brief: BriefTyped, change: Partial<BriefTyped>): BriefTyped {
+  const isOther = change.facilityId !== undefined && change.facilityId !== brief.facilityId;
+  return { ...brief, ...(isOther && OF_ONE_FACILITY), ...change };
 }

@@ -220,7 +220,8 @@ export class OwnLibrary {
     const { store, forget } = this.#parts;
     // Copies of the logs that were opened lately are the student's as well.
     await forget(deleted.logs);
-    const left = deleted.left.length === 0 ? 'Nothing of it is left in the library.' : deleted.left.join(' ');
+    const left =
+      deleted.left.length === 0 ? 'Nothing of theirs is left in the library.' : deleted.left.join(' ');
     store.dispatch({ do: 'notice', message: `${name} was deleted. ${left}` });
     return true;
   }
