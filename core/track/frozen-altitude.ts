@@ -8,6 +8,8 @@ import type { Track } from './track.ts';
 
 /** For less than this an altimeter may stand still, in its own steps or those of the log (ours). */
 const LEAST_S = 60;
+/** In longer the weather, or a new setting, may move one height against another in level flight (ours). */
+const MOST_S = 600;
 /** So much another height does not change in level flight (ours). */
 const LEAST_CHANGE_FT = 300;
 /** "The same to the foot". */
@@ -47,7 +49,7 @@ export function frozenAltitude(
   return null;
 }
 
-/** Where a height stays the same for long enough; missing values part nothing, unless for as long. */
+/** Where a height stays the same for long enough, in parts of 10 minutes; missing values part nothing, unless for as long. */
 function stillRuns({ timeS }: Fixes, heightFt: Float64Array): Run[] {
   const runs: Run[] = [];
   let [first, last] = [0, 0];
@@ -56,7 +58,10 @@ function stillRuns({ timeS }: Fixes, heightFt: Float64Array): Run[] {
   };
   for (let i = 1; i < heightFt.length; i++) {
     if (Number.isNaN(heightFt[i]!)) continue;
-    const isSame = Math.abs(heightFt[i]! - heightFt[first]!) < SAME_FT && timeS[i]! - timeS[last]! <= LEAST_S;
+    const isSame =
+      Math.abs(heightFt[i]! - heightFt[first]!) < SAME_FT &&
+      timeS[i]! - timeS[last]! <= LEAST_S &&
+      timeS[i]! - timeS[first]! <= MOST_S;
     if (!isSame) {
       close();
       first = i;

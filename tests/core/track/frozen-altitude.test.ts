@@ -67,6 +67,13 @@ describe('an indicated altitude that is stuck', () => {
     expect(isStuck({ altitudeCabinFt: sinking, altitudeIndicatedFt: stuck })).toBe(false);
   });
 
+  it('is none in an hour of level flight, over which the weather moves one height against the other', () => {
+    const drifting: Column = (s) => 5000.3 + (400 / 3600) * s;
+    expect(isStuck({ altitudeGeometricFt: drifting, altitudeIndicatedFt: stuck }, { untilS: 3600 })).toBe(
+      false,
+    );
+  });
+
   it('is none beside a single wrong height, or none', () => {
     const wrong: Column = (s) => (s === 50 ? 9000 : 1702.3);
     expect(isStuck({ altitudeGeometricFt: wrong, altitudeIndicatedFt: stuck })).toBe(false);
