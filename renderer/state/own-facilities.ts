@@ -6,6 +6,7 @@ import type { AskedBriefing, BriefingMade, FacilityReading, FacilityText } from 
 import type { AppState, FacilityEntry, Flight } from './app-state.ts';
 import { contentOf } from './content-of.ts';
 import { withDraft } from './drafts.ts';
+import { isOfLibrary } from './kept-mark.ts';
 import { loadFacilities } from './load-facilities.ts';
 import type { OwnParts } from './own-parts.ts';
 import { settled } from './recent-entry.ts';
@@ -58,9 +59,12 @@ export class OwnFacilities {
     const done = await analyst.start('fit', { log: flightId, facilities: texts }).done;
     // One that was kept meanwhile would be taken for one that it was not flown to.
     if (!areTheSame(facilities, store.state().facilities)) return this.fit(flightId);
-    const fits = done.kind === 'done' ? done.value : [];
     const read = flightOf(store.state(), flightId);
     if (!read) return;
+    // What another log was kept at is no choice for this one.
+    const others = facilities.filter((one) => isOfLibrary(one) && one.id !== read.facilityId);
+    const all = done.kind === 'done' ? done.value : [];
+    const fits = all.filter((fit) => !others.some(({ id }) => id === fit));
     this.settle(read, fits);
     const now = flightOf(store.state(), flightId)!;
     store.dispatch({ do: 'change', id: flightId, change: settled(now, fits) });

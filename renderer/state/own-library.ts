@@ -7,6 +7,7 @@ import type { AskedDebrief } from '../worker/protocol.ts';
 import { lastRead, type Bringing, type Flight, type KeptAs } from './app-state.ts';
 import { NOTHING_BROUGHT, withOneMore, type Brought } from './brought.ts';
 import { base64Of, bytesOf, call, HostProblem } from './host.ts';
+import { isOfLibrary } from './kept-mark.ts';
 import type { OwnFacilities } from './own-facilities.ts';
 import { askedStandard, type OwnStandards } from './own-standards.ts';
 import { askSinceLast, statementText } from './since-last.ts';
@@ -284,7 +285,7 @@ export class OwnLibrary {
     const name = file.webkitRelativePath || file.name;
     if (file.size > LARGEST_KEPT_BYTES) return { became: 'refused', why: tooLarge(file.size), name };
     const { facilities, notes } = this.#parts.store.state();
-    const usable = facilities.filter(({ reading }) => reading?.refusal === null);
+    const usable = facilities.filter((one) => one.reading?.refusal === null && !isOfLibrary(one));
     if (usable.length === 0)
       return { became: 'refused', why: 'No facility is known that it could be tried at.', name };
     try {
