@@ -212,7 +212,7 @@ describe('a debrief', () => {
     expect(event(approach, 'decision-altitude')).toMatchObject({ remark: 'assumed', altitudeFt: 240 });
   });
 
-  it('begins final where the localizer was joined inside the fix, and has no fix then', () => {
+  it('begins final where the log begins inside the fix, and has no fix then', () => {
     const approach = only(debriefOf({ fromNm: 4.5 }));
     expect(approach.events.map(({ kind }) => kind)).not.toContain('final-approach-fix');
     expect(final(approach).startUtc).toBe(approach.startUtc);

@@ -135,13 +135,31 @@ describe('the first sentence of a debrief', () => {
 
   it('tells joining inside the fix from losing the localizer, unless it was vectored', () => {
     const joined = {
-      fromNm: 4.5,
-      localizerFullScale: ({ timeS }: { timeS: number }) => Math.max(0, 0.95 - timeS / 20),
+      fromNm: 4.6,
+      localizerFullScale: ({ timeS }: { timeS: number }) => Math.max(0, 1.15 - timeS / 20),
     };
-    expect(sentence(joined)).toContain('joined the localizer inside the fix, back within ¾ scale by ');
+    expect(sentence(joined)).toContain('joined the localizer inside the fix, established by ');
     expect(sentence(joined, { vectoredInsideFix: true })).toContain(
       'vectored onto the localizer inside the fix, then both needles within ¾ scale; ',
     );
+  });
+});
+
+describe('the first sentence of a log that begins inside the fix', () => {
+  it('says so, and nothing of joining', () => {
+    expect(sentence({ fromNm: 4.5 })).toBe(
+      'Stable at 1,000 ft and 500 ft as far as seen (not airspeed and bank); the log begins inside the final approach fix; ' +
+        `both needles within ¾ scale on final; ${END}`,
+    );
+    const off = sentence({ fromNm: 4.5, localizerFullScale: ({ timeS }) => Math.max(0, 0.95 - timeS / 40) });
+    expect(off).toMatch(
+      /; the log begins inside the final approach fix; right of the localizer at first, back within ¾ scale by 1,4\d0 ft; /,
+    );
+  });
+
+  it('says where the glidepath was before it counted', () => {
+    const high = sentence({ fromNm: 4.5, glidepathFullScale: ({ timeS }) => Math.max(0, 0.9 - timeS / 20) });
+    expect(high).toContain('fix; high on the glidepath at first, then both needles within ¾ scale; ');
   });
 });
 
