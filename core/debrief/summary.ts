@@ -71,7 +71,7 @@ function stabilityClause({ gates }: ApproachJudgement): string | null {
 function seenWords(gates: ApproachJudgement['gates']): string {
   const items = gates.filter(({ verdict }) => verdict === 'met').flatMap((gate) => gate.items);
   const unseen = new Set(items.filter(({ verdict }) => verdict === 'not-assessed').map(({ item }) => item));
-  return unseen.size === 0 ? '' : ` as far as seen (not ${[...unseen].join(' and ')})`;
+  return unseen.size === 0 ? '' : ` as far as seen (without ${[...unseen].join(' and ')})`;
 }
 
 /** What else than a needle, which has its own clause, was lost after the gate that counts. */
