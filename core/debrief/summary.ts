@@ -61,8 +61,8 @@ function stabilityClause({ gates }: ApproachJudgement): string | null {
 /** What of a gate that held the log does not show: large type must not promise what nobody saw. */
 function seenWords(gates: ApproachJudgement['gates']): string {
   const items = gates.filter(({ verdict }) => verdict === 'met').flatMap((gate) => gate.items);
-  const unseen = items.filter(({ verdict }) => verdict === 'not-assessed').map(({ item }) => `no ${item}`);
-  return unseen.length === 0 ? '' : ` as far as seen (${[...new Set(unseen)].join(', ')})`;
+  const unseen = new Set(items.filter(({ verdict }) => verdict === 'not-assessed').map(({ item }) => item));
+  return unseen.size === 0 ? '' : ` as far as seen (not ${[...unseen].join(' and ')})`;
 }
 
 /** What else than a needle, which has its own clause, was lost after the gate that counts. */

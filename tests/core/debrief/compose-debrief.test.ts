@@ -52,7 +52,7 @@ describe('a debrief', () => {
       full: 1,
     });
     expect(approach.summary).toBe(
-      'Stable at 1,000 ft and 500 ft as far as seen (no airspeed, no bank); both needles within ¾ scale on final; the log ends before the approach does.',
+      'Stable at 1,000 ft and 500 ft as far as seen (not airspeed and bank); both needles within ¾ scale on final; the log ends before the approach does.',
     );
   });
 
@@ -140,7 +140,7 @@ describe('a debrief', () => {
       why: 'within ¾ scale, but final was not flown to decision altitude',
     });
     expect(approach.summary).toBe(
-      'Stable at 1,000 ft as far as seen (no airspeed, no bank); both needles within ¾ scale on final, as far as it was flown and recorded; the log ends before the approach does.',
+      'Stable at 1,000 ft as far as seen (not airspeed and bank); both needles within ¾ scale on final, as far as it was flown and recorded; the log ends before the approach does.',
     );
     const beyond = debriefOf({
       toNm: 1.5,

@@ -18,7 +18,7 @@ const END = 'the log ends before the approach does.';
 describe('the first sentence of a debrief', () => {
   it('names both gates, and both needles when nothing was lost', () => {
     expect(sentence()).toBe(
-      `Stable at 1,000 ft and 500 ft as far as seen (no airspeed, no bank); both needles within ¾ scale on final; ${END}`,
+      `Stable at 1,000 ft and 500 ft as far as seen (not airspeed and bank); both needles within ¾ scale on final; ${END}`,
     );
   });
 
@@ -39,9 +39,9 @@ describe('the first sentence of a debrief', () => {
       ).approaches[0]!.summary;
     const both = { airspeedIndicatedKt: 90, bankDeg: 0 };
     expect(seen(both, { targetAirspeedKt: 90 })).toMatch(/^Stable at 1,000 ft and 500 ft; /);
-    expect(seen(both, {})).toMatch(/^Stable at 1,000 ft and 500 ft as far as seen \(no airspeed\); /);
+    expect(seen(both, {})).toMatch(/^Stable at 1,000 ft and 500 ft as far as seen \(not airspeed\); /);
     expect(seen({ airspeedIndicatedKt: 90 }, { targetAirspeedKt: 90 })).toMatch(
-      / as far as seen \(no bank\); /,
+      / as far as seen \(not bank\); /,
     );
     // One that failed has failed whatever else was not seen.
     expect(sentence({ localizerFullScale: bump(170, 400, 0.9) })).not.toContain('as far as seen');
@@ -117,7 +117,7 @@ describe('the first sentence of a debrief', () => {
       /lost the glidepath high at [\d,]+ ft by no more than its error, and not back/,
     );
     expect(byPhone(0.5, 230).approaches[0]!.summary).toContain(
-      'Stable at 1,000 ft as far as seen (no airspeed, no bank), unclear at 500 ft',
+      'Stable at 1,000 ft as far as seen (not airspeed and bank), unclear at 500 ft',
     );
     const text = debriefText(byPhone(0.85)).replaceAll(/\s+/g, ' ');
     expect(text).toContain('after it glidepath perhaps outside for 3 s or more, given its error');
@@ -126,7 +126,7 @@ describe('the first sentence of a debrief', () => {
 
   it('tells of a gate that was failed, and of what else than a needle was lost after one that held', () => {
     expect(sentence({ localizerFullScale: bump(215, 400, 0.9) })).toMatch(
-      /^Stable at 1,000 ft as far as seen \(no airspeed, no bank\), not at 500 ft; /,
+      /^Stable at 1,000 ft as far as seen \(not airspeed and bank\), not at 500 ft; /,
     );
     expect(sentence({ localizerFullScale: bump(170, 400, 0.9) })).toMatch(
       /^Not stable at 1,000 ft or 500 ft; /,
