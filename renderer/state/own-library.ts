@@ -80,20 +80,20 @@ export class OwnLibrary {
 
   /**
    * Keeps an open log with its debrief as it is stated now. A debrief of it that is there already is left as it is, but
-   * where it is to be made anew.
+   * where it is to be made anew. False where it was refused, which is told.
    */
   async keep(
     flightId: string,
     how: 'keep' | 'anew',
     student: string | null,
     date: string | null,
-  ): Promise<void> {
+  ): Promise<boolean> {
     const { store, askedDebrief, bytes, tell } = this.#parts;
     const flight = this.#flight(flightId);
     const asked = askedDebrief(flightId);
     const statements = flight ? statementText(store.state(), flight) : null;
     const content = await bytes(flightId);
-    if (!flight || !asked || !content) return;
+    if (!flight || !asked || !content) return false;
     const kept = await this.change('keepInLibrary', {
       name: flight.name,
       folders: [],
@@ -104,14 +104,18 @@ export class OwnLibrary {
       date,
       how,
     });
-    if (kept === null) return;
-    if (kept.became === 'refused') return tell(new HostProblem(kept.why));
+    if (kept === null) return false;
+    if (kept.became === 'refused') {
+      tell(new HostProblem(kept.why));
+      return false;
+    }
     const isThere = kept.became === 'known';
     if (isThere || kept.stays) tell(new HostProblem(staysWords(flight, kept)));
     const as = keptAs(kept, isThere ? null : statements);
     store.dispatch({ do: 'change', id: flightId, change: { kept: as } });
     await this.#sinceLast(flightId);
     if (kept.became === 'kept' && !kept.stays) await this.#keepEstimate(flight, kept.debriefId);
+    return true;
   }
 
   /** Opens a kept debrief with everything that it was made of; one that is open already is shown. */
@@ -223,6 +227,7 @@ export class OwnLibrary {
     const deleted = await this.change('deleteStudent', { studentId });
     if (deleted === null) return false;
     const { store, forget } = this.#parts;
+    store.unsaid.forget(studentId);
     // Copies of the logs that were opened lately are the student's as well.
     await forget(deleted.logs);
     const left =

@@ -1,5 +1,7 @@
 import { useRef, useState, type ReactNode } from 'react';
 import { Button } from 'react-aria-components';
+import type { Session } from '../state/session.ts';
+import { useUnsaid } from './use-unsaid.ts';
 
 /** One thing that was added. */
 interface Entry {
@@ -18,20 +20,26 @@ interface Props {
   /** Why none can be added; null where one can. */
   readonly noMore?: string | null;
   readonly entries: readonly Entry[];
-  /** The fields of one more; they are shown when they are asked for, until `close`. */
-  readonly children: (close: () => void) => ReactNode;
+  /** The fields of one more, shown when they are asked for, until `close`; `isFirst`: the keyboard goes to them. */
+  readonly children: (close: () => void, isFirst: boolean) => ReactNode;
+  readonly session: Session;
+  /** What is written in the fields goes by this. */
+  readonly path: string;
 }
 
 /** What was added to a list, each to be taken off again, and a way to add one more. */
-export function Additions({ legend, explains, add, noMore = null, entries, children }: Props) {
-  const [isOpen, open] = useState(false);
-  const [wasOpen, setWasOpen] = useState(false);
+export function Additions({ legend, explains, add, noMore = null, entries, children, ...props }: Props) {
+  const { session, path } = props;
+  const [asking, ask] = useUnsaid<'' | 'open'>(session, path, '');
+  const isOpen = asking === 'open';
+  // In this view: the keyboard goes on from where it came, and not from the top of the page.
+  const [wasOpened, setWasOpened] = useState(false);
   const adder = useRef<HTMLButtonElement>(null);
-  const close = () => {
-    open(false);
-    // The keyboard goes on from where it came, and not from the top of the page.
-    setWasOpen(true);
+  const open = () => {
+    ask('open');
+    setWasOpened(true);
   };
+  const close = () => session.store.unsaid.forget(path);
   return (
     <fieldset className="additions">
       <legend>{legend}</legend>
@@ -58,9 +66,9 @@ export function Additions({ legend, explains, add, noMore = null, entries, child
           ))}
         </ul>
       )}
-      {isOpen ? children(close) : null}
+      {isOpen ? children(close, wasOpened) : null}
       {isOpen || noMore !== null ? null : (
-        <Button ref={adder} className="button" autoFocus={wasOpen} onPress={() => open(true)}>
+        <Button ref={adder} className="button" autoFocus={wasOpened} onPress={open}>
           {add}
         </Button>
       )}

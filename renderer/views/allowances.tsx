@@ -4,20 +4,25 @@ import { allowableOf, type Allowable } from '../../core/standard/allowable.ts';
 import type { Standard } from '../../core/standard/standard.ts';
 import type { Allowance } from '../../core/standard/stated.ts';
 import { allowanceFrom, UNIT_WORDS } from '../state/allowance-text.ts';
+import type { Session } from '../state/session.ts';
 import { Additions } from './additions.tsx';
 import { DraftActions } from './draft-actions.tsx';
 import { DraftField } from './draft-field.tsx';
 import { Choice } from './fields.tsx';
+import { useUnsaid } from './use-unsaid.ts';
 
 interface Props {
   readonly allowances: readonly Allowance[];
   /** What the log is judged by; null where that cannot be used. */
   readonly standard: Standard | null;
   readonly say: (allowances: readonly Allowance[]) => void;
+  readonly session: Session;
+  readonly flightId: string;
 }
 
 /** More room on a criterion, with its reason: the plain verdict stands, and the other is shown beside it. */
-export function Allowances({ allowances, standard, say }: Props) {
+export function Allowances({ allowances, standard, say, session, flightId }: Props) {
+  const path = `${flightId}/allowance`;
   const all = standard ? allowableOf(standard) : [];
   const open = all.filter(({ id }) => !allowances.some(({ criterion }) => criterion === id));
   return (
@@ -36,11 +41,16 @@ export function Allowances({ allowances, standard, say }: Props) {
           remove: () => say(allowances.filter((one) => one !== allowance)),
         };
       })}
+      session={session}
+      path={path}
     >
-      {(close) => (
+      {(close, isFirst) => (
         <AllowanceDraft
           open={open}
           close={close}
+          session={session}
+          path={path}
+          isFirst={isFirst}
           add={(allowance) =>
             // The standard may have been changed meanwhile: the last one said of a criterion is what holds.
             say([...allowances.filter(({ criterion }) => criterion !== allowance.criterion), allowance])
@@ -61,12 +71,15 @@ interface DraftProps {
   readonly open: readonly Allowable[];
   readonly add: (allowance: Allowance) => void;
   readonly close: () => void;
+  readonly session: Session;
+  readonly path: string;
+  readonly isFirst: boolean;
 }
 
-function AllowanceDraft({ open, add, close }: DraftProps) {
-  const [chosen, choose] = useState('');
-  const [by, setBy] = useState('');
-  const [reason, setReason] = useState('');
+function AllowanceDraft({ open, add, close, session, path, isFirst }: DraftProps) {
+  const [chosen, choose] = useUnsaid(session, `${path}/criterion`, '');
+  const [by, setBy] = useUnsaid(session, `${path}/by`, '');
+  const [reason, setReason] = useUnsaid(session, `${path}/reason`, '');
   const [wrong, setWrong] = useState<{ readonly by: string | null; readonly reason: string | null }>(NONE);
   const criterion = open.find(({ id }) => id === chosen) ?? open[0];
   if (!criterion) return null;
@@ -78,7 +91,7 @@ function AllowanceDraft({ open, add, close }: DraftProps) {
   };
   return (
     <>
-      <Choice words="Criterion" value={criterion.id} choose={choose} isFirst>
+      <Choice words="Criterion" value={criterion.id} choose={choose} isFirst={isFirst}>
         {open.map(({ id, title }) => (
           <option key={id} value={id}>
             {title}

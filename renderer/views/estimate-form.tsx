@@ -1,17 +1,29 @@
-import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { LEVEL_WORDS, type Level } from '../../core/grade/level.ts';
 import type { OwnEstimate } from '../state/app-state.ts';
+import type { Session } from '../state/session.ts';
 import { DraftField } from './draft-field.tsx';
 import { Choice } from './fields.tsx';
+import { useUnsaid } from './use-unsaid.ts';
+
+interface Props {
+  readonly flightId: string;
+  readonly session: Session;
+  readonly give: (estimate: OwnEstimate | null) => void;
+}
 
 const LEVELS: readonly Level[] = [5, 4, 3, 2, 1];
 
 /** The debrief waits: first the student says what they think of it. */
-export function EstimateForm({ give }: { readonly give: (estimate: OwnEstimate | null) => void }) {
-  const [level, setLevel] = useState<number | null>(null);
-  const [words, setWords] = useState('');
-  const say = () => give(level === null && words.trim() === '' ? null : { level, words: words.trim() });
+export function EstimateForm({ flightId, session, give }: Props) {
+  const path = `${flightId}/estimate`;
+  const [level, setLevel] = useUnsaid(session, `${path}/level`, '');
+  const [words, setWords] = useUnsaid(session, `${path}/words`, '');
+  const say = () => {
+    const estimate = { level: level === '' ? null : Number(level), words: words.trim() };
+    give(estimate.level === null && estimate.words === '' ? null : estimate);
+    session.store.unsaid.forget(path);
+  };
   return (
     <form
       className="estimate"
@@ -23,12 +35,7 @@ export function EstimateForm({ give }: { readonly give: (estimate: OwnEstimate |
         The debrief is ready. What does the student think of it? It is kept beside the debrief when that is
         kept in the library.
       </p>
-      <Choice
-        words="Level, 1 to 5"
-        value={String(level ?? '')}
-        choose={(value) => setLevel(value === '' ? null : Number(value))}
-        isFirst
-      >
+      <Choice words="Level, 1 to 5" value={level} choose={setLevel} isFirst>
         <option value="">not said</option>
         {LEVELS.map((one) => (
           <option key={one} value={one}>

@@ -88,6 +88,8 @@ function Answer({ flight, state, session, shown, show, isStale }: AnswerProps) {
   if (last && flight.estimate === 'open')
     return (
       <EstimateForm
+        flightId={flight.id}
+        session={session}
         give={(estimate) => session.store.dispatch({ do: 'change', id: flight.id, change: { estimate } })}
       />
     );

@@ -4,9 +4,11 @@ import { zoneOf } from '../../core/report/debrief-text.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
 import { isOutside, momentsOf, spanFrom, spanWords } from '../state/span-text.ts';
 import type { Debriefed } from '../state/app-state.ts';
+import type { Session } from '../state/session.ts';
 import { Additions } from './additions.tsx';
 import { DraftActions } from './draft-actions.tsx';
 import { DraftField } from './draft-field.tsx';
+import { useUnsaid } from './use-unsaid.ts';
 
 interface Props {
   readonly spans: readonly Span[];
@@ -14,10 +16,13 @@ interface Props {
   /** The last debrief, whose moments are offered as times; null before there is one. */
   readonly debriefed: Debriefed | null;
   readonly say: (spans: readonly Span[]) => void;
+  readonly session: Session;
+  readonly flightId: string;
 }
 
 /** Spans that the instructor flew: "my controls". They are left out of all that is judged. */
-export function InstructorSpans({ spans, log, debriefed, say }: Props) {
+export function InstructorSpans({ spans, log, debriefed, say, session, flightId }: Props) {
+  const path = `${flightId}/span`;
   return (
     <Additions
       legend="My controls"
@@ -29,12 +34,17 @@ export function InstructorSpans({ spans, log, debriefed, say }: Props) {
         note: isOutside(span, log) ? 'This is outside the log’s times: nothing is left out by it.' : null,
         remove: () => say(spans.filter((_, i) => i !== index)),
       }))}
+      session={session}
+      path={path}
     >
-      {(close) => (
+      {(close, isFirst) => (
         <SpanDraft
           log={log}
           debriefed={debriefed}
           close={close}
+          session={session}
+          path={path}
+          isFirst={isFirst}
           add={(span) => say([...spans, span].toSorted((a, b) => a.startS - b.startS))}
         />
       )}
@@ -42,15 +52,18 @@ export function InstructorSpans({ spans, log, debriefed, say }: Props) {
   );
 }
 
-interface DraftProps extends Pick<Props, 'log' | 'debriefed'> {
+interface DraftProps extends Pick<Props, 'log' | 'debriefed' | 'session'> {
   readonly add: (span: Span) => void;
   readonly close: () => void;
+  readonly path: string;
+  readonly isFirst: boolean;
 }
 
 /** From when to when; the moments of the approach are offered, and any other time of the log can be typed. */
-function SpanDraft({ log, debriefed, add, close }: DraftProps) {
+function SpanDraft({ log, debriefed, add, close, session, path, isFirst }: DraftProps) {
   const list = useId();
-  const [[start, end], type] = useState<readonly [string, string]>(['', '']);
+  const [start, setStart] = useUnsaid(session, `${path}/start`, '');
+  const [end, setEnd] = useUnsaid(session, `${path}/end`, '');
   const [wrong, setWrong] = useState<{ readonly start: string | null; readonly end: string | null }>(NONE);
   const enter = () => {
     const typed = spanFrom(start, end, log);
@@ -70,16 +83,16 @@ function SpanDraft({ log, debriefed, add, close }: DraftProps) {
         <DraftField
           words="From, hh:mm:ss"
           value={start}
-          change={(text) => type([text, end])}
+          change={setStart}
           wrong={wrong.start}
           enter={enter}
           list={list}
-          isFirst
+          isFirst={isFirst}
         />
         <DraftField
           words="To, hh:mm:ss"
           value={end}
-          change={(text) => type([start, text])}
+          change={setEnd}
           wrong={wrong.end}
           enter={enter}
           list={list}

@@ -8,6 +8,7 @@ import type { Session } from '../state/session.ts';
 import { DateBox } from './library/flight-filters.tsx';
 import { useOnce } from './library/use-once.ts';
 import { PersonField } from './library/person-field.tsx';
+import { useUnsaid } from './use-unsaid.ts';
 
 interface Props {
   readonly session: Session;
@@ -19,27 +20,47 @@ export function KeepPanel({ session, flightId }: Props) {
   const state = useSyncExternalStore(session.store.subscribe, session.store.state);
   const flight = state.flights.find(({ id }) => id === flightId);
   const { overview } = state.library;
-  const [asking, setAsking] = useState<'not-yet' | 'open' | 'left'>('not-yet');
+  const path = `${flightId}/keep`;
+  const [asking, ask] = useUnsaid<'' | 'open'>(session, path, '');
+  // The form was opened in this view: from it the keyboard goes on, and to it.
+  const [wasOpened, setWasOpened] = useState(false);
   if (!flight || overview === null) return null;
   const keep = async (student: string | null, date: string | null) => {
     // Where it is refused, which is told, the form stays with what was typed.
-    await session.library.keep(flightId, 'keep', student, date);
+    if (await session.library.keep(flightId, 'keep', student, date)) session.store.unsaid.forget(path);
   };
   const { kept } = flight;
   if (kept !== null)
     return (
       <Kept
         kept={kept}
-        isAnswer={asking === 'open'}
+        isAnswer={wasOpened && asking === 'open'}
         isChanged={kept.statements !== statementText(state, flight)}
         keep={() => session.library.keep(flightId, 'anew', null, null)}
         show={() => session.store.dispatch({ do: 'lesson', lessonId: kept.lessonId })}
       />
     );
-  if (asking === 'open') return <KeepForm overview={overview} keep={keep} leave={() => setAsking('left')} />;
+  if (asking === 'open')
+    return (
+      <KeepForm
+        overview={overview}
+        keep={keep}
+        leave={() => session.store.unsaid.forget(path)}
+        session={session}
+        path={path}
+        isFirst={wasOpened}
+      />
+    );
   return (
     <div className="row keep-panel" role="group" aria-label="Library">
-      <Button className="button primary" autoFocus={asking === 'left'} onPress={() => setAsking('open')}>
+      <Button
+        className="button primary"
+        autoFocus={wasOpened}
+        onPress={() => {
+          ask('open');
+          setWasOpened(true);
+        }}
+      >
         Keep it in the library…
       </Button>
     </div>
@@ -52,7 +73,7 @@ interface KeptProps {
   readonly isAnswer: boolean;
   /** Something was stated since. */
   readonly isChanged: boolean;
-  readonly keep: () => Promise<void>;
+  readonly keep: () => Promise<unknown>;
   readonly show: () => void;
 }
 
@@ -82,14 +103,19 @@ interface FormProps {
   readonly overview: Overview;
   readonly keep: (student: string | null, date: string | null) => Promise<void>;
   readonly leave: () => void;
+  readonly session: Session;
+  /** What is written in it goes by this. */
+  readonly path: string;
+  /** The keyboard goes there when it appears. */
+  readonly isFirst: boolean;
 }
 
-function KeepForm({ overview, keep, leave }: FormProps) {
-  const [name, setName] = useState('');
-  const [date, setDate] = useState<string | null>(null);
+function KeepForm({ overview, keep, leave, session, path, isFirst }: FormProps) {
+  const [name, setName] = useUnsaid(session, `${path}/name`, '');
+  const [date, setDate] = useUnsaid(session, `${path}/date`, '');
   const { isBusy, once } = useOnce();
   const student = name.trim();
-  const say = () => once(() => keep(student || null, date));
+  const say = () => once(() => keep(student || null, date || null));
   return (
     <form
       className="give-form keep-panel"
@@ -103,9 +129,13 @@ function KeepForm({ overview, keep, leave }: FormProps) {
         overview={overview}
         change={setName}
         enter={say}
-        isFirst
+        isFirst={isFirst}
       />
-      <DateBox words="Lesson of (empty: the log’s day)" value={date} say={setDate} />
+      <DateBox
+        words="Lesson of (empty: the log’s day)"
+        value={date || null}
+        say={(day) => setDate(day ?? '')}
+      />
       <div className="row">
         <Button className="button primary" isDisabled={isBusy} onPress={say}>
           {student === '' || meantBy(overview.students, student).length > 0

@@ -47,11 +47,15 @@ export function StatementForm({ flight, state, session, inspection }: Props) {
         log={inspection}
         debriefed={lastDebriefed(flight.judged)}
         say={(instructorFlew) => say({ instructorFlew })}
+        session={session}
+        flightId={id}
       />
       <Allowances
         allowances={stated.allowances}
         standard={standardNamed(state, flight.standardId)}
         say={(allowances) => say({ allowances })}
+        session={session}
+        flightId={id}
       />
       <Choice
         words="Positions come from"

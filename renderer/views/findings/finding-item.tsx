@@ -2,6 +2,8 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { DebriefFinding, FindingRemark } from '../../../core/debrief/debrief-finding.ts';
 import { clockOf, isDismissed, remarkSentences, saidText } from '../../../core/report/finding-lines.ts';
+import type { Session } from '../../state/session.ts';
+import { useUnsaid } from '../use-unsaid.ts';
 import { WordsForm } from './words-form.tsx';
 
 interface Props {
@@ -10,17 +12,25 @@ interface Props {
   readonly say: (change: Partial<FindingRemark>) => void;
 }
 
+interface ItemProps extends Props {
+  readonly session: Session;
+  /** What is written about it goes by this. */
+  readonly path: string;
+}
+
 type Writing = 'words' | 'answer';
 
 /** One finding with its moment, and what the people of the flight say to it. */
-export function FindingItem({ finding, jump, say }: Props) {
+export function FindingItem({ finding, jump, say, session, path }: ItemProps) {
   const { title, text, practise, remark } = finding;
-  const [writing, write] = useState<Writing | null>(null);
+  const [writing, setWriting] = useUnsaid<Writing | ''>(session, path, '');
+  // The form was opened by its button in this view, and the keyboard goes back to that.
   const [lastWritten, setLastWritten] = useState<Writing | null>(null);
-  const close = () => {
-    setLastWritten(writing);
-    write(null);
+  const write = (next: Writing) => {
+    setWriting(next);
+    setLastWritten(next);
   };
+  const close = () => session.store.unsaid.forget(path);
   if (isDismissed(finding))
     return (
       <li className="finding">
@@ -41,13 +51,16 @@ export function FindingItem({ finding, jump, say }: Props) {
           {sentence}
         </p>
       ))}
-      {writing === null ? (
+      {writing === '' ? (
         <Actions finding={finding} jump={jump} say={say} write={write} lastWritten={lastWritten} />
       ) : (
         <WordsForm
           words={writing === 'words' ? 'In your words' : 'The student’s answer'}
           value={(writing === 'words' ? (remark?.words ?? text) : remark?.answer) ?? ''}
           leave={close}
+          session={session}
+          path={`${path}/text`}
+          isFirst={lastWritten !== null}
           keep={(said) => {
             const isOwn = said !== '' && !(writing === 'words' && said === text);
             say({ [writing]: isOwn ? said : null });

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { useState, type ReactNode } from 'react';
 import type { ApproachDebrief, DebriefFinding } from '../../../core/debrief/debrief.ts';
 import { BETTER_THAN_LAST, isDismissed, mainFindings } from '../../../core/report/finding-lines.ts';
 import { PLACE_CAUTIONS } from '../../../core/report/place-cautions.ts';
@@ -27,11 +27,15 @@ export function Findings({ approach, sinceLast, flightId, session, jump }: Props
   const shown = new Set([...faults, ...praise]);
   const dismissed = findings.filter(isDismissed);
   const further = findings.filter((finding) => !shown.has(finding) && !isDismissed(finding));
+  const pathOf = ({ id }: DebriefFinding) => `${flightId}/${startUtc}/${id}`;
+  const isWrittenTo = (finding: DebriefFinding) => session.store.unsaid.at(pathOf(finding)) !== null;
   const item = (finding: DebriefFinding) => (
     <FindingItem
       key={finding.id}
       finding={finding}
       jump={jump}
+      session={session}
+      path={pathOf(finding)}
       say={(change) => {
         const flight = session.store.state().flights.find(({ id }) => id === flightId);
         const about = { approachUtc: startUtc, finding: finding.id };
@@ -62,8 +66,8 @@ export function Findings({ approach, sinceLast, flightId, session, jump }: Props
         </>
       )}
       {approach.outcome === 'missed-approach' ? <p className="aside">{PLACE_CAUTIONS.goingAround}</p> : null}
-      <Folded words="More of it" findings={further} item={item} />
-      <Folded words="Taken off" findings={dismissed} item={item} />
+      <Folded words="More of it" findings={further} item={item} isOpenAtFirst={further.some(isWrittenTo)} />
+      <Folded words="Taken off" findings={dismissed} item={item} isOpenAtFirst={false} />
     </section>
   );
 }
@@ -72,12 +76,15 @@ interface FoldedProps {
   readonly words: string;
   readonly findings: readonly DebriefFinding[];
   readonly item: (finding: DebriefFinding) => ReactNode;
+  readonly isOpenAtFirst: boolean;
 }
 
-function Folded({ words, findings, item }: FoldedProps) {
+function Folded({ words, findings, item, isOpenAtFirst }: FoldedProps) {
+  // Afterwards it is the reader who folds it.
+  const [isOpen] = useState(isOpenAtFirst);
   if (findings.length === 0) return null;
   return (
-    <details>
+    <details open={isOpen}>
       <summary>
         {words} ({findings.length})
       </summary>

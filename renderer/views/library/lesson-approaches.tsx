@@ -2,6 +2,7 @@ import { Button } from 'react-aria-components';
 import type { FlightRow, LessonPage, Overview } from '../../../electron/bridge/library-calls.ts';
 import type { AppState } from '../../state/app-state.ts';
 import type { Session } from '../../state/session.ts';
+import { lessonPath } from '../../state/unsaid.ts';
 import { SignForm } from './sign-form.tsx';
 import { ranged } from './flight-list.tsx';
 import { standardWords } from './standard-words.ts';
@@ -99,7 +100,12 @@ function Signatures({ page, overview, session }: Props) {
           ))}
         </ul>
       )}
-      <SignForm debriefs={debriefs} overview={overview} session={session} />
+      <SignForm
+        debriefs={debriefs}
+        overview={overview}
+        session={session}
+        path={`${lessonPath(page.lesson)}/sign`}
+      />
     </div>
   );
 }

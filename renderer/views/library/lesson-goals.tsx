@@ -1,5 +1,6 @@
 import type { LessonPage } from '../../../electron/bridge/library-calls.ts';
 import type { Session } from '../../state/session.ts';
+import { lessonPath } from '../../state/unsaid.ts';
 import { Tick } from '../fields.tsx';
 import { WriteForm } from './lesson-notes.tsx';
 
@@ -34,6 +35,8 @@ export function LessonGoals({ page: { lesson, goals }, session }: Props) {
       <WriteForm
         words="Agree on a goal"
         button="Keep the goal"
+        session={session}
+        path={`${lessonPath(lesson)}/goal`}
         write={(text) => session.library.change('agreeGoal', { studentId, lessonId: lesson.id, text })}
       />
     </section>

@@ -1,7 +1,9 @@
-import { useId, useRef, useState, type ReactNode } from 'react';
+import { useId, useRef, type ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import type { LessonPage, Overview } from '../../../electron/bridge/library-calls.ts';
 import type { Session } from '../../state/session.ts';
+import { lessonPath } from '../../state/unsaid.ts';
+import { useUnsaid } from '../use-unsaid.ts';
 import { LONGEST } from './longest.ts';
 import { useOnce } from './use-once.ts';
 import { PersonField } from './person-field.tsx';
@@ -15,9 +17,8 @@ interface Props {
 /** What was said of the lesson; a note stays as it was written. */
 export function LessonNotes({ page, overview, session }: Props) {
   const { lesson, notes } = page;
-  // The lesson's instructor to begin with; null: nobody has said otherwise.
-  const [said, say] = useState<string | null>(null);
-  const author = said ?? lesson.instructor ?? '';
+  const path = `${lessonPath(lesson)}/note`;
+  const [author, setAuthor] = useUnsaid(session, `${path}/author`, lesson.instructor ?? '');
   const add = (text: string) =>
     session.library.change('addNote', {
       lessonId: lesson.id,
@@ -39,8 +40,14 @@ export function LessonNotes({ page, overview, session }: Props) {
           </li>
         ))}
       </ul>
-      <WriteForm words="Write a note" button="Keep the note" write={add}>
-        <PersonField words="Written by" value={author} role="instructor" overview={overview} change={say} />
+      <WriteForm words="Write a note" button="Keep the note" write={add} session={session} path={path}>
+        <PersonField
+          words="Written by"
+          value={author}
+          role="instructor"
+          overview={overview}
+          change={setAuthor}
+        />
       </WriteForm>
     </section>
   );
@@ -51,19 +58,22 @@ interface WriteProps {
   readonly button: string;
   /** Null where it could not be kept, which has been told. */
   readonly write: (text: string) => Promise<unknown>;
+  readonly session: Session;
+  /** What is written in it goes by this. */
+  readonly path: string;
   /** What else is said about it. */
   readonly children?: ReactNode;
 }
 
 /** A text that is kept by a button; what could not be kept stays to be kept again. */
-export function WriteForm({ words, button, write, children }: WriteProps) {
+export function WriteForm({ words, button, write, session, path, children }: WriteProps) {
   const id = useId();
-  const [text, setText] = useState('');
+  const [text, setText] = useUnsaid(session, path, '');
   const box = useRef<HTMLTextAreaElement>(null);
   const { isBusy, once } = useOnce();
   const keep = async () => {
     if ((await write(text.trim())) === null) return;
-    setText('');
+    session.store.unsaid.forget(path);
     // The button is off until something is written again.
     box.current?.focus();
   };

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { FlightRow, Overview } from '../../../electron/bridge/library-calls.ts';
 import type { Session } from '../../state/session.ts';
+import { useUnsaid } from '../use-unsaid.ts';
 import { useOnce } from './use-once.ts';
 import { PersonField } from './person-field.tsx';
 
@@ -10,23 +11,29 @@ interface Props {
   readonly debriefs: readonly Pick<FlightRow, 'debriefId' | 'document'>[];
   readonly overview: Overview;
   readonly session: Session;
+  /** What is written in it goes by this. */
+  readonly path: string;
 }
 
 type Act = 'graded' | 'countersigned';
 
 /** Who graded, and who countersigns. */
-export function SignForm({ debriefs, overview, session }: Props) {
-  const [act, setAct] = useState<Act | null>(null);
-  // The form was opened by this button, which has the keyboard again afterwards.
+export function SignForm({ debriefs, overview, session, path }: Props) {
+  const [act, setAct] = useUnsaid<Act | ''>(session, path, '');
+  // The form was opened by this button in this view, and the keyboard goes back to it.
   const [opener, setOpener] = useState<Act | null>(null);
   const { isBusy, once } = useOnce();
-  const [name, setName] = useState('');
+  const [name, setName] = useUnsaid(session, `${path}/name`, '');
   const [wrong, setWrong] = useState<string | null>(null);
   const ask = (chosen: Act) => {
     setAct(chosen);
     setOpener(chosen);
   };
-  if (act === null) return <Openers last={opener} ask={ask} />;
+  const close = () => {
+    session.store.unsaid.forget(path);
+    setWrong(null);
+  };
+  if (act === '') return <Openers last={opener} ask={ask} />;
   const sign = async () => {
     if (name.trim() === '') return setWrong('Say your name.');
     for (const { debriefId, document } of debriefs) {
@@ -34,7 +41,7 @@ export function SignForm({ debriefs, overview, session }: Props) {
       // What was refused has been told, and is not signed: the form stays.
       if ((await session.library.change('signDebrief', signed)) === null) return;
     }
-    setAct(null);
+    close();
   };
   return (
     <form className="give-form" aria-label="Sign" onSubmit={(event) => event.preventDefault()}>
@@ -49,7 +56,7 @@ export function SignForm({ debriefs, overview, session }: Props) {
         }}
         wrong={wrong}
         enter={() => once(sign)}
-        isFirst
+        isFirst={opener !== null}
       />
       <p className="aside">
         This is a note in the library for the debrief. It signs nothing off and replaces no training record.
@@ -58,7 +65,7 @@ export function SignForm({ debriefs, overview, session }: Props) {
         <Button className="button primary" isDisabled={isBusy} onPress={() => once(sign)}>
           Sign
         </Button>
-        <Button className="button" onPress={() => setAct(null)}>
+        <Button className="button" onPress={close}>
           Cancel
         </Button>
       </div>

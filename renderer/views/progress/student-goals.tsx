@@ -32,6 +32,8 @@ export function StudentGoals({ id: studentId, progress: { goals }, session }: Pr
       <WriteForm
         words="Agree on a goal"
         button="Keep the goal"
+        session={session}
+        path={`${studentId}/goal`}
         write={(text) => session.library.change('agreeGoal', { studentId, lessonId: null, text })}
       />
     </section>
