@@ -1,4 +1,4 @@
-import { Suspense, useEffect, useSyncExternalStore } from 'react';
+import { Suspense, useEffect, useRef, useSyncExternalStore } from 'react';
 import { Button, DropZone, FileTrigger, type FileDropItem } from 'react-aria-components';
 import { CAUTIONS } from '../core/debrief/cautions.ts';
 import type { AppState, View } from './state/app-state.ts';
@@ -97,28 +97,41 @@ function Header({ state, session }: Props) {
           </Button>
         ))}
       </nav>
-      <nav aria-label="Open logs" className="open-logs">
-        {state.flights.map(({ id, name }) => (
-          <span key={id} className="open-log">
-            <Button
-              className="place"
-              {...current(state.view === 'flight' && state.flightId === id)}
-              onPress={() => session.store.dispatch({ do: 'choose', id })}
-            >
-              {name}
-            </Button>
-            <Button className="small" aria-label={`Close ${name}`} onPress={() => session.close(id)}>
-              ×
-            </Button>
-          </span>
-        ))}
-      </nav>
+      <OpenLogs state={state} session={session} />
       <FileTrigger allowsMultiple onSelect={(files) => void session.openFiles([...(files ?? [])])}>
         <Button className="button">Open a log…</Button>
       </FileTrigger>
       <DotsChoice state={state} session={session} />
       <ThemeChoice state={state} session={session} />
     </header>
+  );
+}
+
+/** One line of logs, however many: the one that is shown stands where it is seen. */
+function OpenLogs({ state, session }: Props) {
+  const shownId = state.view === 'flight' ? state.flightId : null;
+  const list = useRef<HTMLElement>(null);
+  useEffect(() => {
+    const shown = shownId && list.current?.querySelector('[aria-current]');
+    if (shown) shown.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [shownId]);
+  return (
+    <nav ref={list} aria-label="Open logs" className="open-logs">
+      {state.flights.map(({ id, name }) => (
+        <span key={id} className="open-log">
+          <Button
+            className="place"
+            {...current(shownId === id)}
+            onPress={() => session.store.dispatch({ do: 'choose', id })}
+          >
+            {name}
+          </Button>
+          <Button className="small" aria-label={`Close ${name}`} onPress={() => session.close(id)}>
+            ×
+          </Button>
+        </span>
+      ))}
+    </nav>
   );
 }
 

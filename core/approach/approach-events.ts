@@ -1,6 +1,6 @@
 import type { Capture } from './established.ts';
 import { THRESHOLD_CROSSING_BELOW_FT } from './on-ground.ts';
-import type { ApproachEvent, EventKind } from './flown-approach.ts';
+import type { ApproachEvent, EventKind, UnseenPassage } from './flown-approach.ts';
 import type { GlidepathIntercept } from './glidepath-intercept.ts';
 import type { Ending } from './outcome.ts';
 
@@ -22,6 +22,8 @@ export interface Moments {
     readonly altitudeFt: number;
     readonly assumed: boolean;
   } | null;
+  /** Gates and decision altitude that were passed within a gap. */
+  readonly unseen: readonly UnseenPassage[];
   readonly missedStartS: number | null;
   readonly ending: Ending;
 }
@@ -35,7 +37,7 @@ export function approachEvents(moments: Moments, endS: number): ApproachEvent[] 
     ...capture.lostS.map((timeS) => event('localizer-lost', timeS)),
     ...capture.reEstablishedS.map((timeS) => event('localizer-re-established', timeS)),
     event('glidepath-alive', moments.glidepathAliveS),
-    event('glidepath-intercept', intercept?.timeS ?? null, intercept ? `from-${intercept.from}` : null),
+    event('glidepath-intercept', intercept?.timeS ?? null, intercept?.from ? `from-${intercept.from}` : null),
     event('final-approach-fix', moments.fixS, moments.fixAssumed ? 'assumed' : null),
     ...moments.gates.map(({ kind, timeS, altitudeFt }) => event(kind, timeS, null, altitudeFt)),
     event(

@@ -17,6 +17,8 @@ export interface Excursion {
   readonly peak: number;
   readonly peakS: number;
   readonly side: Side;
+  /** Made by the rules of who has yet to settle on the localizer: all of its time counts, beyond the limit or not. */
+  readonly untilEstablished?: true;
 }
 
 /**

@@ -1,7 +1,8 @@
 import { aliveS } from './localizer-alive.ts';
+import type { InsideFix } from './flown-approach.ts';
 import type { Flown } from './flown.ts';
 import { firstCrossing } from './hold.ts';
-import { isInbound, type Pass } from './passes.ts';
+import { isInbound, recordBeginsWith, type Pass } from './passes.ts';
 
 /** No decision altitude given: final ends at the lowest one an ILS can have (ICAO: 60 m, 200 ft; second-hand). */
 const ASSUMED_DECISION_HEIGHT_FT = 200;
@@ -9,10 +10,11 @@ const ASSUMED_DECISION_HEIGHT_FT = 200;
 /** Where final began, and by what. */
 export interface FinalBegin {
   readonly aliveS: number;
-  /** The fix's distance passed inbound; null when the localizer was joined inside it. */
+  /** The fix's distance passed inbound; null when final began inside it, or never. */
   readonly fixS: number | null;
   /** The later of the two; null when the fix's distance was never passed. */
   readonly beganS: number | null;
+  readonly insideFix: InsideFix | null;
 }
 
 /**
@@ -24,9 +26,11 @@ export function findFinalBegin(flown: Flown, pass: Pass): FinalBegin {
   const { distanceNm } = flown.facility.finalApproachFix;
   const alive = aliveS(flown, pass);
   const fixS = lastPassageS(flown, pass, distanceNm);
-  if (fixS !== null) return { aliveS: alive, fixS, beganS: fixS };
-  const joinedInside = distances[pass.first]! <= distanceNm;
-  return { aliveS: alive, fixS: null, beganS: joinedInside ? alive : null };
+  if (fixS !== null) return { aliveS: alive, fixS, beganS: fixS, insideFix: null };
+  if (!(distances[pass.first]! <= distanceNm))
+    return { aliveS: alive, fixS: null, beganS: null, insideFix: null };
+  const insideFix = recordBeginsWith(flown, pass) ?? 'joined';
+  return { aliveS: alive, fixS: null, beganS: alive, insideFix };
 }
 
 /** The last time that a distance was passed inbound, within a pass. */

@@ -1,12 +1,12 @@
 import type { Issue } from '../issue/issue.ts';
 import { approachEvents, type Moments } from './approach-events.ts';
 import { missedApproachStartS } from './climb.ts';
-import { after, findCapture, NEVER_SETTLED } from './established.ts';
-import { decisionOf, findFinalBegin, type Decision, type FinalBegin } from './final.ts';
-import { at, type Flown } from './flown.ts';
+import { findCapture, NEVER_SETTLED } from './established.ts';
+import { decisionOf, findFinalBegin, type FinalBegin } from './final.ts';
+import type { Flown } from './flown.ts';
 import type { FlownApproach } from './flown-approach.ts';
 import { findGlidepathIntercept, glidepathAliveS } from './glidepath-intercept.ts';
-import { firstCrossing } from './hold.ts';
+import { heightsPassed } from './heights-passed.ts';
 import { kindOf, settledInTime } from './kind.ts';
 import { nothingFound, otherRunwayNote, passNote } from './notes.ts';
 import { otherRunwayFt } from './other-runway.ts';
@@ -46,13 +46,12 @@ export function findApproaches(flown: Flown, gateDatumFt: number): FoundApproach
 function describe(
   flown: Flown,
   pass: Pass,
-  { aliveS, fixS, beganS }: FinalBegin,
+  { aliveS, fixS, beganS, insideFix }: FinalBegin,
   gateDatumFt: number,
   verdict: Pick<FlownApproach, 'kind' | 'why'>,
 ): FlownApproach {
-  const decision = decisionOf(flown);
   const untilS = flown.track.timeS[pass.until]!;
-  const ending = findEnding(flown, pass, beganS, decision.altitudeFt);
+  const ending = findEnding(flown, pass, beganS, decisionOf(flown).altitudeFt);
   const missed = beganS !== null && isMissed(ending);
   const endS = endOf(ending, missed, untilS);
   const moments: Moments = {
@@ -60,8 +59,7 @@ function describe(
     aliveS,
     fixS,
     fixAssumed: flown.facility.origins.finalApproachFix === 'assumed',
-    gates: beganS === null ? [] : gatesOf(flown, pass, beganS, gateDatumFt),
-    decision: beganS === null ? null : decisionMoment(flown, pass, beganS, decision),
+    ...heightsPassed(flown, pass, beganS, gateDatumFt),
     missedStartS: missed ? missedApproachStartS(flown, ending.climb!, beganS) : null,
     ending,
   };
@@ -76,7 +74,8 @@ function describe(
     finalBeganS: beganS,
     // Passing it later, on the way round to another runway, is not this final.
     flownToDecision: moments.decision !== null && moments.decision.timeS <= endS,
-    joinedInsideFix: beganS !== null && fixS === null,
+    unseen: moments.unseen.filter(({ startS }) => startS < endS),
+    insideFix,
     roll: ending.landing?.roll ?? null,
   };
 }
@@ -102,35 +101,4 @@ function momentsOnNeedles(flown: Flown, pass: Pass, endS: number, kind: FlownApp
     glidepathAliveS: glidepathAliveS(flown, stretch),
     intercept: findGlidepathIntercept(flown, stretch, capture.establishedS),
   };
-}
-
-/** Gates crossed downwards after final began; below one when final began, it does not apply. */
-function gatesOf(flown: Flown, pass: Pass, beganS: number, datumFt: number): Moments['gates'] {
-  const stretch = after(flown, { first: pass.first, last: pass.until }, beganS);
-  const gates = [
-    { kind: 'gate-1000', altitudeFt: datumFt + 1000 },
-    { kind: 'gate-500', altitudeFt: datumFt + 500 },
-  ] as const;
-  return gates.flatMap(({ kind, altitudeFt }) => {
-    const timeS = descentThroughS(flown, stretch, beganS, altitudeFt);
-    return timeS === null ? [] : [{ kind, timeS, altitudeFt }];
-  });
-}
-
-function decisionMoment(flown: Flown, pass: Pass, beganS: number, { altitudeFt, assumed }: Decision) {
-  const stretch = after(flown, { first: pass.first, last: pass.until }, beganS);
-  const timeS = descentThroughS(flown, stretch, beganS, altitudeFt);
-  return timeS === null ? null : { timeS, altitudeFt, assumed };
-}
-
-/** First descending through a height after final began, from the moment it began. */
-function descentThroughS(
-  flown: Flown,
-  { first, last }: { first: number; last: number },
-  beganS: number,
-  altitudeFt: number,
-): number | null {
-  if (!(at(flown, flown.decidingAltitudeFt, beganS) > altitudeFt)) return null;
-  const stretch = { first: Math.max(0, first - 1), last };
-  return firstCrossing(flown.track, stretch, flown.decidingAltitudeFt, altitudeFt, { afterS: beganS });
 }

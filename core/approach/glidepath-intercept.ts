@@ -15,7 +15,8 @@ const FPM_PER_KNOT = FPM_PER_METRE_PER_SECOND / KNOTS_PER_METRE_PER_SECOND;
 
 export interface GlidepathIntercept {
   readonly timeS: number;
-  readonly from: 'above' | 'below';
+  /** Null where too little before it was recorded to tell. */
+  readonly from: 'above' | 'below' | null;
 }
 
 /** First moment on the scale of both needles, inbound. */
@@ -72,14 +73,24 @@ function meanEverySecond({ track }: Flown, values: Float64Array, startS: number)
   return sum / (HOLD_S + 1);
 }
 
-function cameFrom(flown: Flown, interceptS: number, establishedS: number | null): 'above' | 'below' {
-  const { timeS } = flown.track;
+function cameFrom(flown: Flown, interceptS: number, establishedS: number | null): GlidepathIntercept['from'] {
+  const { timeS, gapLimitS } = flown.track;
   const { glidepathFullScale } = flown.deviations;
   const aboveAt = (value: number) => value > HELD_FULL_SCALE;
   // Settling on the localizer after the intercept says nothing of where it came from.
   const settledBefore = establishedS !== null && establishedS <= interceptS;
   if (settledBefore && aboveAt(at(flown, glidepathFullScale, establishedS))) return 'above';
-  for (let i = firstAfter(timeS, interceptS - FROM_ABOVE_S); i < timeS.length && timeS[i]! <= interceptS; i++)
+  let wasBelow = false;
+  let isCut = false;
+  for (
+    let i = firstAfter(timeS, interceptS - FROM_ABOVE_S);
+    i < timeS.length && timeS[i]! <= interceptS;
+    i++
+  ) {
     if (aboveAt(glidepathFullScale[i]!)) return 'above';
-  return 'below';
+    wasBelow ||= glidepathFullScale[i]! < -HELD_FULL_SCALE;
+    isCut ||= i === 0 || timeS[i]! - timeS[i - 1]! > gapLimitS;
+  }
+  // A record that begins on the path does not tell how it came there.
+  return isCut && !wasBelow ? null : 'below';
 }

@@ -1,7 +1,7 @@
 import { firstEstablishedS, triedForAMinute, withinLocalizer } from './established.ts';
 import { at, type Flown } from './flown.ts';
 import { findGlidepathIntercept } from './glidepath-intercept.ts';
-import { isInbound, type Pass } from './passes.ts';
+import { isInbound, recordBeginsWith, type Pass } from './passes.ts';
 
 /** Established at this distance or farther: an approach by instruments (design, section 7). */
 const ESTABLISHED_BEYOND_NM = 3;
@@ -35,9 +35,21 @@ export function kindOf(flown: Flown, pass: Pass, fixS: number | null): Verdict {
   }
   if (onLocalizerAtFix(flown, fixS) && triedForAMinute(flown, pass)) return { kind: 'approach' };
   if (establishedNm === null) return { kind: 'none', why: 'it never settled on the localizer' };
-  const joined = `it joined the final ${establishedNm.toFixed(1)} NM out`;
+  const joined = joinedWords(flown, pass, establishedS!);
   if (establishedNm >= SHORTEST_FINAL_NM) return { kind: 'visual-final', why: joined };
-  return { kind: 'none', why: `${joined}, as a circuit does` };
+  const isSeen = recordBeginsWith(flown, pass) === null;
+  return { kind: 'none', why: isSeen ? `${joined}, as a circuit does` : joined };
+}
+
+/** What begins on the localizer was joined nobody knows where; only where it settled may have been seen. */
+function joinedWords(flown: Flown, pass: Pass, establishedS: number): string {
+  const out = `${distanceNmAt(flown, establishedS).toFixed(1)} NM out`;
+  const begins = recordBeginsWith(flown, pass);
+  if (begins === null) return `it joined the final ${out}`;
+  if (establishedS > flown.track.timeS[pass.first]!) return `it settled on the localizer ${out}`;
+  return begins === 'log-begins'
+    ? `the log begins on final, ${out}`
+    : `the log goes on after a gap on final, ${out}`;
 }
 
 /** Settled far enough out for the moment to count as established on an approach. */

@@ -44,12 +44,22 @@ export function heightAboveThresholdAt(flown: Flown, momentS: number): number {
   return Number.isNaN(heightFt) ? medianAround(flown, heightAboveThresholdFt, momentS) : heightFt;
 }
 
-/** Height above the runway's surface at a fix, on the straight line between its two ends. */
-export function heightAboveRunwayFt({ deviations, facility }: Flown, i: number): number {
+/** Height above the runway's surface at a fix. */
+export function heightAboveRunwayFt(flown: Flown, i: number): number {
+  return flown.deviations.heightAboveThresholdFt[i]! - riseFt(flown, i);
+}
+
+/** Elevation of the runway's surface at a fix. */
+export function runwayElevationFt(flown: Flown, i: number): number {
+  return flown.facility.threshold.elevationFt + riseFt(flown, i);
+}
+
+/** How far the runway has risen from its threshold to a fix, feet, on the straight line between its two ends. */
+function riseFt({ deviations, facility }: Flown, i: number): number {
   const alongFt = -deviations.distanceToThresholdNm[i]! * FEET_PER_NM;
   const rise = facility.farEnd.elevationFt - facility.threshold.elevationFt;
   const share = Math.min(1, Math.max(0, alongFt / facility.lengthFt));
-  return deviations.heightAboveThresholdFt[i]! - rise * share;
+  return rise * share;
 }
 
 function withinOutline(flown: Flown): Margin {

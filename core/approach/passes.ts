@@ -1,3 +1,4 @@
+import type { InsideFix } from './flown-approach.ts';
 import type { Flown } from './flown.ts';
 
 /**
@@ -18,6 +19,15 @@ const PARTING_S = 60;
 
 export function isInbound({ deviations, courseAngleDeg }: Flown, i: number): boolean {
   return deviations.distanceToThresholdNm[i]! > 0 && Math.abs(courseAngleDeg.at(i)) <= INBOUND_DEG;
+}
+
+/** Whether what was recorded begins with a pass, be it with the log or after a gap; null: it was seen to come there. */
+export function recordBeginsWith(
+  { track: { timeS, gapLimitS } }: Flown,
+  { first }: Pick<Pass, 'first'>,
+): Exclude<InsideFix, 'joined'> | null {
+  if (first === 0) return 'log-begins';
+  return timeS[first]! - timeS[first - 1]! > gapLimitS ? 'log-resumes' : null;
 }
 
 /** All passes of a track, in order. */

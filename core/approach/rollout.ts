@@ -36,14 +36,23 @@ export function rolloutOf(flown: Flown, { roll }: Pick<FlownApproach, 'roll'>): 
   return { heightBiasFt: heightBiasFt(flown, roll), ...lineOf(flown, straight) };
 }
 
-function heightBiasFt(flown: Flown, { first, last }: Stretch): number | null {
-  const speeds = flown.track.groundspeedKt.subarray(first, last + 1);
+function heightBiasFt(flown: Flown, roll: Stretch): number | null {
+  const heightFt = settledFt(flown, roll, (i) => heightAboveRunwayFt(flown, i));
+  return heightFt === null ? null : heightFt + flown.heightCorrectionFt - flown.antennaHeightFt;
+}
+
+/** The middle of a height over the slow end of a roll, where the aircraft has settled; null with too few fixes. */
+export function settledFt(
+  { track }: Flown,
+  { first, last }: Stretch,
+  heightFt: (i: number) => number,
+): number | null {
+  const speeds = track.groundspeedKt.subarray(first, last + 1);
   const slowKt = SLOW_RATIO * speeds.reduce((least, kt) => Math.min(least, kt), Infinity) + SLOW_MARGIN_KT;
   const heights: number[] = [];
-  for (let i = first; i <= last; i++)
-    if (flown.track.groundspeedKt[i]! < slowKt) heights.push(heightAboveRunwayFt(flown, i));
-  const heightFt = heights.length < LEAST_FIXES ? NaN : median(heights);
-  return Number.isNaN(heightFt) ? null : heightFt + flown.heightCorrectionFt - flown.antennaHeightFt;
+  for (let i = first; i <= last; i++) if (track.groundspeedKt[i]! < slowKt) heights.push(heightFt(i));
+  const middleFt = heights.length < LEAST_FIXES ? NaN : median(heights);
+  return Number.isNaN(middleFt) ? null : middleFt;
 }
 
 /** The fixes on the ground from the first fast and straight one to before the first that is neither. */

@@ -1,7 +1,8 @@
 import type { Flown } from './flown.ts';
-import { firstAfter } from '../numeric/polyline.ts';
-import type { ApproachSegment } from './flown-approach.ts';
+import { firstAfter, firstAtOrAfter } from '../numeric/polyline.ts';
+import { unseenPassage, type ApproachSegment } from './flown-approach.ts';
 import type { Moments } from './approach-events.ts';
+import { firstPassage } from './heights-passed.ts';
 
 /** A missed approach is followed to this height above its lowest point, or to the level-off (design, section 7). */
 const MISSED_TO_FT = 1500;
@@ -16,9 +17,27 @@ export interface Limits {
   readonly endS: number;
 }
 
-/** Where final ended: the earliest of decision altitude, the start of a missed approach, and the approach's end. */
-function finalEndS(moments: Moments, { endS }: Limits): number {
-  return Math.min(moments.decision?.timeS ?? Infinity, moments.missedStartS ?? Infinity, endS);
+/**
+ * Where final ended: the earliest of decision altitude, the start of a missed approach, the threshold, and the
+ * approach's end. Passed within a gap, each of them ends it with the last fix before.
+ */
+function finalEndS(flown: Flown, moments: Moments, beganS: number, endS: number): number {
+  const decisionS = moments.decision?.timeS ?? unseenPassage(moments, 'decision-altitude')?.startS;
+  return Math.min(
+    decisionS ?? Infinity,
+    moments.missedStartS ?? Infinity,
+    thresholdS(flown, beganS, endS) ?? Infinity,
+    endS,
+  );
+}
+
+/** Beyond the threshold a needle's angle says nothing any more. */
+function thresholdS({ track, deviations }: Flown, beganS: number, endS: number): number | null {
+  const stretch = {
+    first: Math.max(0, firstAtOrAfter(track.timeS, beganS) - 1),
+    last: Math.min(firstAtOrAfter(track.timeS, endS), track.count - 1),
+  };
+  return firstPassage(track, stretch, deviations.distanceToThresholdNm, 0, beganS)?.startS ?? null;
 }
 
 /** The segments that an approach has: limits come from geometry, never from how well it was flown. */
@@ -32,15 +51,15 @@ export function segmentsOf(
   const { beganS, endS } = limits;
   const segments: ApproachSegment[] = [{ kind: 'intercept', startS: aliveS, endS: beganS ?? endS }];
   if (beganS !== null) {
-    const finalEnd = finalEndS(moments, limits);
-    segments.push({ kind: 'final', startS: beganS, endS: finalEnd });
+    segments.push({ kind: 'final', startS: beganS, endS: finalEndS(flown, moments, beganS, endS) });
     const visualEndS = Math.min(
       ending.landing?.touchdownS ?? ending.passage?.timeS ?? endS,
       missedStartS ?? Infinity,
       endS,
     );
-    if (decision && decision.timeS === finalEnd)
-      segments.push({ kind: 'visual', startS: finalEnd, endS: visualEndS });
+    // Of a gap in which decision altitude was passed nobody knows how much was final.
+    const visualS = decision?.timeS ?? unseenPassage(moments, 'decision-altitude')?.endS ?? Infinity;
+    segments.push({ kind: 'visual', startS: visualS, endS: visualEndS });
     if (missedStartS !== null)
       segments.push({ kind: 'missed', startS: missedStartS, endS: missedEndS(flown, moments, untilS) });
   }

@@ -1,3 +1,4 @@
+import { altimeterDoubts } from '../approach/altimeter-doubt.ts';
 import { flownAt, USUAL_ANTENNA_FT } from '../approach/flown.ts';
 import { heightUnitDoubt } from '../approach/height-unit-doubt.ts';
 import type { Deviations } from '../deviation/deviations.ts';
@@ -90,7 +91,14 @@ export function compose(material: Material, judging: Judging = BY_DEFAULT): Comp
       heightCorrectionFt: flown.heightCorrectionFt,
       positionError: positionErrorDebrief(flown, approaches[0] ?? null),
       antennaHeightFt: flown.antennaHeightFt,
-      issues: [...(unitDoubt ? [unitDoubt.issue] : []), ...log.issues, ...track.issues, ...issues],
+      issues: [
+        ...(unitDoubt ? [unitDoubt.issue] : []),
+        ...log.issues,
+        ...track.issues,
+        ...issues,
+        // A roll says nothing of these either.
+        ...(unitDoubt ? [] : altimeterDoubts(flown, approaches)),
+      ],
     },
     facility: facilityDebrief(material),
     standard: {

@@ -63,8 +63,9 @@ export function criterionDebrief(
 }
 
 function excursionDebrief(excursion: JudgedExcursion): DebriefCriterion['excursions'][number] {
-  const { peakS, peak, outsideS, prompt } = excursion;
-  return { ...spanDebrief(excursion), peakUtc: utcText(peakS)!, peak, outsideS, prompt };
+  const { peakS, peak, outsideS, prompt, untilEstablished } = excursion;
+  const told = { ...spanDebrief(excursion), peakUtc: utcText(peakS)!, peak, outsideS, prompt };
+  return untilEstablished ? { ...told, untilEstablished } : told;
 }
 
 function threeFigures(best: number, { atLeast, atMost }: { atLeast: number; atMost: number }): ThreeFigures {

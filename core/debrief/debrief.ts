@@ -234,10 +234,7 @@ export interface DebriefCriterion {
   /** The most that the measured value may be off where it counted, 95 %, in its unit; null: it is what it says. */
   readonly halfWidth: number | null;
   readonly timeOutsideS: ThreeFigures | null;
-  /**
-   * Nautical miles over the ground, straight from fix to fix: flown in the assessed seconds, and of these in the best
-   * figure's beyond the limit. They decide nothing. Versions before 0.2.0 have neither.
-   */
+  /** Nautical miles over the ground from fix to fix: in the assessed seconds, and in the best figure's outside. Since 0.2.0. */
   readonly assessedNm: number | null;
   readonly outsideNm: number | null;
   readonly excursions: readonly CriterionExcursion[];
@@ -256,6 +253,8 @@ interface CriterionExcursion {
   readonly peak: number;
   readonly outsideS: number;
   readonly prompt: boolean;
+  /** Joined inside the fix, and counted until it was established; not there for what was beyond the limit all along. */
+  readonly untilEstablished?: true;
 }
 
 export interface DebriefStability {

@@ -1,6 +1,6 @@
 import { mediansAround } from '../approach/around.ts';
 import type { ApproachEvent, FlownApproach } from '../approach/flown-approach.ts';
-import { momentOf } from '../approach/flown-approach.ts';
+import { needlesUntilS } from '../approach/flown-approach.ts';
 import type { Flown } from '../approach/flown.ts';
 import { firstAfter, firstAtOrAfter, valueFrom } from '../numeric/polyline.ts';
 import { utcText } from '../units/utc.ts';
@@ -8,12 +8,14 @@ import type { DebriefEvent } from './debrief.ts';
 import { known, unknownOf } from './known.ts';
 
 const NOT_RECORDED = 'Not recorded at this moment.';
+const WAY_UNSEEN =
+  'The log begins, or has a gap, too shortly before to tell whether the glidepath was met from above or from below.';
 const FEET_ONLY = 'Below decision altitude full scale is a few dozen feet: only feet are given.';
 
 /** An approach's events with what was flown at each. */
 export function eventDebriefs(flown: Flown, approach: FlownApproach): DebriefEvent[] {
-  const decisionS = momentOf(approach, 'decision-altitude') ?? Infinity;
-  return approach.events.map((event) => eventDebrief(flown, event, event.timeS > decisionS));
+  const untilS = needlesUntilS(approach) ?? Infinity;
+  return approach.events.map((event) => eventDebrief(flown, event, event.timeS > untilS));
 }
 
 function eventDebrief(flown: Flown, event: ApproachEvent, belowDecision: boolean): DebriefEvent {
@@ -46,7 +48,8 @@ function eventDebrief(flown: Flown, event: ApproachEvent, belowDecision: boolean
     remark: event.remark,
     altitudeSource: flown.altitudeSource,
     ...values,
-    unknown: unknownOf(values, {
+    unknown: unknownOf(event.kind === 'glidepath-intercept' ? { ...values, remark: event.remark } : values, {
+      remark: WAY_UNSEEN,
       ...Object.fromEntries(Object.keys(values).map((key) => [key, NOT_RECORDED])),
       localizerFullScale: needle,
       glidepathFullScale: needle,

@@ -3,6 +3,7 @@ import { firstAfter } from '../numeric/polyline.ts';
 import { instructorFlewAt, type Case } from '../standard/case.ts';
 import { countingGate } from '../standard/counting-gate.ts';
 import { gateDatumFt } from '../standard/gate-datum.ts';
+import { isVectored } from '../standard/counting.ts';
 import type { CriterionJudgement, JudgedExcursion } from '../standard/judgement.ts';
 import { scaleWords } from '../standard/words.ts';
 import { whole } from '../units/whole.ts';
@@ -54,10 +55,16 @@ function isHandedOver({ stated }: Case, { startS }: JudgedExcursion): boolean {
 
 function startClause(sitting: Case, id: NeedleId, first: JudgedExcursion): string {
   if (isHandedOver(sitting, first)) return `was handed the aircraft ${sideOf(id, first)} ${NEEDLES[id]}`;
-  if (id === 'localizer-final' && sitting.approach.joinedInsideFix && !isGated(sitting))
-    return 'joined the localizer inside the fix';
+  if (first.untilEstablished) return 'joined the localizer inside the fix';
+  if (isFirstRecorded(sitting)) return `${sideOf(id, first)} ${NEEDLES[id]} at first`;
   const came = isGated(sitting) ? `passed ${countingGate(sitting).words}` : 'came to final';
   return `${came} ${sideOf(id, first)} ${NEEDLES[id]}`;
+}
+
+/** Final begins for this log where it begins itself: how the aircraft came there it does not tell. */
+export function isFirstRecorded(sitting: Case): boolean {
+  const { insideFix } = sitting.approach;
+  return insideFix !== null && insideFix !== 'joined' && !isGated(sitting) && !isVectored(sitting);
 }
 
 function lossClause(sitting: Case, id: NeedleId, first: JudgedExcursion): string {
@@ -77,12 +84,13 @@ export function isGated({ standard }: Case): boolean {
 function backClause(
   sitting: Case,
   { limit, counted }: NeedleJudgement,
-  { endS, prompt, side }: JudgedExcursion,
+  { endS, prompt, side, untilEstablished }: JudgedExcursion,
 ): string {
   const height = heightWords(sitting, endS);
   if (instructorFlewAt(sitting, endS)) return `until the instructor took over at ${height}`;
   if (endS >= counted.at(-1)!.endS) return 'and not back before final ended';
   if (isCutByGap(sitting, endS)) return `and not back when the log breaks off at ${height}`;
+  if (untilEstablished) return `${prompt ? 'promptly ' : ''}established by ${height}`;
   const within = scaleWords(Math.abs((side === 'above' ? limit?.upper : limit?.lower)!));
   return `${prompt ? 'promptly ' : ''}back within ${within} by ${height}`;
 }

@@ -11,7 +11,15 @@ import {
 import { countingGate } from '../standard/counting-gate.ts';
 import { isVectored } from '../standard/counting.ts';
 import type { ApproachJudgement, Verdict } from '../standard/judgement.ts';
-import { isGated, lostClause, NEEDLES, sideOf, type NeedleJudgement } from './lost-clause.ts';
+import { INSIDE_FIX } from '../standard/words.ts';
+import {
+  isFirstRecorded,
+  isGated,
+  lostClause,
+  NEEDLES,
+  sideOf,
+  type NeedleJudgement,
+} from './lost-clause.ts';
 
 /** How an approach ended, as the end of a sentence. */
 const ENDINGS: Readonly<Record<FlownApproach['outcome'], string>> = {
@@ -34,6 +42,7 @@ export function passSummary({ why, outcome }: FlownApproach): string {
 export function summaryOf(sitting: Case, judgement: ApproachJudgement): string {
   const clauses = [
     stabilityClause(judgement),
+    ...beginClause(sitting),
     ...needleClauses(sitting, judgement),
     ...speedClause(judgement),
     ...minimumsClause(judgement),
@@ -61,8 +70,8 @@ function stabilityClause({ gates }: ApproachJudgement): string | null {
 /** What of a gate that held the log does not show: large type must not promise what nobody saw. */
 function seenWords(gates: ApproachJudgement['gates']): string {
   const items = gates.filter(({ verdict }) => verdict === 'met').flatMap((gate) => gate.items);
-  const unseen = items.filter(({ verdict }) => verdict === 'not-assessed').map(({ item }) => `no ${item}`);
-  return unseen.length === 0 ? '' : ` as far as seen (${[...new Set(unseen)].join(', ')})`;
+  const unseen = new Set(items.filter(({ verdict }) => verdict === 'not-assessed').map(({ item }) => item));
+  return unseen.size === 0 ? '' : ` as far as seen (without ${[...unseen].join(' and ')})`;
 }
 
 /** What else than a needle, which has its own clause, was lost after the gate that counts. */
@@ -73,6 +82,12 @@ function lostWords(gates: ApproachJudgement['gates']): string {
     (item) => item !== 'localizer' && item !== 'glidepath',
   );
   return items.length === 0 ? '' : `, then ${items.join(' and ')} outside`;
+}
+
+/** What was flown before is not in the log, and is not to be missed without a word. */
+function beginClause(sitting: Case): string[] {
+  const { insideFix } = sitting.approach;
+  return insideFix !== null && isFirstRecorded(sitting) ? [INSIDE_FIX[insideFix]] : [];
 }
 
 function needleClauses(sitting: Case, { criteria }: ApproachJudgement): string[] {
@@ -119,7 +134,8 @@ function lateClause(sitting: Case, { id, limit, counted }: NeedleJudgement): str
   const [first] = needleExcursions(parts, limit);
   if (!first) return [];
   if (id === 'localizer-final' && isVectored(sitting)) return ['vectored onto the localizer inside the fix'];
-  return [`came to final ${sideOf(id, first)} ${NEEDLES[id]}`];
+  const where = `${sideOf(id, first)} ${NEEDLES[id]}`;
+  return [isFirstRecorded(sitting) ? `${where} at first` : `came to final ${where}`];
 }
 
 function speedClause({ criteria }: ApproachJudgement): string[] {

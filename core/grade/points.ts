@@ -52,25 +52,37 @@ export function pointsOf(criterion: CriterionJudgement, gates: readonly GateJudg
 }
 
 function byTime(
-  { assessedS, verdict }: CriterionJudgement,
+  { assessedS, verdict, excursions }: CriterionJudgement,
   outsideS: number,
   possible: number,
 ): [given: number, how: string] {
   const outside = tenths(outsideS);
   const assessed = tenths(assessedS);
-  const [given, how] = shareOfTime(outside, assessed, possible);
+  const [given, how] = shareOfTime(outside, assessed, possible, outsideWords(excursions));
   const half = possible / 2;
   if (verdict === 'met' || given <= half) return [given, how];
   return [half, `${how}, but not met gives half at most: ${decimal(half)} points`];
 }
 
+/** What the time is of; who joined inside the fix is not beyond the limit until established, but counts so. */
+function outsideWords(excursions: CriterionJudgement['excursions']): string {
+  const joined = excursions.some(({ untilEstablished }) => untilEstablished);
+  if (!joined) return 'beyond the limit';
+  return excursions.length === 1 ? 'not established' : 'not established or beyond the limit';
+}
+
 /** Both times in tenths of a second. */
-function shareOfTime(outside: number, assessed: number, possible: number): [given: number, how: string] {
+function shareOfTime(
+  outside: number,
+  assessed: number,
+  possible: number,
+  words: string,
+): [given: number, how: string] {
   const judged = `the ${decimal(assessed / 10)} s judged`;
   if (outside === 0) return [possible, `beyond the limit for 0 s of ${judged}, all ${possible} points`];
   const fifth = decimal(assessed / 10 / PARTS_OF_TIME);
   const beyond = decimal(outside / 10);
-  const start = `beyond the limit for ${beyond} s of ${judged}; 20 % of that is ${fifth} s`;
+  const start = `${words} for ${beyond} s of ${judged}; 20 % of that is ${fifth} s`;
   if (outside * PARTS_OF_TIME >= assessed)
     return [0, `${start}, and it was no less: 0 of ${possible} points`];
   const given = tenths((possible * (assessed - PARTS_OF_TIME * outside)) / assessed) / 10;

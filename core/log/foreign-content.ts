@@ -39,6 +39,12 @@ const SIGNATURES: readonly (readonly [start: RegExp, code: LogRefusalCode, what:
     'a web page',
     'Download the track log itself, not the page that links to it.',
   ],
+  [
+    /^\s*\{[^]{0,200}"format"\s*:\s*"halfdot-(?:facility|standard)\//,
+    'not-a-track-log',
+    'a facility or a standard of this program',
+    'In the app such files are brought in under Facilities and Standards; commands take them by --facility and --standard.',
+  ],
   [/^\s*(?:\{\s*["}]|\[\s*[[{"\d\]])/, 'not-a-track-log', 'JSON', EXPORT_AGAIN],
   [/^SQLite format 3/, 'not-a-track-log', 'a database', EXPORT_AGAIN],
 ];

@@ -80,6 +80,7 @@ export function sheetExcursions(sitting: Case, { criteria }: ApproachDebrief): S
       peak: excursion.peak,
       outsideS: excursion.outsideS,
       prompt: excursion.prompt,
+      untilEstablished: excursion.untilEstablished ?? false,
     })),
   );
   return all.toSorted((a, b) => a.startS - b.startS);

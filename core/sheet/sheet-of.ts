@@ -1,5 +1,5 @@
 import type { Composed } from '../debrief/compose-debrief.ts';
-import { momentOf } from '../approach/flown-approach.ts';
+import { needlesUntilS } from '../approach/flown-approach.ts';
 import type { FacilityGeometry } from '../facility/derive-geometry.ts';
 import { firstAfter, type Span } from '../numeric/polyline.ts';
 import { approachHeading, zoneOf } from '../report/debrief-text.ts';
@@ -30,7 +30,7 @@ export function sheetsOf({ debrief, sittings }: Composed): Sheet[] {
         const told = approach.events[k]!;
         return { kind, words: eventWords(told), timeS, told };
       }),
-      needlesUntilS: momentOf(sitting.approach, 'decision-altitude'),
+      needlesUntilS: needlesUntilS(sitting.approach),
       excursions: sheetExcursions(sitting, approach),
       isCounted: approach.criteria.some(({ counted }) => counted.length > 0),
       bands: sheetBands(sitting, approach),

@@ -94,6 +94,8 @@ export interface SheetExcursion extends Span {
   /** Less than the span where it came back between. */
   readonly outsideS: number;
   readonly prompt: boolean;
+  /** Joined inside the fix: not established by its end, and not beyond the tolerance all along. */
+  readonly untilEstablished: boolean;
 }
 
 export type BandedStrip = 'localizer' | 'glidepath' | 'airspeed' | 'verticalSpeed' | 'pitchDeg' | 'bankDeg';

@@ -10,7 +10,7 @@ import { noLimit } from './no-limit.ts';
 import { notAssessed } from './not-assessed.ts';
 import { promptRule } from './prompt-rule.ts';
 import { withAllowance } from './with-allowance.ts';
-import { bandWords } from './words.ts';
+import { bandWords, INSIDE_FIX } from './words.ts';
 
 /** What is level for less than this is not held. Ours. */
 const SHORTEST_S = 10;
@@ -60,7 +60,7 @@ function targetOf(sitting: Case): { altitudeFt: number; span: Span } | { why: st
   const { flown, approach, stated } = sitting;
   const { distanceNm, altitudeFt: fixFt } = flown.facility.finalApproachFix;
   const intercept = approach.events.find(({ kind }) => kind === 'glidepath-intercept');
-  if (approach.joinedInsideFix) return { why: 'the localizer was joined inside the fix' };
+  if (approach.insideFix !== null) return { why: INSIDE_FIX[approach.insideFix] };
   if (!intercept) return { why: 'no descent on the glidepath to be level before' };
   if (stated.assignedAltitudeFt === null && intercept.remark === 'from-above')
     return { why: 'the glidepath was met from above, and no altitude was assigned' };

@@ -1,4 +1,4 @@
-import { momentOf, type EventKind, type FlownApproach } from '../approach/flown-approach.ts';
+import { momentOf, unseenPassage, type EventKind, type FlownApproach } from '../approach/flown-approach.ts';
 import type { Flown } from '../approach/flown.ts';
 import { LazyColumn, type Column } from '../numeric/lazy-column.ts';
 import { clip, firstAfter, type Polyline, type Span } from '../numeric/polyline.ts';
@@ -22,9 +22,23 @@ export function finalOf({ approach }: Case): Span | null {
   return approach.segments.find(({ kind }) => kind === 'final') ?? null;
 }
 
-/** A go-around ends final as decision altitude does; a log that ends, or an aircraft that leaves, does not. */
-export function flownToItsEnd(sitting: Case): boolean {
-  return sitting.approach.flownToDecision || moment(sitting, 'missed-approach-start') !== null;
+/**
+ * Why final was not seen to its end; null where it was. A go-around ends final as decision altitude does; a log that
+ * ends, or an aircraft that leaves, does not.
+ */
+export function unfinished(sitting: Case): string | null {
+  if (endsUnseen(sitting)) return `decision altitude was ${PASSED_UNSEEN}`;
+  if (sitting.approach.flownToDecision || moment(sitting, 'missed-approach-start') !== null) return null;
+  return 'final was not flown to decision altitude';
+}
+
+/** Of a height: what a gap bracketed was passed, though nobody saw when and how. */
+export const PASSED_UNSEEN = 'passed while nothing was recorded';
+
+/** Whether decision altitude was passed within a gap, before any missed approach was begun. */
+export function endsUnseen(sitting: Case): boolean {
+  const passed = unseenPassage(sitting.approach, 'decision-altitude');
+  return passed !== null && passed.startS < (moment(sitting, 'missed-approach-start') ?? Infinity);
 }
 
 /** The parts of a span in which the student flew. */
@@ -82,7 +96,7 @@ export function instructorFlewAt({ stated }: Case, momentS: number): boolean {
 /** What ended final other than decision altitude, where that changes how its last moments are seen. */
 export function endedBy(sitting: Case): 'leaving' | 'going-around' | null {
   const { outcome, flownToDecision } = sitting.approach;
-  if (flownToDecision) return null;
+  if (flownToDecision || endsUnseen(sitting)) return null;
   if (outcome === 'circled' || outcome === 'sidestepped') return 'leaving';
   return moment(sitting, 'missed-approach-start') === null ? null : 'going-around';
 }

@@ -1,8 +1,10 @@
+import { unseenPassage } from '../approach/flown-approach.ts';
 import { at } from '../approach/flown.ts';
 import type { Span } from '../numeric/polyline.ts';
-import { finalOf, moment, type Case } from './case.ts';
+import { finalOf, moment, PASSED_UNSEEN, type Case } from './case.ts';
 import { countingGate } from './counting-gate.ts';
 import { fallsToS } from './falling.ts';
+import { INSIDE_FIX } from './words.ts';
 
 /** Where a criterion counts, or why nowhere. */
 export type Counting = { readonly span: Span } | { readonly why: string };
@@ -20,7 +22,7 @@ const VECTORED_TO_NM = 3;
 export function localizerBeforeFinal(sitting: Case): Counting {
   const { approach } = sitting;
   const establishedS = moment(sitting, 'localizer-established');
-  if (approach.joinedInsideFix) return { why: 'the localizer was joined inside the fix' };
+  if (approach.insideFix !== null) return { why: INSIDE_FIX[approach.insideFix] };
   if (establishedS === null) return { why: 'never established on the localizer' };
   const endS = approach.finalBeganS ?? approach.endS;
   if (establishedS >= endS) return { why: 'not yet established at the fix' };
@@ -39,8 +41,21 @@ export function localizerOnFinal(sitting: Case): Counting {
   return startS < final.span.endS ? { span: { startS, endS: final.span.endS } } : { why: NO_FINAL };
 }
 
+/** Where the log does not tell how it came there, what is stated does. */
 export function isVectored({ approach, stated }: Case): boolean {
-  return approach.joinedInsideFix && stated.vectoredInsideFix;
+  return approach.insideFix !== null && stated.vectoredInsideFix;
+}
+
+/**
+ * Until when one who was seen to join inside the fix counts as not established, which is one excursion; null where
+ * that rule does not apply.
+ */
+export function joinedByS(sitting: Case): number | null {
+  const { approach, standard } = sitting;
+  const final = finalOf(sitting);
+  if (!final || approach.insideFix !== 'joined' || isVectored(sitting)) return null;
+  if (standard.final.countsFrom === 'gate') return null;
+  return Math.min(moment(sitting, 'localizer-established') ?? Infinity, final.endS);
 }
 
 /** The glidepath on final: from the fix when it was held 10 s before, else once there was time to get on it. */
@@ -63,8 +78,10 @@ export function fromFixOrGate(sitting: Case): Counting {
   if (sitting.standard.final.countsFrom === 'fix') return { span: final };
   const gate = countingGate(sitting);
   const gateS = moment(sitting, gate.kind);
-  if (gateS === null || gateS >= final.endS)
-    return { why: `this standard counts from the ${gate.words} gate, which was not passed on final` };
+  if (gateS === null || gateS >= final.endS) {
+    const passed = unseenPassage(sitting.approach, gate.kind) ? PASSED_UNSEEN : 'not passed on final';
+    return { why: `this standard counts from the ${gate.words} gate, which was ${passed}` };
+  }
   return { span: { startS: gateS, endS: final.endS } };
 }
 

@@ -1,22 +1,14 @@
 import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
 import { median } from '../numeric/median.ts';
-import { constant, largestOf, relativeTo, type Polyline, type Span } from '../numeric/polyline.ts';
+import { constant, largestOf, relativeTo, type Polyline } from '../numeric/polyline.ts';
 import { flownDistanceNm } from '../track/flown-distance.ts';
 import { airspeedOf } from './airspeed.ts';
 import { altitudeBeforeFinal } from './altitude-before-final.ts';
-import {
-  endedBy,
-  flownToItsEnd,
-  halfWidthsIn,
-  moment,
-  recordedIn,
-  withoutInstructor,
-  type Case,
-} from './case.ts';
+import { endedBy, halfWidthsIn, recordedIn, unfinished, withoutInstructor, type Case } from './case.ts';
 import {
   fromFixOrGate,
   glidepathOnFinal,
-  isVectored,
+  joinedByS,
   localizerBeforeFinal,
   localizerOnFinal,
   type Counting,
@@ -87,22 +79,14 @@ function needle(sitting: Case, id: NeedleId, limit: Limit | null): CriterionJudg
     parts,
     flownNm: flownDistanceNm(sitting.flown.track, parts),
     halfWidths,
-    madeUpToS: id === 'localizer-final' ? joinedToS(sitting, counting.span) : null,
+    madeUpToS: id === 'localizer-final' ? joinedByS(sitting) : null,
     near: NEAR_FULL_SCALE,
     halfFloor: NEEDLE_FLOOR,
     prompt: promptRule(sitting, counting.span, { depth: NEEDLE_DEPTH, stop: 1 }),
     endedBy: id === 'localizer-before-final' ? null : endedBy(sitting),
-    openEnd: id === 'localizer-before-final' ? openBefore(sitting) : openFinal(sitting),
+    openEnd: id === 'localizer-before-final' ? openBefore(sitting) : unfinished(sitting),
   };
   return withAllowance(sitting, question);
-}
-
-/** Joined inside the fix: from where final began to established is one excursion; null where nothing is made of it. */
-function joinedToS(sitting: Case, final: Span): number | null {
-  const { approach } = sitting;
-  if (!approach.joinedInsideFix || isVectored(sitting)) return null;
-  if (sitting.standard.final.countsFrom === 'gate') return null;
-  return Math.min(moment(sitting, 'localizer-established') ?? Infinity, final.endS);
 }
 
 function airspeedOnFinal(sitting: Case): CriterionJudgement {
@@ -135,17 +119,13 @@ function airspeedOnFinal(sitting: Case): CriterionJudgement {
     halfFloor: SPEED_FLOOR_KT,
     prompt: promptRule(sitting, counting.span, { depth: SPEED_DEPTH_KT, stop: Infinity }),
     endedBy: endedBy(sitting),
-    openEnd: openFinal(sitting),
+    openEnd: unfinished(sitting),
   });
 }
 
 /** Whether a needle may be off by its full scale for most of the time: then nothing can be said of it. */
 function isBlind(halfWidths: readonly Polyline[]): boolean {
   return largestOf(halfWidths) > 1 && median(halfWidths.flatMap(({ value }) => [...value])) > 1;
-}
-
-function openFinal(sitting: Case): string | null {
-  return flownToItsEnd(sitting) ? null : 'final was not flown to decision altitude';
 }
 
 function openBefore({ approach }: Case): string | null {

@@ -1,4 +1,5 @@
 import { excursionsOff, type Off } from '../approach/excursions.ts';
+import { unseenPassage } from '../approach/flown-approach.ts';
 import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
 import { followedSinkErrorFpm } from '../approach/sink-error.ts';
 import { OFFSET_LOCALIZER_DEG } from '../facility/impossible-values.ts';
@@ -7,12 +8,13 @@ import { airspeedOf } from './airspeed.ts';
 import {
   endedBy,
   finalOf,
-  flownToItsEnd,
   halfWidthsIn,
   type HalfWidth,
   instructorFlewAt,
   moment,
+  PASSED_UNSEEN,
   recordedIn,
+  unfinished,
   withoutInstructor,
   type Case,
 } from './case.ts';
@@ -69,8 +71,10 @@ function judgeGate(sitting: Case, gate: GateJudgement['gate'], heightFt: number)
   });
   const tooSlow = sitting.flown.track.medianIntervalS > SLOWEST_S;
   if (tooSlow) return silent('fixes are more than 3 s apart');
-  if (timeS === null) return silent('not descended through on final');
-  if (timeS >= (goAroundBegunS(sitting) ?? Infinity)) return silent('a missed approach was begun above it');
+  const passedS = timeS ?? unseenPassage(sitting.approach, gate)?.startS ?? null;
+  if (passedS === null) return silent('not descended through on final');
+  if (passedS >= (goAroundBegunS(sitting) ?? Infinity)) return silent('a missed approach was begun above it');
+  if (timeS === null) return silent(PASSED_UNSEEN);
   if (instructorFlewAt(sitting, timeS)) return silent('the instructor flew');
   const items = itemsAtGate(sitting, timeS);
   return { ...silent(''), items, ...lostItems(sitting, timeS), ...verdictAt(items) };
@@ -106,10 +110,10 @@ function followedAfter(sitting: Case, gateS: number): Followed[] {
   const { flown, standard, stated } = sitting;
   const { track, deviations, needleError } = flown;
   const { gates } = standard;
-  const decisionS = Math.min(moment(sitting, 'decision-altitude') ?? Infinity, lastS(sitting));
+  const finalEndS = finalOf(sitting)?.endS ?? gateS;
   const lowS = Math.min(lowPointS(sitting, gateS), lastS(sitting));
   // A target for final is left for the landing's speed once the runway is in sight; Vref is that speed.
-  const speedS = gates.speedBasis === 'vref' ? lowS : decisionS;
+  const speedS = gates.speedBasis === 'vref' ? lowS : finalEndS;
   // An offset course leads to no threshold: below decision altitude the aircraft has to leave it.
   const isOffset = Math.abs(flown.facility.courseOffsetDeg) > OFFSET_LOCALIZER_DEG;
   const target = speedTarget(gates.speedBasis, stated);
@@ -120,14 +124,14 @@ function followedAfter(sitting: Case, gateS: number): Followed[] {
       item: 'localizer',
       limit: gates.localizer,
       column: deviations.localizerFullScale,
-      toS: isOffset ? decisionS : lowS,
+      toS: isOffset ? finalEndS : lowS,
       halfWidth: needleError.localizer,
     },
     {
       item: 'glidepath',
       limit: gates.glidepath,
       column: deviations.glidepathFullScale,
-      toS: decisionS,
+      toS: finalEndS,
       halfWidth: needleError.glidepath,
     },
     {
@@ -210,8 +214,8 @@ export function stabilityCriterion(sitting: Case, gates: readonly GateJudgement[
   const proven = gate.lostAfter.filter(({ isProven }) => isProven);
   const at = gate.verdict === 'unclear' ? `unclear at ${words}` : `stable at ${words}`;
   if (proven.length > 0) return { ...plain, verdict: 'not-met', why: `${at}, then ${lostWords(proven)}` };
-  if (!flownToItsEnd(sitting))
-    return { ...plain, verdict: 'not-assessed', why: `${at}, but final was not flown to decision altitude` };
+  const open = unfinished(sitting);
+  if (open !== null) return { ...plain, verdict: 'not-assessed', why: `${at}, but ${open}` };
   if (gate.verdict === 'unclear') return plain;
   const [lost] = gate.lostAfter;
   const unclear = (why: string): CriterionJudgement => ({

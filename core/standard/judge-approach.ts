@@ -6,9 +6,10 @@ import type { ApproachJudgement, CriterionJudgement } from './judgement.ts';
 import { judgeMinimums } from './minimums.ts';
 import { safetyLimits, soundGoAround } from './safety.ts';
 
-/** Slower logs give no level; still slower ones are a picture only (design, section 9). */
+/** Slower logs give no level (design, section 9). */
 const LEVEL_INTERVAL_S = 3;
-const PICTURE_INTERVAL_S = 10;
+/** From here on a log is a picture only: one fix in ten seconds, by a clock that may be half a second out (ours). */
+const PICTURE_INTERVAL_S = 9.5;
 
 /** Everything that a standard says of one approach. */
 export function judgeApproach(sitting: Case): ApproachJudgement {
@@ -20,7 +21,7 @@ export function judgeApproach(sitting: Case): ApproachJudgement {
     timed.filter(({ id }) => isOwn(sitting, id)),
   ];
   const criteria = [...before, stabilityCriterion(sitting, gates), judgeMinimums(sitting), ...own];
-  const isPicture = medianIntervalS > PICTURE_INTERVAL_S;
+  const isPicture = medianIntervalS >= PICTURE_INTERVAL_S;
   return {
     criteria: isPicture ? criteria.map(asPicture) : criteria,
     gates,
@@ -36,7 +37,7 @@ function isOwn({ standard }: Case, id: string): boolean {
 }
 
 function asPicture(criterion: CriterionJudgement): CriterionJudgement {
-  const why = 'fixes are more than 10 s apart: a picture only';
+  const why = 'fixes are about 10 s apart or more: a picture only';
   return { ...criterion, verdict: 'not-assessed', why, allowed: null };
 }
 

@@ -2,7 +2,7 @@ import { at, type Flown } from '../approach/flown.ts';
 import { firstAfter } from '../numeric/polyline.ts';
 import { whole } from '../units/whole.ts';
 import { neededSinkFpm } from '../approach/glidepath-intercept.ts';
-import { finalOf, instructorFlewAt, moment, type Case } from './case.ts';
+import { endsUnseen, finalOf, instructorFlewAt, moment, PASSED_UNSEEN, type Case } from './case.ts';
 import { fallsToS } from './falling.ts';
 import { goAroundBegunS } from './go-around-begun.ts';
 import type { CriterionJudgement, Verdict } from './judgement.ts';
@@ -29,6 +29,9 @@ export function judgeMinimums(sitting: Case): CriterionJudgement {
   if (decisionFt === null) return open('the facility gives no decision altitude');
   const startS = goAroundBegunS(sitting);
   const decisionS = moment(sitting, 'decision-altitude');
+  // How long after decision altitude a missed approach was begun cannot be told then; how high, it can.
+  if (endsUnseen(sitting) && (startS === null || rule.kind !== 'start-within-height'))
+    return open(`decision altitude was ${PASSED_UNSEEN}`);
   if (startS === null && decisionS === null) return open('decision altitude was not reached');
   if (instructorFlewAt(sitting, startS ?? decisionS!)) return open('the instructor flew');
   const settled = (verdict: Verdict, measured: number | null, why: string): CriterionJudgement => ({
@@ -62,11 +65,8 @@ export function judgeMinimums(sitting: Case): CriterionJudgement {
     const why = `${startWords(aboveFt)}, by heights that may be off by ${whole(offFt)} ft`;
     return settled('unclear', measured, why);
   }
-  return tooLow(
-    sitting,
-    { measured, why: `${startWords(aboveFt)}, ${seconds(lateS)} after it was passed` },
-    settled,
-  );
+  const late = endsUnseen(sitting) ? '' : `, ${seconds(lateS)} after it was passed`;
+  return tooLow(sitting, { measured, why: `${startWords(aboveFt)}${late}` }, settled);
 }
 
 /** Of what is measured there, in its own unit; null where it is what it says. */

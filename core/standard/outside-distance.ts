@@ -9,14 +9,14 @@ export function lengthNm(flownNm: readonly Polyline[]): number {
 
 /** Nautical miles flown in the very seconds that excursions were beyond their limit. */
 export function outsideDistanceNm(question: TimedQuestion, excursions: readonly Excursion[]): number {
-  const { parts, flownNm, madeUpToS } = question;
+  const { parts, flownNm } = question;
   return excursions.reduce((sum, excursion) => {
     const flown = during(flownNm, excursion);
     // One that the rules make is outside all along, as far as it was recorded.
-    const isMadeUp = excursion.endS === madeUpToS;
-    return (
-      sum + (isMadeUp ? lengthNm(flown) : beyondNm(during(parts, excursion), flown, question, excursion))
-    );
+    const nm = excursion.untilEstablished
+      ? lengthNm(flown)
+      : beyondNm(during(parts, excursion), flown, question, excursion);
+    return sum + nm;
   }, 0);
 }
 

@@ -1,6 +1,6 @@
 import { followedSinkErrorFpm } from '../approach/sink-error.ts';
 import { flownDistanceNm } from '../track/flown-distance.ts';
-import { endedBy, flownToItsEnd, halfWidthsIn, recordedIn, withoutInstructor, type Case } from './case.ts';
+import { endedBy, halfWidthsIn, recordedIn, unfinished, withoutInstructor, type Case } from './case.ts';
 import { fromFixOrGate } from './counting.ts';
 import type { CriterionJudgement, CriterionUnit } from './judgement.ts';
 import { notAssessed } from './not-assessed.ts';
@@ -52,6 +52,6 @@ function judgeOwn(sitting: Case, { id, title, quantity, limit }: OwnCriterion): 
     halfFloor: 0,
     prompt: promptRule(sitting, counting.span, { depth: 0, stop: Infinity }),
     endedBy: endedBy(sitting),
-    openEnd: flownToItsEnd(sitting) ? null : 'final was not flown to decision altitude',
+    openEnd: unfinished(sitting),
   });
 }

@@ -125,7 +125,7 @@ function joining(
   }
   if (counted.length === 0 || within(limit, peak)) return null;
   const { startS } = counted[0]!;
-  return { startS, endS, outsideS, peak, peakS, side: peak > 0 ? 'above' : 'below' };
+  return { startS, endS, outsideS, peak, peakS, side: peak > 0 ? 'above' : 'below', untilEstablished: true };
 }
 
 interface Readings {
@@ -143,7 +143,7 @@ function verdictOf(question: TimedQuestion, readings: Readings): { verdict: Verd
   if (counted.length === 0) return { verdict: 'not-assessed', why: 'the instructor flew all of it' };
   if (assessedS === 0) return { verdict: 'not-assessed', why: 'nothing of it was recorded' };
   const isBeyond = ({ excursions }: Reading) => excursions.some(({ prompt }) => !prompt);
-  const beyond = `beyond ${limitWords} for ${seconds(best.outsideS)}`;
+  const beyond = beyondWords(question, best);
   // Moved inward one excursion may fall apart into too many, so that alone is no proof; nor is outward, where they join.
   if (isBeyond(least) && isBeyond(best))
     return { verdict: 'not-met', why: `${beyond}${spreadWords(readings)}${oftenWords(question, best)}` };
@@ -165,6 +165,17 @@ function verdictOf(question: TimedQuestion, readings: Readings): { verdict: Verd
 function oftenWords({ prompt }: TimedQuestion, { excursions }: Reading): string {
   const areMany = excursions.length > MOST_OF_THEM && excursions.every((one) => isShort(one, prompt));
   return areMany ? `, ${excursions.length} times: two at most count as promptly corrected` : '';
+}
+
+/** How long it was out: one who has yet to settle is not beyond the limit all that time. */
+function beyondWords({ limitWords, instructorFlew = [] }: TimedQuestion, best: Reading): string {
+  const beyond = (s: number) => `beyond ${limitWords} for ${seconds(s)}`;
+  const joined = best.excursions.find(({ untilEstablished }) => untilEstablished);
+  if (!joined) return beyond(best.outsideS);
+  const first = instructorFlew.length === 0 ? 'the first ' : '';
+  const late = `not established for ${first}${seconds(joined.outsideS)} of final`;
+  const laterS = best.outsideS - joined.outsideS;
+  return laterS > 0 ? `${late}, then ${beyond(laterS)}` : late;
 }
 
 /** So short that it passes for promptly corrected; where the instructor took over in it, nobody saw that it was. */

@@ -3,9 +3,10 @@ import type { Log } from '../log/log.ts';
 import type { Aerodrome } from '../earth/atmosphere.ts';
 import { chooseAltitude } from './choose-altitude.ts';
 import { coarseHeights, coarsePositions } from './coarseness.ts';
+import { frozenAltitude } from './frozen-altitude.ts';
 import { findGaps, type Timing } from './gaps.ts';
 import { groundspeedDoubt } from './groundspeed-doubt.ts';
-import { indicatedAltitude } from './indicated-altitude.ts';
+import { indicatedAltitude, NOT_RECORDED } from './indicated-altitude.ts';
 import { motionFromPositions } from './motion.ts';
 import { orderFixes } from './order-fixes.ts';
 import { flagFrozen, flagJumps } from './quality.ts';
@@ -36,7 +37,11 @@ export function buildTrack(log: Log, settings: TrackSettings = { undulationM: nu
   if (latDeg.length < 2)
     return refused('too-few-fixes', `${log.name}: ${latDeg.length} usable fix; a track needs two or more.`);
   const { undulationM, altimeterSettingHpa = null, aerodrome = null, receiver = null } = settings;
-  const indicated = indicatedAltitude(log, altimeterSettingHpa);
+  const shown = indicatedAltitude(log, altimeterSettingHpa);
+  const fixes = { timeS: take(log.timeS), latDeg, lonDeg, line: lines(log, order.rows) };
+  const frozen = shown.altitudeFt && frozenAltitude(fixes, take(shown.altitudeFt), log, take);
+  // All of it: of a part left out it would be told that decision altitude was never reached.
+  const indicated = frozen ? NOT_RECORDED : shown;
   const altitude = chooseAltitude(log, indicated.altitudeFt, { undulationM, aerodrome });
   if (!altitude)
     return refused(
@@ -63,6 +68,7 @@ export function buildTrack(log: Log, settings: TrackSettings = { undulationM: nu
     ...altitude.issues,
     // Where the beam itself has nothing but pressure altitude, that says it all.
     ...(altitude.source === 'pressure' ? [] : indicated.issues),
+    ...(frozen ? [frozen] : []),
     ...groundspeedDoubt(log, track.recorded, byPositionsKt),
     ...gapIssues(track),
     ...flagFrozen(track),
@@ -107,12 +113,16 @@ function assemble(log: Log, positions: Positions, rows: Uint32Array | null) {
     flags: gapFlags(timeS.length, timing),
     recorded,
     byPositionsKt: motion.groundspeedKt,
-    line: rows ? rows.map((row) => log.line[row]!) : log.line,
+    line: lines(log, rows),
   };
 }
 
 function pick(values: Float64Array, rows: Uint32Array | null): Float64Array {
   return rows ? Float64Array.from(rows, (row) => values[row]!) : values;
+}
+
+function lines(log: Log, rows: Uint32Array | null): Uint32Array {
+  return rows ? rows.map((row) => log.line[row]!) : log.line;
 }
 
 function recordedColumns(log: Log, take: (values: Float64Array) => Float64Array): Track['recorded'] {

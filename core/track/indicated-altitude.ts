@@ -9,6 +9,9 @@ export interface IndicatedAltitude {
   readonly issues: readonly Issue[];
 }
 
+/** The answer where there is no altimeter to be judged by. */
+export const NOT_RECORDED: IndicatedAltitude = { altitudeFt: null, issues: [] };
+
 const isVoid = (values: Float64Array | undefined): boolean =>
   values === undefined || values.every((value) => Number.isNaN(value));
 
@@ -19,7 +22,7 @@ const isVoid = (values: Float64Array | undefined): boolean =>
 export function indicatedAltitude({ values }: Log, settingHpa: number | null): IndicatedAltitude {
   if (!isVoid(values.altitudeIndicatedFt)) return { altitudeFt: values.altitudeIndicatedFt!, issues: [] };
   const pressureFt = values.altitudePressureFt;
-  if (pressureFt === undefined || isVoid(pressureFt)) return { altitudeFt: null, issues: [] };
+  if (pressureFt === undefined || isVoid(pressureFt)) return NOT_RECORDED;
   if (settingHpa !== null) {
     const shiftFt = pressureAltitudeFt(settingHpa);
     return derived(

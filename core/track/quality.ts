@@ -108,7 +108,12 @@ function neighbourKt(speedKt: Float64Array, k: number): number {
   return second < 0 ? Infinity : second;
 }
 
-function stepKt({ timeS, latDeg, lonDeg }: Positions, from: number, to: number): number {
+/** The speed, kt, that leads from one fix to another. */
+export function stepKt(
+  { timeS, latDeg, lonDeg }: Pick<Track, 'timeS' | 'latDeg' | 'lonDeg'>,
+  from: number,
+  to: number,
+): number {
   const degree = metresPerDegree(latDeg[to]!);
   const northM = (latDeg[to]! - latDeg[from]!) * degree.latM;
   const eastM = wrap180(lonDeg[to]! - lonDeg[from]!) * degree.lonM;

@@ -191,6 +191,8 @@ const ASKED = z.strictObject({
   standard: z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('shipped'), id: z.string().max(100) }),
     z.strictObject({ kind: z.literal('own'), text: z.string().max(OWN_STANDARDS.characters) }),
+    /** That of a debrief which is kept already, as it is kept. */
+    z.strictObject({ kind: z.literal('kept'), text: z.string().max(1_000_000) }),
   ]),
   stated: STATED,
   settings: LOG_SETTINGS,

@@ -12,6 +12,7 @@ export { listLogs, logNamed, logsOf, studentOfLog } from './find-logs.ts';
 export { importLog } from './import-log.ts';
 export { keptDebrief } from './kept-debrief.ts';
 export { keptOf, whereKept } from './kept-of.ts';
+export { keptStandard } from './kept-standard.ts';
 export { lessonPage } from './lesson-page.ts';
 export { changeLesson } from './lessons.ts';
 export { inTurn } from './in-turn.ts';

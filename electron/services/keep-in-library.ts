@@ -19,8 +19,8 @@ const ONE_LOG = { progress: () => {}, cancelled: () => false };
 /** Debriefs a log and keeps it, as the command does; what is wrong with the log itself is an answer, and no failure. */
 export function keepInLibrary(host: LibraryHost, input: ToKeep): Promise<Output<'keepInLibrary'>> {
   const { heights, antennaHeightFt, stated, settings } = input.asked;
-  const judging = {
-    standard: standardOf(input.asked.standard),
+  const standardIn = standardOf(input.asked.standard);
+  const said = {
     stated: { ...NOTHING_STATED, ...stated },
     ...(heights !== null && { heights }),
     ...(antennaHeightFt !== null && { antennaHeightFt }),
@@ -28,6 +28,7 @@ export function keepInLibrary(host: LibraryHost, input: ToKeep): Promise<Output<
   const facilities = facilitiesOf(input.facilities);
   const log = { name: input.name, bytes: Buffer.from(input.base64, 'base64') };
   return host.use(async (library, room) => {
+    const judging = { ...said, standard: standardIn(library, room) };
     let ruling: Ruling | null = null;
     const rule = (days: FirstDays) => (ruling = ruled(library, room, input, days));
     const student = input.student.by === 'name' ? input.student.name : null;
@@ -86,12 +87,27 @@ function whyOf(ruling: Ruling | null): string | null {
   return ruling && ruling.why;
 }
 
-function standardOf(asked: ToKeep['asked']['standard']): Standard {
+/** One that is kept is looked for in the library: what the page sends of it is not checked as a file is. */
+function standardOf(asked: ToKeep['asked']['standard']): (library: Library, room: LibraryRoom) => Standard {
+  if (asked.kind === 'kept')
+    return (library, room) => {
+      const kept = room.keptStandard(library, asked.text);
+      if (kept === null) throw new Unusable(KEPT_BY_ANOTHER);
+      return kept;
+    };
+  const standard = namedStandard(asked);
+  return () => standard;
+}
+
+function namedStandard(asked: Exclude<ToKeep['asked']['standard'], { kind: 'kept' }>): Standard {
   if (asked.kind === 'own') return orRefused(parseStandard(asked.text, 'The standard'));
   const standard = standardById(asked.id);
   if (standard === null) throw new Unusable(`There is no standard "${asked.id}".`);
   return standard;
 }
+
+const KEPT_BY_ANOTHER =
+  'The standard by which this was kept is not in the library any more: choose another for it first.';
 
 function facilitiesOf(texts: readonly string[]): readonly [DefinedFacility, ...DefinedFacility[]] {
   const defined = texts.map((text) => orRefused(defineFacility(text, 'The facility')));

@@ -17,9 +17,10 @@ export function feetWords(feet: number): string {
 
 /** How far and how long something was outside: "high 2.3, 50 s, promptly corrected". */
 export function excursionWords(
-  { criterionId, unit, peak, outsideS, prompt }: SheetExcursion,
+  { criterionId, unit, peak, outsideS, prompt, untilEstablished }: SheetExcursion,
   dots: Dots,
 ): string {
   const seconds = `${Math.max(1, Math.round(outsideS))} s`;
-  return `${measuredWords(criterionId, unit, peak, dots)}, ${seconds}${prompt ? ', promptly corrected' : ''}`;
+  const lasted = untilEstablished ? `not established for ${seconds}` : seconds;
+  return `${measuredWords(criterionId, unit, peak, dots)}, ${lasted}${prompt ? ', promptly corrected' : ''}`;
 }

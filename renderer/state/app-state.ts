@@ -8,6 +8,7 @@ import type { SchoolAsked } from '../../core/progress/school/school-page.ts';
 import type { SinceLast } from '../../core/progress/since-last.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
 import type { Sheet } from '../../core/sheet/sheet.ts';
+import type { Standard } from '../../core/standard/standard.ts';
 import { NOTHING_STATED, type Stated } from '../../core/standard/stated.ts';
 import type { Notes, Output } from '../../electron/bridge/calls.ts';
 import { EVERY_FLIGHT } from '../../electron/bridge/every-flight.ts';
@@ -113,6 +114,14 @@ export interface StandardEntry extends StandardText {
   readonly reading: StandardReading | null;
 }
 
+/** A standard by which a kept debrief was made, where none that is here says the same; it cannot be changed. */
+export interface KeptStandard {
+  readonly id: string;
+  /** As the library has it, which is not as a file of the user's own has it. */
+  readonly text: string;
+  readonly standard: Standard;
+}
+
 export type View =
   'start' | 'flight' | 'library' | 'lesson' | 'progress' | 'student' | 'facilities' | 'brief' | 'standards';
 
@@ -174,6 +183,8 @@ export interface AppState {
   readonly samples: readonly Sample[];
   readonly facilities: readonly FacilityEntry[];
   readonly standards: readonly StandardEntry[];
+  /** Of debriefs of the library that were opened. */
+  readonly keptStandards: readonly KeptStandard[];
   readonly flights: readonly Flight[];
   readonly flightId: string | null;
   /** The lesson that is looked at. */
@@ -199,6 +210,7 @@ export const AT_START: AppState = {
   samples: [],
   facilities: [],
   standards: [],
+  keptStandards: [],
   flights: [],
   flightId: null,
   lessonId: null,
@@ -238,6 +250,7 @@ export type Action =
   | { readonly do: 'kept'; readonly sha256s: readonly string[] }
   | { readonly do: 'facilities'; readonly facilities: readonly FacilityEntry[] }
   | { readonly do: 'standards'; readonly standards: readonly StandardEntry[] }
+  | { readonly do: 'kept-standard'; readonly kept: KeptStandard }
   | { readonly do: 'look-at'; readonly facilityId: string }
   | { readonly do: 'brief'; readonly brief: Partial<BriefTyped> }
   | { readonly do: 'lesson'; readonly lessonId: string }
@@ -273,10 +286,12 @@ export function reduce(state: AppState, action: Action): AppState {
       return { ...state, facilities: action.facilities };
     case 'standards':
       return { ...state, standards: action.standards };
+    case 'kept-standard':
+      return { ...state, keptStandards: [...state.keptStandards, action.kept] };
     case 'look-at':
       return { ...state, facilityId: action.facilityId };
     case 'brief':
-      return { ...state, brief: { ...state.brief, ...action.brief } };
+      return { ...state, brief: briefed(state.brief, action.brief) };
     case 'lesson':
       return { ...state, view: 'lesson', lessonId: action.lessonId };
     case 'student':
@@ -348,4 +363,19 @@ function closed(state: AppState, id: string): AppState {
   if (state.flightId !== id) return { ...state, flights };
   const next = flights.at(-1)?.id ?? null;
   return { ...state, flights, flightId: next, view: next === null ? 'start' : state.view };
+}
+
+/** What was taken off one runway's chart, or is said of its air, is not said of another's. */
+const OF_ONE_FACILITY = {
+  wind: null,
+  temperatureC: null,
+  decisionAltitudeFt: null,
+  decisionAltitudeAgainFt: null,
+  enteredBy: null,
+  enteredOn: null,
+};
+
+function briefed(brief: BriefTyped, change: Partial<BriefTyped>): BriefTyped {
+  const isOther = change.facilityId !== undefined && change.facilityId !== brief.facilityId;
+  return { ...brief, ...(isOther && OF_ONE_FACILITY), ...change };
 }

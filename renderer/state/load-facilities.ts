@@ -3,6 +3,7 @@ import type { Analyst } from './analyst.ts';
 import type { FacilityText } from '../worker/protocol.ts';
 import type { FacilityEntry, Sample } from './app-state.ts';
 import { bytesOf, call } from './host.ts';
+import { KEPT_MARK } from './kept-mark.ts';
 
 const utf8 = new TextDecoder();
 
@@ -21,7 +22,7 @@ export async function loadFacilities(
     }),
   );
   const own = notes.facilities.map((facility) => ({ ...facility, isFixed: false, mark: null }));
-  const ofLibrary = kept.map((facility) => ({ ...facility, isFixed: true, mark: 'as kept in the library' }));
+  const ofLibrary = kept.map((facility) => ({ ...facility, isFixed: true, mark: KEPT_MARK }));
   const all = [...own, ...shipped, ...ofLibrary];
   const done = await analyst.start('facilities', {
     facilities: all.map(({ id, text }) => ({ id, text })),

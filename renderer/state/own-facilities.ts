@@ -4,7 +4,9 @@ import type { Notes } from '../../electron/bridge/calls.ts';
 import { OWN_FACILITIES } from '../../electron/bridge/own-facilities-bounds.ts';
 import type { AskedBriefing, BriefingMade, FacilityReading, FacilityText } from '../worker/protocol.ts';
 import type { AppState, FacilityEntry, Flight } from './app-state.ts';
+import { contentOf } from './content-of.ts';
 import { withDraft } from './drafts.ts';
+import { isOfLibrary } from './kept-mark.ts';
 import { loadFacilities } from './load-facilities.ts';
 import type { OwnParts } from './own-parts.ts';
 import { settled } from './recent-entry.ts';
@@ -25,7 +27,8 @@ export class OwnFacilities {
   /** The one with this content, whichever way it is written; put beside the others if there is none. */
   async entryFor(text: string): Promise<string> {
     const { store } = this.#parts;
-    const same = store.state().facilities.find((facility) => isSameContent(facility.text, text));
+    const content = contentOf(text);
+    const same = store.state().facilities.find((facility) => contentOf(facility.text) === content);
     if (same) return same.id;
     const id = `kept-${crypto.randomUUID()}`;
     this.#kept.push({ id, text });
@@ -56,9 +59,12 @@ export class OwnFacilities {
     const done = await analyst.start('fit', { log: flightId, facilities: texts }).done;
     // One that was kept meanwhile would be taken for one that it was not flown to.
     if (!areTheSame(facilities, store.state().facilities)) return this.fit(flightId);
-    const fits = done.kind === 'done' ? done.value : [];
     const read = flightOf(store.state(), flightId);
     if (!read) return;
+    // What another log was kept at is no choice for this one.
+    const others = facilities.filter((one) => isOfLibrary(one) && one.id !== read.facilityId);
+    const all = done.kind === 'done' ? done.value : [];
+    const fits = all.filter((fit) => !others.some(({ id }) => id === fit));
     this.settle(read, fits);
     const now = flightOf(store.state(), flightId)!;
     store.dispatch({ do: 'change', id: flightId, change: settled(now, fits) });
@@ -164,22 +170,4 @@ function areTheSame(some: readonly FacilityEntry[], others: readonly FacilityEnt
 
 function textOf(facilities: readonly FacilityEntry[], id: string | null): string | null {
   return facilities.find((facility) => facility.id === id)?.text ?? null;
-}
-
-function isSameContent(one: string, other: string): boolean {
-  if (one === other) return true;
-  try {
-    return inOneOrder(JSON.parse(one)) === inOneOrder(JSON.parse(other));
-  } catch {
-    return false;
-  }
-}
-
-/** As JSON, the keys of every group in the order of the alphabet. */
-function inOneOrder(value: unknown): string {
-  return JSON.stringify(value, (_, part: unknown) =>
-    part !== null && typeof part === 'object' && !Array.isArray(part)
-      ? Object.fromEntries(Object.entries(part).toSorted(([a], [b]) => (a < b ? -1 : 1)))
-      : part,
-  );
 }

@@ -3,11 +3,13 @@ import type { Stated } from '../../core/standard/stated.ts';
 import { LARGEST_KEPT_BYTES } from '../../electron/bridge/kept-limits.ts';
 import type { CallName, Input, Output } from '../../electron/bridge/calls.ts';
 import type { FlightFilter } from '../../electron/bridge/library-calls.ts';
-import type { ChosenDebrief } from '../worker/protocol.ts';
-import { lastRead, type AppState, type Bringing, type Flight, type KeptAs } from './app-state.ts';
+import type { AskedDebrief } from '../worker/protocol.ts';
+import { lastRead, type Bringing, type Flight, type KeptAs } from './app-state.ts';
 import { NOTHING_BROUGHT, withOneMore, type Brought } from './brought.ts';
 import { base64Of, bytesOf, call, HostProblem } from './host.ts';
-import { askedStandard } from './own-standards.ts';
+import { isOfLibrary } from './kept-mark.ts';
+import type { OwnFacilities } from './own-facilities.ts';
+import { askedStandard, type OwnStandards } from './own-standards.ts';
 import { askSinceLast, statementText } from './since-last.ts';
 import type { Opening } from './opening.ts';
 import type { Store } from './store.ts';
@@ -21,10 +23,13 @@ interface Parts {
   readonly tell: (error: unknown) => void;
   /** What is read of an open log; null where it is closed. */
   readonly bytes: (flightId: string) => Promise<ArrayBuffer | null>;
-  readonly askedDebrief: (flightId: string) => ChosenDebrief | null;
+  readonly askedDebrief: (flightId: string) => AskedDebrief | null;
   readonly open: (name: string, bytes: ArrayBuffer, opening: Opening) => Promise<string | null>;
-  /** The facility with this content, which is put beside the others if need be. */
-  readonly facilityFor: (text: string) => Promise<string>;
+  /** Once it is known what is here: what a debrief was kept by is found there, or put beside the others. */
+  readonly own: () => Promise<{
+    readonly facilities: Pick<OwnFacilities, 'entryFor'>;
+    readonly standards: Pick<OwnStandards, 'entryFor'>;
+  }>;
   /** Takes logs off the list of those opened lately, with the copies of them. */
   readonly forget: (sha256s: readonly string[]) => Promise<void>;
 }
@@ -86,6 +91,7 @@ export class OwnLibrary {
     const { store, askedDebrief, bytes, tell } = this.#parts;
     const flight = this.#flight(flightId);
     const asked = askedDebrief(flightId);
+    const statements = flight ? statementText(store.state(), flight) : null;
     const content = await bytes(flightId);
     if (!flight || !asked || !content) return;
     const kept = await this.change('keepInLibrary', {
@@ -102,7 +108,7 @@ export class OwnLibrary {
     if (kept.became === 'refused') return tell(new HostProblem(kept.why));
     const isThere = kept.became === 'known';
     if (isThere || kept.stays) tell(new HostProblem(staysWords(flight, kept)));
-    const as = { ...keptAs(flight, kept), ...(isThere && { statements: null }) };
+    const as = keptAs(kept, isThere ? null : statements);
     store.dispatch({ do: 'change', id: flightId, change: { kept: as } });
     await this.#sinceLast(flightId);
     if (kept.became === 'kept' && !kept.stays) await this.#keepEstimate(flight, kept.debriefId);
@@ -125,10 +131,10 @@ export class OwnLibrary {
   }
 
   async #openNow(debriefId: string): Promise<void> {
-    const { store, open, facilityFor } = this.#parts;
+    const { store, open, own } = this.#parts;
     const kept = await call('readDebrief', { debriefId });
     const { stated, settings, heights, antennaHeightFt } = kept;
-    const standardId = keptStandard(store.state(), kept.standardId);
+    const { facilities, standards } = await own();
     const id = await open(kept.name, bytesOf(kept.base64), {
       isStated: true,
       isCopied: true,
@@ -136,23 +142,22 @@ export class OwnLibrary {
       settings: settings as LogSettings,
       heights,
       antennaHeightFt,
-      standardId,
-      facilityId: await facilityFor(kept.facility),
+      standardId: standards.entryFor(kept.standardId, kept.standard),
+      facilityId: await facilities.entryFor(kept.facility),
     });
     const flight = this.#flight(id ?? undefined);
     if (!flight) return;
     this.#opened.set(debriefId, flight.id);
-    // A standard of one's own may not be here: what is shown is not what was kept then, which a notice says.
-    const isAsKept = flight.standardId === standardId;
-    const as = { ...keptAs(flight, kept), ...(!isAsKept && { statements: null }) };
+    const as = keptAs(kept, statementText(store.state(), flight));
     store.dispatch({ do: 'change', id: flight.id, change: { kept: as } });
     await this.#sinceLast(flight.id);
   }
 
   async #sinceLast(id: string): Promise<void> {
+    const { store } = this.#parts;
     const flight = this.#flight(id);
-    const sinceLast = flight ? await askSinceLast(flight) : [];
-    this.#parts.store.dispatch({ do: 'change', id, change: { sinceLast } });
+    const sinceLast = flight ? await askSinceLast(store.state(), flight) : [];
+    store.dispatch({ do: 'change', id, change: { sinceLast } });
   }
 
   /** Finds out where the logs that are open are kept: they may have been moved, or gone with their student. */
@@ -220,7 +225,8 @@ export class OwnLibrary {
     const { store, forget } = this.#parts;
     // Copies of the logs that were opened lately are the student's as well.
     await forget(deleted.logs);
-    const left = deleted.left.length === 0 ? 'Nothing of it is left in the library.' : deleted.left.join(' ');
+    const left =
+      deleted.left.length === 0 ? 'Nothing of theirs is left in the library.' : deleted.left.join(' ');
     store.dispatch({ do: 'notice', message: `${name} was deleted. ${left}` });
     return true;
   }
@@ -280,7 +286,7 @@ export class OwnLibrary {
     const name = file.webkitRelativePath || file.name;
     if (file.size > LARGEST_KEPT_BYTES) return { became: 'refused', why: tooLarge(file.size), name };
     const { facilities, notes } = this.#parts.store.state();
-    const usable = facilities.filter(({ reading }) => reading?.refusal === null);
+    const usable = facilities.filter((one) => one.reading?.refusal === null && !isOfLibrary(one));
     if (usable.length === 0)
       return { became: 'refused', why: 'No facility is known that it could be tried at.', name };
     try {
@@ -321,11 +327,6 @@ function isUnderWay(bringing: Bringing | null): bringing is Bringing {
   return bringing?.state === 'going' || bringing?.state === 'stopping';
 }
 
-/** One's own standards go by an id of the app's here, and in the library by that of their file. */
-function keptStandard({ standards }: AppState, id: string): string {
-  return standards.find(({ reading }) => reading?.standard?.id === id)?.id ?? id;
-}
-
 /** A log that is in the library stays whose it is, as it was stated: to change that is a step of its own. */
 function staysWords({ name }: Flight, { student, date }: { student: string | null; date: string }): string {
   const whose = student === null ? 'with nobody' : `as ${student}’s`;
@@ -350,8 +351,7 @@ function tooLarge(bytes: number): string {
   return `It is ${has} MB; here logs of up to ${most} MB are brought in. \`halfdot import\` takes larger ones.`;
 }
 
-/** A log's place in the library, as it is stated now. */
-function keptAs(flight: Flight, place: Pick<KeptAs, 'lessonId' | 'student' | 'date'>): KeptAs {
-  const { lessonId, student, date } = place;
-  return { lessonId, student, date, statements: statementText(flight) };
+/** A log's place in the library, and nothing else that is known of it. */
+function keptAs({ lessonId, student, date }: Omit<KeptAs, 'statements'>, statements: string | null): KeptAs {
+  return { lessonId, student, date, statements };
 }

@@ -4,8 +4,9 @@ import { DEFAULT_STANDARD, standardById } from '../../core/standard/standards.ts
 import { whole } from '../../core/units/whole.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import { OWN_STANDARDS } from '../../electron/bridge/own-standards-bounds.ts';
-import type { StandardChosen, StandardReading } from '../worker/protocol.ts';
+import type { StandardAsked, StandardReading } from '../worker/protocol.ts';
 import type { AppState, Flight, StandardEntry } from './app-state.ts';
+import { contentOf, inOneOrder } from './content-of.ts';
 import { withDraft } from './drafts.ts';
 import type { OwnParts } from './own-parts.ts';
 import { textOfFile } from './text-of-file.ts';
@@ -28,6 +29,27 @@ export class OwnStandards {
       reading: readings.find(({ id }) => id === standard.id) ?? null,
     }));
     store.dispatch({ do: 'standards', standards: entries });
+  }
+
+  /**
+   * The one by which a debrief was kept; put beside the others where none that is here says the same, since one's own
+   * may have been changed or removed. A shipped one is the present program's.
+   */
+  entryFor(standardId: string, text: string): string {
+    if (standardById(standardId)) return standardId;
+    const { store } = this.#parts;
+    const { standards, keptStandards } = store.state();
+    const content = contentOf(text);
+    const own = standards.find(
+      ({ reading }) => reading?.standard && inOneOrder(reading.standard) === content,
+    );
+    const same = own ?? keptStandards.find((kept) => contentOf(kept.text) === content);
+    if (same) return same.id;
+    const id = `kept-${crypto.randomUUID()}`;
+    // Written by this program, from a standard that it had checked.
+    const standard = JSON.parse(text) as Standard;
+    store.dispatch({ do: 'kept-standard', kept: { id, text, standard } });
+    return id;
   }
 
   /** What a text says, before it is kept. */
@@ -139,19 +161,22 @@ export function withoutStandard(notes: Notes, id: string): Notes {
   return withDraft(left, id, null);
 }
 
-type Known = Pick<AppState, 'standards'>;
+type Known = Pick<AppState, 'standards' | 'keptStandards'>;
 
-function isKnown({ standards }: Known, id: string): boolean {
-  return standardById(id) !== null || standards.some((entry) => entry.id === id);
+function isKnown({ standards, keptStandards }: Known, id: string): boolean {
+  return standardById(id) !== null || [...standards, ...keptStandards].some((entry) => entry.id === id);
 }
 
-/** The standard of that id, shipped or one's own; null where it cannot be used, or is not there. */
-export function standardNamed({ standards }: Known, id: string): Standard | null {
-  return standardById(id) ?? standards.find((entry) => entry.id === id)?.reading?.standard ?? null;
+/** The standard of that id: shipped, one's own, or a kept debrief's; null where it cannot be used, or is not there. */
+export function standardNamed({ standards, keptStandards }: Known, id: string): Standard | null {
+  const own = standards.find((entry) => entry.id === id)?.reading?.standard;
+  return standardById(id) ?? own ?? keptStandards.find((kept) => kept.id === id)?.standard ?? null;
 }
 
-/** How the worker is asked for it: one's own by the text that is kept. */
-export function askedStandard({ standards }: Known, id: string): StandardChosen {
+/** How the worker is asked for it: one's own, or a kept debrief's, by the text that is kept. */
+export function askedStandard({ standards, keptStandards }: Known, id: string): StandardAsked {
   const own = standards.find((entry) => entry.id === id);
-  return own ? { kind: 'own', text: own.text } : { kind: 'shipped', id };
+  if (own) return { kind: 'own', text: own.text };
+  const kept = keptStandards.find((entry) => entry.id === id);
+  return kept ? { kind: 'kept', text: kept.text } : { kind: 'shipped', id };
 }

@@ -5,7 +5,7 @@ import type { Stated } from '../../core/standard/stated.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import type { Recent } from '../../electron/bridge/recent.ts';
 import type { HandOver } from '../hand-over/hand-over.ts';
-import type { ChosenDebrief, FacilityText, HandedOver, Saved } from '../worker/protocol.ts';
+import type { AskedDebrief, FacilityText, HandedOver, Saved } from '../worker/protocol.ts';
 import { Analyst, type Running } from './analyst.ts';
 import { lastDebriefed, lastRead, type Flight, type Judged, type Sample } from './app-state.ts';
 import { download } from './download.ts';
@@ -71,7 +71,7 @@ export class Session {
     store: this.store,
     tell: (error) => this.#tell(error),
     open: (name, bytes, opening) => this.open(name, bytes, opening),
-    facilityFor: (text) => this.facilities.entryFor(text),
+    own: () => this.#ready.then(() => this),
     forget: (sha256s) => this.#recents.forgetLogs(sha256s),
     bytes: async (log) => {
       const done = await this.#analyst.start('bytes', { log }).done;
@@ -310,10 +310,10 @@ export class Session {
 
   #handedOver(id: string): HandedOver | null {
     const debrief = this.#askedDebrief(id);
-    return debrief && { ...debrief, sinceLast: sinceLastOf(this.#flight(id)!) };
+    return debrief && { ...debrief, sinceLast: sinceLastOf(this.store.state(), this.#flight(id)!) };
   }
 
-  #askedDebrief(id: string): ChosenDebrief | null {
+  #askedDebrief(id: string): AskedDebrief | null {
     const flight = this.#flight(id);
     const facility = this.#facility(flight?.facilityId ?? null);
     if (!flight || !facility) return null;

@@ -35,7 +35,7 @@ export function Debriefing({ debriefed, flight, state, session, shown, show, isS
   const approach = debrief.approaches[at];
   const sheet = sheets[at];
   const { dots } = state.notes.settings;
-  const sinceLast = approach ? sinceLastSentence(sinceLastOf(flight), approach) : null;
+  const sinceLast = approach ? sinceLastSentence(sinceLastOf(state, flight), approach) : null;
   const estimate = flight.estimate === 'open' ? null : flight.estimate;
   const told = { ...debriefed, sinceLast, estimate, at, dots, isStale, session, flightId: flight.id };
   if (!approach || !sheet) return <DebriefView {...told} jump={null} />;

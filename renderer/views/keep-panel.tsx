@@ -31,7 +31,7 @@ export function KeepPanel({ session, flightId }: Props) {
       <Kept
         kept={kept}
         isAnswer={asking === 'open'}
-        isChanged={kept.statements !== statementText(flight)}
+        isChanged={kept.statements !== statementText(state, flight)}
         keep={() => session.library.keep(flightId, 'anew', null, null)}
         show={() => session.store.dispatch({ do: 'lesson', lessonId: kept.lessonId })}
       />

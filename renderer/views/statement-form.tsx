@@ -39,7 +39,7 @@ export function StatementForm({ flight, state, session, inspection }: Props) {
         value={flight.standardId}
         choose={(standardId) => void session.chooseStandard(id, standardId)}
       >
-        <StandardOptions own={state.standards} chosenId={flight.standardId} />
+        <StandardOptions own={state.standards} kept={state.keptStandards} chosenId={flight.standardId} />
       </Choice>
       <Statements stated={stated} say={say} />
       <InstructorSpans

@@ -23,12 +23,14 @@ export interface FacilityText {
 /** A standard of the user's own by an id of the app's, as its file has it. */
 export type StandardText = FacilityText;
 
-/** What the user holds approaches to: a shipped standard by its id, or one of their own by its text. */
-export type StandardChosen =
-  { readonly kind: 'shipped'; readonly id: string } | { readonly kind: 'own'; readonly text: string };
-
-/** The same, or what a debrief in the library was made by, as it is kept there. */
-export type StandardAsked = StandardChosen | { readonly kind: 'kept'; readonly text: string };
+/**
+ * What approaches are held to: a shipped standard by its id, one of the user's own by its text, or the one that a
+ * debrief in the library was made by, as it is kept there.
+ */
+export type StandardAsked =
+  | { readonly kind: 'shipped'; readonly id: string }
+  | { readonly kind: 'own'; readonly text: string }
+  | { readonly kind: 'kept'; readonly text: string };
 
 /** What a standard's file says: the standard, or what is wrong with it. */
 export interface StandardReading {
@@ -56,9 +58,6 @@ export interface AskedDebrief {
 
 /** The same for the page to hand over, with what the library knows of the time before. */
 export type HandedOver = AskedDebrief & { readonly sinceLast: readonly SinceLast[] };
-
-/** The same as the user asks for it. */
-export type ChosenDebrief = AskedDebrief & { readonly asked: { readonly standard: StandardChosen } };
 
 /** What can be saved of a debrief: the page to hand over, the fixes of one approach, or all of it for a map. */
 export type Saved = 'page' | 'deviations' | 'map';

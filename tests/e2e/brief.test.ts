@@ -153,6 +153,22 @@ describe('before the flight', () => {
     expect(readFileSync(await saved.path(), 'utf8')).toBe(halfdot('brief', ...words));
     expect(app.complaints).toEqual([]);
   });
+
+  it('of another facility has nothing of what was taken off the chart of the first', async () => {
+    await page().getByLabel('Facility').selectOption({ label: 'Whimbrelness ILS 13' });
+    await soon(sheet).toContain('Whimbrelness ILS 13');
+    const text = await sheet();
+    expect(text).toContain('________ ft');
+    for (const words of ['240', '−20 °C', 'Hazel Wren']) expect(text).not.toContain(words);
+    expect(text).toContain(OBJECTIVE);
+    const boxes = [
+      'Decision altitude, ft',
+      'The same again, ft',
+      'Temperature at the aerodrome, °C',
+      'Entered by',
+    ];
+    for (const words of boxes) expect(await page().getByLabel(words, { exact: true }).inputValue()).toBe('');
+  });
 });
 
 describe('the page of the command', () => {

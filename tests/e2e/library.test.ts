@@ -233,13 +233,20 @@ describe('a term of a school', () => {
   }, 240_000);
 
   it('has a student deleted for good, and a backup brings everything back', async () => {
+    // The question of one student goes with the choice of another.
+    await page.getByLabel('Student', { exact: true }).selectOption('Hazel Wren');
+    await press('Delete Hazel Wren…');
+    await page.getByRole('button', { name: 'Delete for good' }).waitFor();
     await page.getByLabel('Student', { exact: true }).selectOption('Clover Avocet');
+    await page.getByRole('button', { name: 'Delete Clover Avocet…' }).waitFor();
+    expect(await page.locator('.student-panel').count()).toBe(1);
+    expect(await page.getByRole('button', { name: 'Delete for good' }).count()).toBe(0);
     await press('Delete Clover Avocet…');
     await page
       .getByText(/Delete Clover Avocet with 8 lessons, 8 logs and 8 approaches, for good\?/)
       .waitFor();
     await press('Delete for good');
-    await page.getByText('Clover Avocet was deleted. Nothing of it is left in the library.').waitFor();
+    await page.getByText('Clover Avocet was deleted. Nothing of theirs is left in the library.').waitFor();
     await press('Show all');
     await soon(shown).toBe(`${LOGS - LESSONS} approaches.`);
     expect(holding(library, 'Clover Avocet')).toEqual([]);

@@ -126,6 +126,26 @@ describe('the state of the page', () => {
     expect(state.brief).toEqual({ ...AT_START.brief, groundspeedKt: 90, objective: 'steady needles' });
   });
 
+  it('takes what was typed off one chart to no other facility', () => {
+    const typed = {
+      decisionAltitudeFt: 240,
+      decisionAltitudeAgainFt: 240,
+      temperatureC: -5,
+      enteredBy: 'Wren',
+    };
+    const state = after(
+      { do: 'brief', brief: { facilityId: 'a', groundspeedKt: 90 } },
+      { do: 'brief', brief: typed },
+      { do: 'brief', brief: { facilityId: 'a' } },
+    );
+    expect(state.brief).toMatchObject(typed);
+    const other = after(
+      { do: 'brief', brief: { facilityId: 'a', groundspeedKt: 90, ...typed } },
+      { do: 'brief', brief: { facilityId: 'b' } },
+    );
+    expect(other.brief).toEqual({ ...AT_START.brief, facilityId: 'b', groundspeedKt: 90 });
+  });
+
   it('keeps every notice until it is put away', () => {
     const told = after({ do: 'notice', message: 'one' }, { do: 'notice', message: 'two' });
     expect(told.notices).toEqual(['one', 'two']);

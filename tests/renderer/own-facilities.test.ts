@@ -167,6 +167,15 @@ describe('a log that is read when a facility comes', () => {
     expect([flight().facilityId, flight().fits, judge.mock.calls]).toEqual([chosen, [chosen, next], [['a']]]);
   });
 
+  it('is at none, and was flown to none, that came with the kept debrief of another', async () => {
+    const { store, facilities, judge, flight } = read();
+    const kept = await facilities.entryFor(named('Flown to'));
+    expect([flight().facilityId, flight().fits, judge.mock.calls]).toEqual([null, [], []]);
+    store.dispatch({ do: 'change', id: 'a', change: { facilityId: kept } });
+    await facilities.fit('a');
+    expect(flight().fits).toEqual([kept]);
+  });
+
   it('was flown to those that came while that was looked for', async () => {
     const { facilities, flight } = read({ fits: null });
     const looking = facilities.fit('a');

@@ -9,6 +9,7 @@ import {
   withoutStandard,
   withStandard,
 } from '../../renderer/state/own-standards.ts';
+import { standardReading } from '../../renderer/worker/read-standard.ts';
 import { partsOfOwn } from './parts-of-own.ts';
 
 function begun() {
@@ -149,6 +150,52 @@ describe('standards of the user’s own', () => {
     expect(notices).toEqual([
       'The standard that was chosen for gone.csv is not here any more: it is judged by "Instrument rating, precision approach".',
     ]);
+  });
+});
+
+describe('a standard by which a debrief was kept', () => {
+  /** Own, as the library has it. */
+  const asKept = (text: string) => JSON.stringify(standardReading({ id: '', text }).standard);
+  async function withOwn() {
+    const parts = begun();
+    const id = (await parts.standards.makeFrom(RATING))!;
+    return { ...parts, id, kept: asKept(ownCopy(RATING, [])) };
+  }
+  const OWN_ID = 'own-instrument-rating';
+
+  it('is the one that is here where that says the same, in whichever order', async () => {
+    const { store, standards, id, kept } = await withOwn();
+    const turned = Object.fromEntries(Object.entries(JSON.parse(kept) as object).toReversed());
+    expect(standards.entryFor(OWN_ID, kept)).toBe(id);
+    expect(standards.entryFor(OWN_ID, JSON.stringify(turned))).toBe(id);
+    expect(standards.entryFor('skill-test', '{}')).toBe('skill-test');
+    expect(store.state().keptStandards).toEqual([]);
+  });
+
+  it('is put beside it once where it was changed since, judges as it is kept, and is not the user’s own', async () => {
+    const { store, standards, id, kept, saveNotes } = await withOwn();
+    await standards.keep(id, ownCopy(RATING, []).replace('0.75', '0.05'));
+    saveNotes.mockClear();
+    const beside = standards.entryFor(OWN_ID, kept);
+    expect(beside).not.toBe(id);
+    expect(standards.entryFor(OWN_ID, kept)).toBe(beside);
+    const state = store.state();
+    expect(askedStandard(state, beside)).toEqual({ kind: 'kept', text: kept });
+    expect(standardNamed(state, beside)!.final.localizer!.upper).toBe(0.75);
+    expect(state.standards.map((entry) => entry.id)).toEqual([id]);
+    expect(saveNotes).not.toHaveBeenCalled();
+    store.dispatch({ do: 'opened', id: 'a', name: 'a.csv', standardId: beside, isSample: false });
+    standards.settle(store.state().flights[0]!);
+    expect([store.state().flights[0]!.standardId, store.state().notices]).toEqual([beside, []]);
+  });
+
+  it('is put there where it was removed, or cannot be used any more', async () => {
+    const { store, standards, id, kept } = await withOwn();
+    await standards.keep(id, '{}');
+    const beside = standards.entryFor(OWN_ID, kept);
+    await standards.remove(id);
+    expect(standards.entryFor(OWN_ID, kept)).toBe(beside);
+    expect(store.state().keptStandards).toHaveLength(1);
   });
 });
 

@@ -30,10 +30,11 @@ export function BriefForm({ state, lastTime, say }: Props) {
           chosenId={brief.facilityId}
         />
       </Choice>
-      <Speeds brief={brief} say={say} />
-      <DecisionAltitude brief={brief} say={say} />
+      {/* Boxes of their own for each facility: what stood in them for another one goes. */}
+      <Speeds key={`air ${brief.facilityId}`} brief={brief} say={say} />
+      <DecisionAltitude key={`chart ${brief.facilityId}`} brief={brief} say={say} />
       <Lesson state={state} lastTime={lastTime} say={say} />
-      <Entered brief={brief} say={say} />
+      <Entered key={`entered ${brief.facilityId}`} brief={brief} say={say} />
     </form>
   );
 }

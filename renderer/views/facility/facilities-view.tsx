@@ -6,6 +6,7 @@ import { unconfirmedIn } from '../../state/facility-origin.ts';
 import type { Session } from '../../state/session.ts';
 import { current } from '../current.ts';
 import { SourceView, type SourceKind } from '../sources/source-view.tsx';
+import { useKept } from '../use-kept.ts';
 import { FacilityEditor } from './facility-editor.tsx';
 
 interface Props {
@@ -18,8 +19,8 @@ export function FacilitiesView({ state, session }: Props) {
   const { facilities, facilityId } = state;
   const chosen = facilities.find(({ id }) => id === facilityId) ?? null;
   const lookAt = (id: string) => session.store.dispatch({ do: 'look-at', facilityId: id });
-  const lookAtKept = (kept: Promise<string | null>) => void kept.then((id) => id !== null && lookAt(id));
-  const add = (text: string) => lookAtKept(session.facilities.add(text));
+  const keep = useKept(lookAt);
+  const add = (text: string) => keep(() => session.facilities.add(text));
   const [source, setSource] = useState<SourceKind | null>(null);
   const choose = (id: string) => {
     setSource(null);
@@ -45,7 +46,7 @@ export function FacilitiesView({ state, session }: Props) {
             </li>
           ))}
         </ul>
-        <FileTrigger onSelect={(files) => files?.[0] && lookAtKept(session.facilities.bringIn(files[0]))}>
+        <FileTrigger onSelect={(files) => files?.[0] && keep(() => session.facilities.bringIn(files[0]!))}>
           <Button className="button">Bring one in from a file…</Button>
         </FileTrigger>
         <Button className="button" onPress={() => takeOver(NEW_FACILITY)}>

@@ -1,4 +1,5 @@
 import type { FacilityEntry } from '../../state/app-state.ts';
+import { isOfLibrary, KEPT_MARK } from '../../state/kept-mark.ts';
 import { nameIn } from '../../state/facility-draft.ts';
 
 interface Props {
@@ -15,7 +16,7 @@ export function FacilityOptions({ facilities, fits, chosenId }: Props) {
     <>
       {chosenId === null ? <option value="">choose one</option> : null}
       {facilities
-        .filter((facility) => isUsable(facility) || facility.id === chosenId)
+        .filter((facility) => isOffered(facility) || facility.id === chosenId)
         .toSorted((a, b) => place(a) - place(b))
         .map((facility) => (
           <option key={facility.id} value={facility.id}>
@@ -29,7 +30,16 @@ export function FacilityOptions({ facilities, fits, chosenId }: Props) {
 function wordsOf(facility: FacilityEntry, fits: readonly string[]): string {
   const { id, text, reading } = facility;
   if (!isUsable(facility)) return `${nameIn(text) || 'Without a name'} (not complete)`;
-  return `${reading!.name}${fits.includes(id) ? '' : ' (not flown to)'}`;
+  const marks = [
+    ...(isOfLibrary(facility) ? [KEPT_MARK] : []),
+    ...(fits.includes(id) ? [] : ['not flown to']),
+  ];
+  return marks.length === 0 ? reading!.name : `${reading!.name} (${marks.join(', ')})`;
+}
+
+/** One that came with a kept debrief has the name of another here: it is there where it is chosen, and only there. */
+function isOffered(facility: FacilityEntry): boolean {
+  return isUsable(facility) && !isOfLibrary(facility);
 }
 
 function isUsable({ reading }: FacilityEntry): boolean {

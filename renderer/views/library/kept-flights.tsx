@@ -45,11 +45,8 @@ export function KeptFlights({ state, overview, session, heading }: Props) {
         change={setFilter}
         clear={() => setFilter(EVERY_FLIGHT)}
       />
-      {student === null ? null : (
-        <StudentPanel key={student} id={student} overview={overview} session={session} deleted={deleted} />
-      )}
       {filter.student === null ? null : (
-        <LessonLinks key={student ?? 'nobody'} studentId={student} changes={changes} session={session} />
+        <Whose key={student} {...{ student, overview, changes, session, deleted }} />
       )}
       <GiveTo
         marked={marked}
@@ -75,6 +72,25 @@ export function KeptFlights({ state, overview, session, heading }: Props) {
           mark={(row, isMarked) => setMarked(withMark(marked, row, isMarked))}
         />
       )}
+    </>
+  );
+}
+
+interface WhoseProps extends Pick<Props, 'overview' | 'session'> {
+  /** Null: nobody's. */
+  readonly student: string | null;
+  readonly changes: number;
+  readonly deleted: () => void;
+}
+
+/** What stands above the list of one student, or of nobody. */
+function Whose({ student, overview, changes, session, deleted }: WhoseProps) {
+  return (
+    <>
+      {student === null ? null : (
+        <StudentPanel id={student} overview={overview} session={session} deleted={deleted} />
+      )}
+      <LessonLinks studentId={student} changes={changes} session={session} />
     </>
   );
 }

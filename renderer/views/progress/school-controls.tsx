@@ -35,7 +35,7 @@ export function SchoolControls({ page: { school, measures }, asked, change }: Pr
         <option value="instructor">by instructor</option>
         {school.caseMix.map(({ factor, title }) => (
           <option key={factor} value={factor}>
-            by {title.slice(0, 1).toLowerCase() + title.slice(1)}
+            {byWords(title)}
           </option>
         ))}
       </Choice>
@@ -106,4 +106,10 @@ function MixChoice({ count: { factor, title, values }, chosen, choose }: MixProp
       {isOffered ? null : <option value={chosen}>{mixLabel(factor, chosen)} (0)</option>}
     </Choice>
   );
+}
+
+/** "by aircraft"; "by hand or coupled" is so already. */
+function byWords(title: string): string {
+  const words = title.slice(0, 1).toLowerCase() + title.slice(1);
+  return words.startsWith('by ') ? words : `by ${words}`;
 }

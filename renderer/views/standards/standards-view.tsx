@@ -6,6 +6,7 @@ import { DEFAULT_STANDARD, SHIPPED, standardById } from '../../../core/standard/
 import type { AppState } from '../../state/app-state.ts';
 import type { Session } from '../../state/session.ts';
 import { current } from '../current.ts';
+import { useKept } from '../use-kept.ts';
 import { StandardEditor } from './standard-editor.tsx';
 import { StandardFactsTable } from './standard-facts-table.tsx';
 import { ownTitle } from './standard-options.tsx';
@@ -22,8 +23,9 @@ export function StandardsView({ state, session }: Props) {
   const chosenId = state.standards.some(({ id }) => id === lastChosen)
     ? lastChosen
     : (standardById(lastChosen) ?? DEFAULT_STANDARD).id;
-  const chooseKept = (kept: Promise<string | null>) => void kept.then((id) => id !== null && choose(id));
+  const chooseKept = useKept(choose);
   const { standards } = session;
+  const bringIn = (file: File) => chooseKept(() => standards.bringIn(file));
   return (
     <div className="standards">
       <section className="side" aria-labelledby="standards-heading">
@@ -55,7 +57,7 @@ export function StandardsView({ state, session }: Props) {
             ))}
           </ul>
         )}
-        <FileTrigger onSelect={(files) => files?.[0] && chooseKept(standards.bringIn(files[0]))}>
+        <FileTrigger onSelect={(files) => files?.[0] && bringIn(files[0])}>
           <Button className="button">Bring one in from a file…</Button>
         </FileTrigger>
       </section>
@@ -63,7 +65,7 @@ export function StandardsView({ state, session }: Props) {
         chosenId={chosenId}
         state={state}
         session={session}
-        makeFrom={(shipped) => chooseKept(standards.makeFrom(shipped))}
+        makeFrom={(shipped) => chooseKept(() => standards.makeFrom(shipped))}
       />
     </div>
   );

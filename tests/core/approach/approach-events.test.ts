@@ -13,6 +13,7 @@ const MOMENTS: Moments = {
     { kind: 'gate-500', timeS: 220, altitudeFt: 660 },
   ],
   decision: { timeS: 250, altitudeFt: 330, assumed: true },
+  unseen: [],
   missedStartS: null,
   ending: {
     outcome: 'landed',

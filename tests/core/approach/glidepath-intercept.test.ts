@@ -43,7 +43,7 @@ describe('the glidepath alive', () => {
 describe('the glidepath intercept', () => {
   it('is the first moment from which half scale is held for ten seconds', () => {
     expect(intercept({ glidepath: inAt20 })).toEqual({ timeS: 20, from: 'below' });
-    expect(intercept({ glidepath: 0.5 })).toEqual({ timeS: 0, from: 'below' });
+    expect(intercept({ glidepath: 0.5 })?.timeS).toBe(0);
     expect(intercept({ glidepath: 0.501 })).toBeNull();
     const until = (s1: number) => (s: number) => (s >= 20 && s <= s1 ? 0.5 : 1);
     expect(intercept({ glidepath: until(30) })?.timeS).toBe(20);
@@ -118,5 +118,28 @@ describe('an intercept from above', () => {
     expect(intercept({ glidepath: highAt(5, 0.5) }, 5)?.from).toBe('below');
     expect(intercept({ glidepath: highAt(5, 0.6) }, 6)?.from).toBe('below');
     expect(intercept({ glidepath: highAt(5, 0.6) })?.from).toBe('below');
+  });
+});
+
+describe('where an intercept came from', () => {
+  it('nobody knows when the log begins on the path, or goes on there after a gap', () => {
+    expect(intercept({ glidepath: 0 })).toEqual({ timeS: 0, from: null });
+    expect(intercept({ glidepath: -0.5 })?.from).toBeNull();
+    const resumed = [0, 1, 2, ...Array.from({ length: 30 }, (_, k) => 70 + k)];
+    expect(intercept({ timeS: resumed, glidepath: (s) => (s < 70 ? -1 : 0) })).toEqual({
+      timeS: 70,
+      from: null,
+    });
+  });
+
+  it('is known of what was seen out before, however shortly', () => {
+    expect(intercept({ glidepath: (s) => (s < 3 ? -0.6 : 0) })?.from).toBe('below');
+    expect(intercept({ glidepath: (s) => (s < 3 ? 0.6 : 0) })?.from).toBe('above');
+  });
+
+  it('is below when a minute was recorded and was never above', () => {
+    // Level on the path's edge for a minute, and then down it.
+    const heightFt = (s: number) => 1500 - Math.max(0, s - 70) * NEEDED_FT_PER_S;
+    expect(intercept({ glidepath: -0.4, heightFt })).toMatchObject({ from: 'below' });
   });
 });

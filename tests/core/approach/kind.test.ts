@@ -95,6 +95,34 @@ describe('never established', () => {
   });
 });
 
+describe('a final that the log begins on', () => {
+  const why = (making: Making) => {
+    const flown = makeFlown({ heightFt: (s) => 1100 - 8 * s, ...making });
+    const verdict = kindOf(flown, { ...wholeOf(flown), first: making.timeS ? 3 : 0 }, null);
+    return verdict.kind === 'approach' ? null : [verdict.kind, verdict.why];
+  };
+  it('was joined nobody knows where', () => {
+    expect(why({ distanceNm: (s) => 2.8 - s / 40 })).toEqual([
+      'visual-final',
+      'the log begins on final, 2.8 NM out',
+    ]);
+    expect(why({ distanceNm: (s) => 1.4 - s / 80 })).toEqual(['none', 'the log begins on final, 1.4 NM out']);
+  });
+
+  it('after a gap is no other', () => {
+    const timeS = [0, 1, 2, ...Array.from({ length: 90 }, (_, k) => 30 + k)];
+    expect(why({ timeS, distanceNm: (s) => 3.55 - s / 40 })).toEqual([
+      'visual-final',
+      'the log goes on after a gap on final, 2.8 NM out',
+    ]);
+  });
+
+  it('may have been seen to settle', () => {
+    const settling: Making = { distanceNm: (s) => 3 - s / 40, localizer: (s) => (s < 20 ? 0.9 : 0) };
+    expect(why(settling)).toEqual(['visual-final', 'it settled on the localizer 2.5 NM out']);
+  });
+});
+
 describe('no approach', () => {
   it('is a level flight over the field, however well it held the localizer', () => {
     const over: Making = { heightFt: 5000, glidepath: (s) => s - 100, distanceNm: (s) => 8 - s / 40 };

@@ -96,7 +96,8 @@ describe('what a landing says against the facility', () => {
       segments: [],
       finalBeganS: 0,
       flownToDecision: true,
-      joinedInsideFix: false,
+      insideFix: null,
+      unseen: [],
       roll: ROLL,
     } as const;
     return facilityDoubts(flown, approach, rolloutOf(flown, approach));

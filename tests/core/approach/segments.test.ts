@@ -13,6 +13,7 @@ const LANDED: Moments = {
   fixAssumed: false,
   gates: [],
   decision: { timeS: 250, altitudeFt: 330, assumed: false },
+  unseen: [],
   missedStartS: null,
   ending: {
     outcome: 'landed',
@@ -65,6 +66,41 @@ describe('segments', () => {
       ['final', 100, 240],
     ]);
     expect(segments({ ...LANDED, decision: null }, { beganS: 100, endS: 300 })).toHaveLength(2);
+  });
+
+  it('end final with the last fix before a gap in which decision altitude was passed', () => {
+    const unseen = [{ kind: 'decision-altitude', startS: 240, endS: 258 }] as const;
+    const gap = { ...LANDED, decision: null, unseen };
+    expect(segments(gap, { beganS: 100, endS: 300 })).toEqual([
+      ['intercept', 20, 100],
+      ['final', 100, 240],
+      ['visual', 258, 300],
+    ]);
+    // A go-around begun before it ends final first.
+    expect(
+      segments({ ...MISSED, decision: null, unseen, missedStartS: 230 }, { beganS: 100, endS: 290 })[1],
+    ).toEqual(['final', 100, 230]);
+  });
+
+  it('end final at the threshold where decision altitude was not reached before it', () => {
+    const over: Making = { distanceNm: (s) => (290.5 - s) / 40 };
+    const limits = { beganS: 100, endS: 300 };
+    expect(segments({ ...LANDED, decision: null }, limits, over)).toEqual([
+      ['intercept', 20, 100],
+      ['final', 100, 290.5],
+    ]);
+    const late = { ...LANDED.decision!, timeS: 295 };
+    expect(segments({ ...LANDED, decision: late }, limits, over).slice(1)).toEqual([
+      ['final', 100, 290.5],
+      ['visual', 295, 300],
+    ]);
+  });
+
+  it('end final with the last fix before a gap over the threshold', () => {
+    const timeS = Array.from({ length: 301 }, (_, s) => s).filter((s) => s <= 280 || s >= 292);
+    const over: Making = { timeS, distanceNm: (s) => (290.5 - s) / 40 };
+    const found = segments({ ...LANDED, decision: null }, { beganS: 100, endS: 300 }, over);
+    expect(found.at(-1)).toEqual(['final', 100, 280]);
   });
 
   it('are the intercept alone when final never began, and no intercept when final began with the localizer', () => {

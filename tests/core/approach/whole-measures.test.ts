@@ -19,7 +19,8 @@ function approachOf(
     segments,
     finalBeganS: 20,
     flownToDecision: true,
-    joinedInsideFix: false,
+    insideFix: null,
+    unseen: [],
     roll: null,
   };
 }

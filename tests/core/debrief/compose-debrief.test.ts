@@ -52,7 +52,7 @@ describe('a debrief', () => {
       full: 1,
     });
     expect(approach.summary).toBe(
-      'Stable at 1,000 ft and 500 ft as far as seen (no airspeed, no bank); both needles within ¾ scale on final; the log ends before the approach does.',
+      'Stable at 1,000 ft and 500 ft as far as seen (without airspeed and bank); both needles within ¾ scale on final; the log ends before the approach does.',
     );
   });
 
@@ -140,7 +140,7 @@ describe('a debrief', () => {
       why: 'within ¾ scale, but final was not flown to decision altitude',
     });
     expect(approach.summary).toBe(
-      'Stable at 1,000 ft as far as seen (no airspeed, no bank); both needles within ¾ scale on final, as far as it was flown and recorded; the log ends before the approach does.',
+      'Stable at 1,000 ft as far as seen (without airspeed and bank); both needles within ¾ scale on final, as far as it was flown and recorded; the log ends before the approach does.',
     );
     const beyond = debriefOf({
       toNm: 1.5,
@@ -212,7 +212,7 @@ describe('a debrief', () => {
     expect(event(approach, 'decision-altitude')).toMatchObject({ remark: 'assumed', altitudeFt: 240 });
   });
 
-  it('begins final where the localizer was joined inside the fix, and has no fix then', () => {
+  it('begins final where the log begins inside the fix, and has no fix then', () => {
     const approach = only(debriefOf({ fromNm: 4.5 }));
     expect(approach.events.map(({ kind }) => kind)).not.toContain('final-approach-fix');
     expect(final(approach).startUtc).toBe(approach.startUtc);

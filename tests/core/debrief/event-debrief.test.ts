@@ -17,7 +17,8 @@ function said(making: Making, event: Partial<ApproachEvent> = {}, decisionS: num
     segments: [],
     finalBeganS: 0,
     flownToDecision: decisionS !== null,
-    joinedInsideFix: false,
+    insideFix: null,
+    unseen: [],
     roll: null,
   };
   return eventDebriefs(makeFlown(making), approach).at(-1)!;
@@ -26,6 +27,18 @@ function said(making: Making, event: Partial<ApproachEvent> = {}, decisionS: num
 const needleAt = (fixes: readonly (readonly [timeS: number, fullScale: number])[]): Making => ({
   timeS: fixes.map(([timeS]) => timeS),
   localizer: (s) => fixes.find(([timeS]) => timeS === s)![1],
+});
+
+describe('a glidepath that was met', () => {
+  const met = (remark: ApproachEvent['remark']) =>
+    said({}, { kind: 'glidepath-intercept', heightCrossedFt: null, remark }).unknown;
+  it('from nobody knows where says so', () => {
+    expect(met(null)['remark']).toBe(
+      'The log begins, or has a gap, too shortly before to tell whether the glidepath was met from above or from below.',
+    );
+    expect(met('from-above')['remark']).toBeUndefined();
+    expect(said({}).unknown['remark']).toBeUndefined();
+  });
 });
 
 describe('at a height crossed', () => {

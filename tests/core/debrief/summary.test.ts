@@ -18,7 +18,7 @@ const END = 'the log ends before the approach does.';
 describe('the first sentence of a debrief', () => {
   it('names both gates, and both needles when nothing was lost', () => {
     expect(sentence()).toBe(
-      `Stable at 1,000 ft and 500 ft as far as seen (no airspeed, no bank); both needles within ¾ scale on final; ${END}`,
+      `Stable at 1,000 ft and 500 ft as far as seen (without airspeed and bank); both needles within ¾ scale on final; ${END}`,
     );
   });
 
@@ -39,9 +39,9 @@ describe('the first sentence of a debrief', () => {
       ).approaches[0]!.summary;
     const both = { airspeedIndicatedKt: 90, bankDeg: 0 };
     expect(seen(both, { targetAirspeedKt: 90 })).toMatch(/^Stable at 1,000 ft and 500 ft; /);
-    expect(seen(both, {})).toMatch(/^Stable at 1,000 ft and 500 ft as far as seen \(no airspeed\); /);
+    expect(seen(both, {})).toMatch(/^Stable at 1,000 ft and 500 ft as far as seen \(without airspeed\); /);
     expect(seen({ airspeedIndicatedKt: 90 }, { targetAirspeedKt: 90 })).toMatch(
-      / as far as seen \(no bank\); /,
+      / as far as seen \(without bank\); /,
     );
     // One that failed has failed whatever else was not seen.
     expect(sentence({ localizerFullScale: bump(170, 400, 0.9) })).not.toContain('as far as seen');
@@ -117,7 +117,7 @@ describe('the first sentence of a debrief', () => {
       /lost the glidepath high at [\d,]+ ft by no more than its error, and not back/,
     );
     expect(byPhone(0.5, 230).approaches[0]!.summary).toContain(
-      'Stable at 1,000 ft as far as seen (no airspeed, no bank), unclear at 500 ft',
+      'Stable at 1,000 ft as far as seen (without airspeed and bank), unclear at 500 ft',
     );
     const text = debriefText(byPhone(0.85)).replaceAll(/\s+/g, ' ');
     expect(text).toContain('after it glidepath perhaps outside for 3 s or more, given its error');
@@ -126,7 +126,7 @@ describe('the first sentence of a debrief', () => {
 
   it('tells of a gate that was failed, and of what else than a needle was lost after one that held', () => {
     expect(sentence({ localizerFullScale: bump(215, 400, 0.9) })).toMatch(
-      /^Stable at 1,000 ft as far as seen \(no airspeed, no bank\), not at 500 ft; /,
+      /^Stable at 1,000 ft as far as seen \(without airspeed and bank\), not at 500 ft; /,
     );
     expect(sentence({ localizerFullScale: bump(170, 400, 0.9) })).toMatch(
       /^Not stable at 1,000 ft or 500 ft; /,
@@ -135,13 +135,31 @@ describe('the first sentence of a debrief', () => {
 
   it('tells joining inside the fix from losing the localizer, unless it was vectored', () => {
     const joined = {
-      fromNm: 4.5,
-      localizerFullScale: ({ timeS }: { timeS: number }) => Math.max(0, 0.95 - timeS / 20),
+      fromNm: 4.6,
+      localizerFullScale: ({ timeS }: { timeS: number }) => Math.max(0, 1.15 - timeS / 20),
     };
-    expect(sentence(joined)).toContain('joined the localizer inside the fix, back within ¾ scale by ');
+    expect(sentence(joined)).toContain('joined the localizer inside the fix, established by ');
     expect(sentence(joined, { vectoredInsideFix: true })).toContain(
       'vectored onto the localizer inside the fix, then both needles within ¾ scale; ',
     );
+  });
+});
+
+describe('the first sentence of a log that begins inside the fix', () => {
+  it('says so, and nothing of joining', () => {
+    expect(sentence({ fromNm: 4.5 })).toBe(
+      'Stable at 1,000 ft and 500 ft as far as seen (without airspeed and bank); the log begins inside the final approach fix; ' +
+        `both needles within ¾ scale on final; ${END}`,
+    );
+    const off = sentence({ fromNm: 4.5, localizerFullScale: ({ timeS }) => Math.max(0, 0.95 - timeS / 40) });
+    expect(off).toMatch(
+      /; the log begins inside the final approach fix; right of the localizer at first, back within ¾ scale by 1,4\d0 ft; /,
+    );
+  });
+
+  it('says where the glidepath was before it counted', () => {
+    const high = sentence({ fromNm: 4.5, glidepathFullScale: ({ timeS }) => Math.max(0, 0.9 - timeS / 20) });
+    expect(high).toContain('fix; high on the glidepath at first, then both needles within ¾ scale; ');
   });
 });
 

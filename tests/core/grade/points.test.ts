@@ -57,6 +57,23 @@ describe('points for time', () => {
       'Localizer on final: beyond the limit for 12 s of the 190 s judged; 20 % of that is 38 s; ' +
         '25 × (1 − 12/38) = 17.1 points.',
     );
+    const joined = {
+      startS: 0,
+      endS: 12,
+      outsideS: 12,
+      peak: 1,
+      peakS: 0,
+      side: 'above',
+      prompt: false,
+    } as const;
+    const late = {
+      outsideS: 12,
+      assessedS: 190,
+      excursions: [{ ...joined, untilEstablished: true } as const],
+    };
+    expect(working('localizer-final', late)).toMatch(
+      /^Localizer on final: not established for 12 s of the 190 s judged; /,
+    );
     // 200.3/5 = 40.06; 15 × (1 − 3.4/40.06) = 13.727.
     expect(working('airspeed-final', { outsideS: 3.4, assessedS: 200.3 })).toMatch(
       /for 3\.4 s of the 200\.3 s judged; 20 % of that is 40\.06 s; 15 × \(1 − 3\.4\/40\.06\) = 13\.7 points\.$/,

@@ -57,6 +57,14 @@ describe('files that are no track log', () => {
     ]);
   });
 
+  it.each(['facility', 'standard'])('a %s of this program is told where it belongs', async (kind) => {
+    const { code, tip } = await readRefused(`{\n  "format": "halfdot-${kind}/1",\n  "name": "Quillmere"\n}`);
+    expect([code, tip]).toEqual([
+      'not-a-track-log',
+      expect.stringContaining('under Facilities and Standards'),
+    ]);
+  });
+
   it('a metadata line in square brackets does not make a CSV JSON', async () => {
     expect((await readUsable(`[Header]\n${HEADER}\n${ROW}`)).timeS.length).toBe(1);
   });

@@ -53,6 +53,35 @@ describe('the gate that counts', () => {
     const stated = { instructorFlew: [{ startS: 260, endS: 265 }] };
     expect(judged({ stated }).criterion('stability').why).toBe('the instructor flew');
   });
+
+  it('is not assessed, and no less passed, when a gap lies over it', () => {
+    // 500 ft above the touchdown zone are passed at 263 s, 1,000 ft at 201 s.
+    const found = judged({ gaps: [[255, 275]] });
+    expect(found.gate('gate-500')).toMatchObject({
+      verdict: 'not-assessed',
+      timeS: null,
+      why: 'passed while nothing was recorded',
+    });
+    expect(found.gate('gate-1000').verdict).toBe('met');
+    expect(found.criterion('stability').why).toBe('passed while nothing was recorded');
+    expect(judged({ gaps: [[195, 215]] }).gate('gate-1000').why).toBe('passed while nothing was recorded');
+  });
+
+  it('in a gap is no ground for a standard that counts from it to say that it was not passed', () => {
+    const found = judged({ standard: 'stabilized-approach', gaps: [[255, 275]], stated: { vrefKt: 90 } });
+    expect(found.criterion('localizer-final').why).toBe(
+      'this standard counts from the 500 ft gate, which was passed while nothing was recorded',
+    );
+  });
+
+  it('in a gap that ends above it, or begins below it, was not passed there', () => {
+    expect(judged({ gaps: [[240, 260]] }).gate('gate-500').verdict).toBe('met');
+    expect(judged({ gaps: [[266, 286]] }).gate('gate-500').verdict).toBe('met');
+    // Broken off above it.
+    expect(judged({ toNm: 2, gaps: [[200, 220]] }).gate('gate-500').why).toBe(
+      'not descended through on final',
+    );
+  });
 });
 
 describe('the items at a gate', () => {

@@ -128,13 +128,22 @@ describe('the localizer joined inside the fix', () => {
   it('is one excursion from where final began to established', () => {
     const found = judged({ localizerFullScale: joining });
     const onFinal = found.criterion('localizer-final');
-    expect(found.approach.joinedInsideFix).toBe(true);
+    expect(found.approach.insideFix).toBe('joined');
     expect(onFinal.verdict).toBe('not-met');
     expect(onFinal.excursions).toHaveLength(1);
     expect(onFinal.outsideS).toBeCloseTo(40, 0);
     expect(onFinal.excursions[0]!.peak).toBeCloseTo(1, 1);
+    expect(onFinal.why).toBe('not established for the first 40 s of final');
     expect(found.criterion('localizer-before-final').why).toBe('the localizer was joined inside the fix');
     expect(found.ceiling).toBeNull();
+  });
+
+  it('and lost again is told in two times', () => {
+    const again = swing(220.05, 20, 0.95);
+    const localizerFullScale = (moment: { readonly timeS: number }) => joining(moment) || again(moment);
+    expect(judged({ localizerFullScale }).criterion('localizer-final').why).toBe(
+      'not established for the first 40 s of final, then beyond ¾ scale for 20 s',
+    );
   });
 
   it('to the left is one to the left', () => {

@@ -33,6 +33,24 @@ describe('a missed approach', () => {
     expect(minimums(heightFt, 10, SKILL).verdict).toBe(verdict);
   });
 
+  it('after decision altitude was passed unseen has no seconds, and its feet all the same', () => {
+    // Down through 440 ft within the gap, and the climb begun at about 400 ft.
+    const gaps = [[264, 276.4]] as const;
+    const bySeconds = around(370, 10, { gaps });
+    expect(bySeconds.approach.unseen).toMatchObject([{ kind: 'decision-altitude' }]);
+    expect(bySeconds.criterion('minimums')).toMatchObject({
+      verdict: 'not-assessed',
+      why: 'decision altitude was passed while nothing was recorded',
+    });
+    const unseen = { ...SKILL, gaps, stated: { visualReferenceAtMinimums: 'not-seen' } } as const;
+    const byFeet = around(370, 10, unseen).criterion('minimums');
+    expect(byFeet.verdict).toBe('not-met');
+    expect(byFeet.why).toMatch(/^began to stop the descent [67]\d ft below decision altitude$/);
+    expect(bySeconds.criterion('localizer-final').why).toBe(
+      'within ¾ scale, but decision altitude was passed while nothing was recorded',
+    );
+  });
+
   it('begun too high is said to be begun before minimums', () => {
     const { why, measured } = minimums(520, 10, SKILL);
     expect(why).toMatch(/^went around (7\d|8\d) ft above decision altitude, before minimums$/);

@@ -161,6 +161,8 @@ describe('a graded debrief', () => {
     expect(stated.log.issues.map(({ code }) => code)).toEqual([
       'altitude-indicated-corrected',
       'altitude-indicated-derived',
+      // It was an indicated altitude: set by 1019 hPa once more it stands 157 ft too high.
+      'altimeter-off-on-roll',
     ]);
     expect(stated.approaches).toEqual(known.approaches);
     const unused = await asData(named, '--altitude-kind', 'geometric', ...air);

@@ -1,4 +1,6 @@
 import { existsSync } from 'node:fs';
+import { ownCopy } from '../../../core/standard/own-copy.ts';
+import { standardById } from '../../../core/standard/standards.ts';
 import { EVERY_FLIGHT } from '../../../electron/bridge/every-flight.ts';
 import { describe, expect, it } from 'vitest';
 import { asked, call, documentOf, kept, library, list, sample, toKeep } from './library-over-gate.ts';
@@ -121,6 +123,42 @@ describe('keeping a log', () => {
     expect(signatures).toHaveLength(1);
     expect(signatures[0]!.signed).not.toBe(signatures[0]!.current);
     expect((await list()).rows[0]!.level).not.toBeNull();
+  });
+});
+
+describe('a debrief by a standard of the user’s own that was changed since', () => {
+  const own = (limit: number) =>
+    ownCopy(standardById('instrument-rating')!, []).replaceAll('0.75', `${limit}`);
+  const { asked: before } = toKeep('first-approach.csv');
+  const by = (standard: typeof before.standard, stated = {}) => ({
+    asked: { ...before, standard, stated },
+    how: 'anew' as const,
+  });
+
+  it('is made anew by the standard as it is kept', async () => {
+    const { debriefId } = await kept('first-approach.csv', by({ kind: 'own', text: own(0.5) }));
+    const { standard } = await call('readDebrief', { debriefId: debriefId! });
+    const stated = { targetAirspeedKt: 90 };
+    const again = await kept('first-approach.csv', by({ kind: 'kept', text: standard }, stated));
+    expect(again.debriefId).toBe(debriefId);
+    const read = await call('readDebrief', { debriefId: debriefId! });
+    expect([read.standard, read.standardId]).toEqual([standard, 'own-instrument-rating']);
+    expect(read.stated).toMatchObject(stated);
+  });
+
+  it('is made by no other that is only called kept, and this is said', async () => {
+    const { debriefId } = await kept('first-approach.csv', by({ kind: 'own', text: own(0.5) }));
+    const { standard } = await call('readDebrief', { debriefId: debriefId! });
+    await kept('first-approach.csv', by({ kind: 'own', text: own(0.25) }));
+    for (const text of [standard, '{}', 'no JSON']) {
+      const input = toKeep('first-approach.csv', by({ kind: 'kept', text }));
+      expect(await asked('keepInLibrary', input)).toEqual({
+        ok: false,
+        code: 'unusable',
+        message:
+          'The standard by which this was kept is not in the library any more: choose another for it first.',
+      });
+    }
   });
 });
 

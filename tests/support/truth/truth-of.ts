@@ -197,6 +197,13 @@ function startS(view: ViewedFlight, lowest: number, by: number): number | null {
   return null;
 }
 
+const ENDS_FINAL: ReadonlySet<TrueEventKind> = new Set([
+  'decision-altitude',
+  'missed-approach-start',
+  'threshold',
+  'abeam-threshold',
+]);
+
 function onFinal(
   view: ViewedFlight,
   startFinalS: number | null,
@@ -204,7 +211,7 @@ function onFinal(
   events: readonly TrueEvent[],
 ): Pick<TrueApproach, 'final' | 'localizer' | 'glidepath'> {
   if (startFinalS === null) return { final: null, localizer: null, glidepath: null };
-  const ends = events.filter(({ kind }) => kind === 'decision-altitude' || kind === 'missed-approach-start');
+  const ends = events.filter(({ kind }) => ENDS_FINAL.has(kind));
   const sure = ends.filter(({ doubtful }) => !doubtful);
   // The flight's last whole second: a log of one fix a second ends there.
   const lastFixS = view.timeS[view.count - 1 - ((view.count - 1) % RATE)]!;
