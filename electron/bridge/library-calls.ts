@@ -59,7 +59,7 @@ const FILTER = z.strictObject({
   toDate: DATE.nullable(),
   /** Level 1 to 5, or fewer. */
   levelAtMost: z.number().int().min(1).max(5).nullable(),
-  /** Every word stands in the student's name, the facility's or the sentence about it. */
+  /** Every word stands in the student's name, the facility's, the log's or the sentence about it. */
   words: z.string().max(200).nullable(),
 });
 export type FlightFilter = z.infer<typeof FILTER>;

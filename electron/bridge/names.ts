@@ -19,8 +19,16 @@ const SPELT_OUT: Readonly<Record<string, string>> = { ä: 'ae', ö: 'oe', ü: 'u
  */
 export function nameKeys(name: string): readonly string[] {
   const lower = name.normalize('NFC').toLowerCase().replaceAll(/['’.]/gu, '');
-  const spelt = lower.replaceAll(/[äöüøå]/gu, (letter) => SPELT_OUT[letter]!);
-  return [...new Set([lower, spelt].map(keyOf))].filter((key) => key !== '');
+  return [...new Set([lower, speltOut(lower)].map(keyOf))].filter((key) => key !== '');
+}
+
+/**
+ * A text as it is searched and sorted, without case and accents: "mowe" of "Möwe", and where letters can be spelt out, on
+ * a line of its own how it is then, "moewe".
+ */
+export function folded(text: string): string {
+  const lower = text.normalize('NFC').toLowerCase();
+  return [...new Set([lower, speltOut(lower)].map(plain))].join('\n');
 }
 
 /** Whether two texts are spellings of one name. */
@@ -68,6 +76,10 @@ function keyOf(lower: string): string {
     .filter((word) => word !== '')
     .sort()
     .join(' ');
+}
+
+function speltOut(lower: string): string {
+  return lower.replaceAll(/[äöüøå]/gu, (letter) => SPELT_OUT[letter]!);
 }
 
 function plain(lower: string): string {

@@ -1,5 +1,6 @@
 import { sql } from 'kysely';
 import { IS_LISTED } from './emptied-lessons.ts';
+import { alphabetically } from './folded-column.ts';
 import { flownCount } from './flown-count.ts';
 import { from, type Library } from './library.ts';
 
@@ -19,7 +20,7 @@ export function listStudents(library: Library) {
           'last',
         ),
       ])
-      .orderBy('people.name'),
+      .orderBy(alphabetically('people.name')),
   );
 }
 
@@ -48,7 +49,7 @@ export function listLessons(library: Library, studentId: string | null) {
       flownCount(sql`approaches.lesson_id = lessons.id`).as('approaches'),
     ])
     .orderBy('lessons.date')
-    .orderBy('people.name');
+    .orderBy(alphabetically('people.name'));
   return library.all(studentId === null ? lessons : lessons.where('lessons.student_id', '=', studentId));
 }
 
@@ -133,7 +134,7 @@ export function listFacilities(library: Library): string[] {
         .selectFrom('facilities')
         .select(['content', sql<string>`max(added_utc)`.as('added_utc')])
         .groupBy(['name', 'designator'])
-        .orderBy('name'),
+        .orderBy(alphabetically('name')),
     )
     .map(({ content }) => content);
 }

@@ -1,6 +1,7 @@
 import { sql } from 'kysely';
 import { ENGINE_VERSION } from '../../core/debrief/engine-version.ts';
 import { IS_LISTED } from './emptied-lessons.ts';
+import { alphabetically } from './folded-column.ts';
 import { flownByStudent } from './flown-count.ts';
 import { from, type Library } from './library.ts';
 import { lastMove } from './moves.ts';
@@ -22,7 +23,7 @@ export function overviewOf(library: Library) {
           'last',
         ),
       ])
-      .orderBy('people.name'),
+      .orderBy(alphabetically('people.name')),
   );
   return {
     students: students.map(({ id, name, lessons, last }) => ({
@@ -33,10 +34,16 @@ export function overviewOf(library: Library) {
       last,
     })),
     instructors: library
-      .all(from.selectFrom('people').where('role', '=', 'instructor').select('name').orderBy('name'))
+      .all(
+        from
+          .selectFrom('people')
+          .where('role', '=', 'instructor')
+          .select('name')
+          .orderBy(alphabetically('name')),
+      )
       .map(({ name }) => name),
     facilities: library
-      .all(from.selectFrom('facilities').select('name').distinct().orderBy('name'))
+      .all(from.selectFrom('facilities').select('name').distinct().orderBy(alphabetically('name')))
       .map(({ name }) => name),
     approaches: [...flown.values()].reduce((sum, count) => sum + count, 0),
     lastMove: lastMove(library),

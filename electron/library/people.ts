@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { alphabetically } from './folded-column.ts';
 import { from, type Library } from './library.ts';
 import { meantBy } from '../bridge/names.ts';
 import { refuseLibrary } from './refusal.ts';
@@ -19,7 +20,9 @@ export function findPerson(library: Library, role: Role, name: string): Person |
 /** Everybody whom a name can mean. */
 export function peopleNamed(library: Library, role: Role, name: string): Person[] {
   return meantBy(
-    library.all(from.selectFrom('people').selectAll().where('role', '=', role).orderBy('name')),
+    library.all(
+      from.selectFrom('people').selectAll().where('role', '=', role).orderBy(alphabetically('name')),
+    ),
     name,
   );
 }

@@ -1,4 +1,5 @@
 import { issue, type Issue } from '../../core/issue/issue.ts';
+import { alphabetically } from './folded-column.ts';
 import { from, type Library } from './library.ts';
 import { headerWord, isSameName, nameInOrder } from '../bridge/names.ts';
 import { keepPerson } from './people.ts';
@@ -124,6 +125,6 @@ export function addRoster(library: Library, people: readonly RosterPerson[]): Ro
 /** The names of everybody of a role. */
 export function namesOf(library: Library, role: Role): string[] {
   return library
-    .all(from.selectFrom('people').select('name').where('role', '=', role).orderBy('name'))
+    .all(from.selectFrom('people').select('name').where('role', '=', role).orderBy(alphabetically('name')))
     .map(({ name }) => name);
 }

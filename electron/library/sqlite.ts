@@ -1,4 +1,5 @@
 import type { DatabaseSyncInstance } from '@photostructure/sqlite';
+import { folded } from '../bridge/names.ts';
 import { refuseLibrary } from './refusal.ts';
 
 /** An open SQLite file, as `node:sqlite` has it. */
@@ -8,11 +9,16 @@ type Sqlite = Pick<typeof import('@photostructure/sqlite'), 'DatabaseSync'>;
 
 /**
  * The one place that knows where SQLite comes from: the runtime's own where it has one, else the package that has the
- * same interface and a file ready for this machine. Neither is loaded before a library is opened.
+ * same interface and a file ready for this machine. Neither is loaded before a library is opened. SQLite itself knows no
+ * case beyond A to Z: every file is opened with `folded` of `names.ts` (see `folded-column.ts`).
  */
 export async function loadSqlite(): Promise<(path: string) => SqliteFile> {
   const { DatabaseSync } = builtIn() ?? (await packaged());
-  return (path) => new DatabaseSync(path) as SqliteFile;
+  return (path) => {
+    const sqlite = new DatabaseSync(path) as SqliteFile;
+    sqlite.function('folded', { deterministic: true }, folded);
+    return sqlite;
+  };
 }
 
 /** The runtime's; without its remark that SQLite is new to it, which would stand among a command's messages. */

@@ -11,7 +11,8 @@ import type { Sheet } from '../../core/sheet/sheet.ts';
 import type { Standard } from '../../core/standard/standard.ts';
 import { NOTHING_STATED, type Stated } from '../../core/standard/stated.ts';
 import type { Notes, Output } from '../../electron/bridge/calls.ts';
-import type { Overview } from '../../electron/bridge/library-calls.ts';
+import { EVERY_FLIGHT } from '../../electron/bridge/every-flight.ts';
+import type { FlightFilter, FlightOrder, Overview } from '../../electron/bridge/library-calls.ts';
 import { NO_NOTES } from '../../electron/bridge/no-notes.ts';
 import type { FacilityReading, StandardReading, StandardText } from '../worker/protocol.ts';
 
@@ -152,6 +153,14 @@ interface LibraryState {
   readonly bringing: Bringing | null;
 }
 
+/** How the list of kept flights was left: what is asked for, in which order, and what is marked. */
+export interface FlightListState {
+  readonly filter: FlightFilter;
+  readonly order: FlightOrder;
+  /** Hashes of logs. */
+  readonly marked: ReadonlySet<string>;
+}
+
 /** What is typed for the briefing sheet; null where nothing is. */
 export interface BriefTyped {
   readonly facilityId: string | null;
@@ -185,6 +194,7 @@ export interface AppState {
   /** By what the school is looked at, and which part of it. */
   readonly school: SchoolAsked;
   readonly library: LibraryState;
+  readonly flightList: FlightListState;
   /** The facility that is looked at. */
   readonly facilityId: string | null;
   readonly brief: BriefTyped;
@@ -212,6 +222,7 @@ export const AT_START: AppState = {
     isNamed: false,
   },
   library: { overview: null, changes: 0, bringing: null },
+  flightList: { filter: EVERY_FLIGHT, order: { by: 'flown', isDown: true }, marked: new Set() },
   facilityId: null,
   brief: {
     facilityId: null,
@@ -246,6 +257,7 @@ export type Action =
   | { readonly do: 'student'; readonly studentId: string }
   | { readonly do: 'school'; readonly school: SchoolAsked }
   | { readonly do: 'library'; readonly library: Partial<LibraryState> }
+  | { readonly do: 'flight-list'; readonly change: Partial<FlightListState> }
   | { readonly do: 'notice'; readonly message: string }
   | { readonly do: 'put-away'; readonly index: number }
   | {
@@ -288,6 +300,8 @@ export function reduce(state: AppState, action: Action): AppState {
       return { ...state, school: action.school };
     case 'library':
       return { ...state, library: { ...state.library, ...action.library } };
+    case 'flight-list':
+      return { ...state, flightList: { ...state.flightList, ...action.change } };
     case 'notice':
       // The same reason again, as at every change while the disk is full, says nothing new.
       return state.notices.includes(action.message)

@@ -76,6 +76,11 @@ function asked(library: Library): [what: string, work: () => void][] {
       () => assert(some(EVERY_FLIGHT, { by: 'score', isDown: true }) >= APPROACHES, 'a short list'),
     ],
     ['with words', () => void some({ ...EVERY_FLIGHT, words: 'glidepath lost' })],
+    ['with a word of most files', () => void some({ ...EVERY_FLIGHT, words: 'csv' })],
+    [
+      'by student',
+      () => assert(some(EVERY_FLIGHT, { by: 'student', isDown: false }) >= APPROACHES, 'a short list'),
+    ],
     [
       'one student',
       () => {
@@ -167,7 +172,11 @@ function multiply(library: Library, flown: number): void {
       `WITH RECURSIVE copy (n) AS (SELECT 1 UNION ALL SELECT n + 1 FROM copy WHERE n < ${copies}) ${sql}`,
     );
   for (let i = 0; i < STUDENTS; i++)
-    library.execute("INSERT INTO people VALUES (?, 'student', ?, '2026')", `s${i}`, `Student ${i}`);
+    library.execute(
+      "INSERT INTO people VALUES (?, 'student', ?, '2026')",
+      `s${i}`,
+      i % 2 === 0 ? `Schülerin ${i}` : `Student ${i}`,
+    );
   each(`INSERT INTO lessons (id, student_id, date) SELECT id || n, ${student}, ${day} FROM lessons, copy`);
   each(`INSERT INTO logs SELECT ${log}, lesson_id || n, file_name, bytes, kind, fixes, start_utc, end_utc,
     added_utc FROM logs, copy`);

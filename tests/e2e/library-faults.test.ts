@@ -90,6 +90,7 @@ describe('the list of flights', () => {
     await page.getByText('No approach was found in the logs of this lesson.').waitFor();
     expect(await focused()).toBe('Rowan Teal, 2026-02-02');
     await press('All flights');
+    await press('Show all');
   }, 60_000);
 
   it('closes what is brought in by also while something is told of it', async () => {

@@ -81,6 +81,33 @@ describe('a term of a school', () => {
     expect(app.complaints).toEqual([]);
   }, 120_000);
 
+  it('is found as it was left, whatever was looked at meanwhile', async () => {
+    await page.getByLabel('Student', { exact: true }).selectOption('Hazel Wren');
+    await page.getByLabel('Words in it').fill('FLIGHT-1.csv');
+    await soon(shown).toMatch(/^1 approach\.$/);
+    await row('Hazel Wren').getByRole('checkbox').check();
+    await press('Score');
+    await row('Hazel Wren')
+      .getByRole('button', { name: /^Lesson of/ })
+      .click();
+    await press('All flights');
+    await status('1 log is marked.');
+    expect(await page.getByLabel('Words in it').inputValue()).toBe('FLIGHT-1.csv');
+    expect(await page.getByRole('columnheader', { name: 'Score' }).getAttribute('aria-sort')).toBe(
+      'descending',
+    );
+    await press('Give them to…');
+    await press('To nobody');
+    await page.getByRole('form', { name: 'Give logs to a student' }).waitFor({ state: 'detached' });
+    await page.getByLabel('Student', { exact: true }).selectOption('nobody yet');
+    // What tells whose it may be.
+    expect(await row('nobody yet').textContent()).toContain('flight-1.csv');
+    await press('Undo it');
+    await press('Show all');
+    await soon(shown).toBe(`${LOGS} approaches.`);
+    await press('Flown');
+  }, 120_000);
+
   it('tells who needs what, and gives a student’s report', async () => {
     await press('Progress');
     const needs = page.locator('table.needs tbody tr');

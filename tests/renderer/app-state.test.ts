@@ -35,6 +35,17 @@ describe('the state of the page', () => {
     });
   });
 
+  it('keeps how the list of flights was left while one is elsewhere', () => {
+    const filter = { ...AT_START.flightList.filter, words: 'lost' };
+    const state = after(
+      { do: 'flight-list', change: { filter } },
+      { do: 'flight-list', change: { marked: new Set(['a']) } },
+      { do: 'lesson', lessonId: 'l' },
+      { do: 'show', view: 'library' },
+    );
+    expect(state.flightList).toEqual({ ...AT_START.flightList, filter, marked: new Set(['a']) });
+  });
+
   it('changes one log and leaves the others as they are', () => {
     const before = after(opened('a'), opened('b'));
     const state = reduce(before, { do: 'change', id: 'a', change: { facilityId: 'f' } });

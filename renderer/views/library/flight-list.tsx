@@ -124,7 +124,7 @@ function Cells({ row, isMarked, mark, open, standard, showLesson }: CellsProps) 
         </Button>{' '}
         <span className="aside">{time}</span>
       </Cell>
-      <Cell>{row.student ?? <span className="aside">nobody yet</span>}</Cell>
+      {row.student === null ? <Nobodys fileName={row.fileName} /> : <Cell>{row.student}</Cell>}
       <span role="cell" className="clipped-lines" title={`${row.facility}, ${standard(row.standardId)}`}>
         <span>{row.facility}</span> <span className="aside">{standard(row.standardId)}</span>
       </span>
@@ -136,6 +136,15 @@ function Cells({ row, isMarked, mark, open, standard, showLesson }: CellsProps) 
       <Cell>{ranged(row.levelLow, row.levelHigh)}</Cell>
       <Cell>{ranged(row.scoreLow, row.scoreHigh)}</Cell>
     </>
+  );
+}
+
+/** Whose it may be is often told by the log's name. */
+function Nobodys({ fileName }: { readonly fileName: string }) {
+  return (
+    <span role="cell" className="clipped-lines" title={fileName}>
+      <span className="aside">nobody yet</span> <span className="aside">{fileName}</span>
+    </span>
   );
 }
 

@@ -1,12 +1,7 @@
-import { useState, type RefObject } from 'react';
+import type { RefObject } from 'react';
 import { EVERY_FLIGHT } from '../../../electron/bridge/every-flight.ts';
-import type {
-  FlightFilter,
-  FlightOrder,
-  FlightRow,
-  Overview,
-} from '../../../electron/bridge/library-calls.ts';
-import type { AppState } from '../../state/app-state.ts';
+import type { FlightFilter, FlightRow, Overview } from '../../../electron/bridge/library-calls.ts';
+import type { AppState, FlightListState } from '../../state/app-state.ts';
 import type { Session } from '../../state/session.ts';
 import { FlightFilters } from './flight-filters.tsx';
 import { FlightList } from './flight-list.tsx';
@@ -28,16 +23,16 @@ interface Props {
 
 /** The flights that are kept, found and marked; whose lessons they are, and to whom they are given. */
 export function KeptFlights({ state, overview, session, heading }: Props) {
-  const [asked, setFilter] = useState<FlightFilter>(EVERY_FLIGHT);
-  const filter = stillThere(asked, overview);
-  const [marked, setMarked] = useState<ReadonlySet<string>>(new Set());
+  const filter = stillThere(state.flightList.filter, overview);
+  const { marked } = state.flightList;
+  const { setFilter, setMarked } = settersOf(session);
   const { changes } = state.library;
   const notShown = useNotShown({ marked, filter, changes, tell: session.library.tell });
   const student = studentOf(filter);
   const unmark = () => setMarked(new Set());
   const toHeading = () => heading.current?.focus();
   const deleted = () => {
-    setFilter({ ...filter, student: null });
+    setFilter({ student: null });
     unmark();
     toHeading();
   };
@@ -47,7 +42,7 @@ export function KeptFlights({ state, overview, session, heading }: Props) {
       <FlightFilters
         overview={overview}
         filter={filter}
-        change={(change) => setFilter({ ...filter, ...change })}
+        change={setFilter}
         clear={() => setFilter(EVERY_FLIGHT)}
       />
       {filter.student === null ? null : (
@@ -103,16 +98,28 @@ function Whose({ student, overview, changes, session, deleted }: WhoseProps) {
 /** The list in its order, and what is done with one of its rows. */
 function useFlightList(state: AppState, session: Session, filter: FlightFilter) {
   const { tell } = session.library;
-  const [order, sort] = useState<FlightOrder>({ by: 'flown', isDown: true });
+  const { order } = state.flightList;
   const rows = useFlightRows({ filter, order, changes: state.library.changes, tell });
   const { once } = useOnce();
   return {
     ...rows,
     order,
-    sort,
+    sort: settersOf(session).setOrder,
     open: ({ debriefId }: FlightRow) => once(() => session.library.open(debriefId)),
     standard: (id: string) => standardWords(state, id),
     showLesson: ({ lessonId }: FlightRow) => session.store.dispatch({ do: 'lesson', lessonId }),
+  };
+}
+
+/** What is changed stays until the window is closed, wherever one goes meanwhile. */
+function settersOf({ store }: Session) {
+  const set = (change: Partial<FlightListState>) => store.dispatch({ do: 'flight-list', change });
+  return {
+    // In the filter as it is by then: words are said a moment after they were typed.
+    setFilter: (part: Partial<FlightFilter>) =>
+      set({ filter: { ...store.state().flightList.filter, ...part } }),
+    setOrder: (order: FlightListState['order']) => set({ order }),
+    setMarked: (marked: ReadonlySet<string>) => set({ marked }),
   };
 }
 

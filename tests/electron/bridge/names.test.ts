@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { headerWord, isSameName, meantBy, nameInOrder, nameKeys } from '../../../electron/bridge/names.ts';
+import {
+  folded,
+  headerWord,
+  isSameName,
+  meantBy,
+  nameInOrder,
+  nameKeys,
+} from '../../../electron/bridge/names.ts';
 
 describe('spellings of a name', () => {
   it.each([
@@ -29,6 +36,20 @@ describe('spellings of a name', () => {
   ])('"%s" is not "%s"', (a, b) => expect(isSameName(a, b)).toBe(false));
 
   it('have no key without a letter', () => expect(nameKeys(' - ')).toEqual([]));
+});
+
+describe('a text as it is searched and sorted', () => {
+  it.each([
+    ['Großmüller', 'grossmuller\ngrossmueller'],
+    ['ÜNAL', 'unal\nuenal'],
+    ['U\u0308nal', 'unal\nuenal'],
+    ['Łukasz Ångström', 'lukasz angstrom\nlukasz aangstroem'],
+    ['İpek Şahin', 'ipek sahin'],
+    ['Ærø', 'aero\naeroe'],
+    ['QQ-XYZ 14.csv', 'qq-xyz 14.csv'],
+    ['¾ scale', '¾ scale'],
+    ['', ''],
+  ])('of "%s"', (text, expected) => expect(folded(text)).toBe(expected));
 });
 
 describe('a name that is kept', () => {
