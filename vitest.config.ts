@@ -4,6 +4,8 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     testTimeout: 60_000,
+    // As long for what a test stands on, which makes a library of thousands in some: by itself 10 s.
+    hookTimeout: 60_000,
     // One a core: by itself vitest leaves one of them idle.
     maxWorkers: availableParallelism(),
     projects: [
