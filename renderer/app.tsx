@@ -112,7 +112,7 @@ function OpenLogs({ state, session }: Props) {
   const shownId = state.view === 'flight' ? state.flightId : null;
   const list = useRef<HTMLElement>(null);
   useEffect(() => {
-    const shown = shownId && list.current?.querySelector('[aria-current]');
+    const shown = shownId && list.current?.querySelector('[aria-current]')?.closest('.open-log');
     if (shown) shown.scrollIntoView({ block: 'nearest', inline: 'nearest' });
   }, [shownId]);
   return (

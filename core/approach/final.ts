@@ -27,10 +27,23 @@ export function findFinalBegin(flown: Flown, pass: Pass): FinalBegin {
   const alive = aliveS(flown, pass);
   const fixS = lastPassageS(flown, pass, distanceNm);
   if (fixS !== null) return { aliveS: alive, fixS, beganS: fixS, insideFix: null };
-  if (!(distances[pass.first]! <= distanceNm))
-    return { aliveS: alive, fixS: null, beganS: null, insideFix: null };
+  if (!(distances[pass.first]! <= distanceNm)) {
+    const beganS = resumesInsideS(flown, pass, distanceNm);
+    return { aliveS: alive, fixS: null, beganS, insideFix: beganS === null ? null : 'log-resumes' };
+  }
   const insideFix = recordBeginsWith(flown, pass) ?? 'joined';
   return { aliveS: alive, fixS: null, beganS: alive, insideFix };
+}
+
+/** The first fix after the gap in which a distance was passed inbound; null where it was not passed so. */
+function resumesInsideS(flown: Flown, pass: Pass, distanceNm: number): number | null {
+  const { timeS, gapLimitS } = flown.track;
+  const distances = flown.deviations.distanceToThresholdNm;
+  for (let i = pass.last; i > pass.first; i--) {
+    const isPassed = distances[i - 1]! > distanceNm && distances[i]! <= distanceNm;
+    if (isPassed && timeS[i]! - timeS[i - 1]! > gapLimitS) return timeS[i]!;
+  }
+  return null;
 }
 
 /** The last time that a distance was passed inbound, within a pass. */

@@ -53,6 +53,17 @@ describe('a log that begins inside the fix, on the localizer', () => {
     expect(found.criterion('localizer-final').why).toMatch(/^beyond ¾ scale for 10 s/);
   });
 
+  it('is one that goes on after a gap in which the fix was passed, and is judged from there', () => {
+    const found = judged({ localizerFullScale: () => 0, gaps: [[110, 130]] });
+    expect(found.approach.insideFix).toBe('log-resumes');
+    expect(found.approach.kind).toBe('approach');
+    expect(found.approach.events.some(({ kind }) => kind === 'final-approach-fix')).toBe(false);
+    expect(found.criterion('localizer-final').verdict).toBe('met');
+    expect(found.criterion('localizer-before-final').why).toBe(
+      'the log goes on after a gap inside the final approach fix',
+    );
+  });
+
   it('is none where it was seen to come onto the localizer, however soon', () => {
     const joined = judged({ fromNm: 4.7, localizerFullScale: ({ timeS }) => Math.max(0, 1.1 - timeS / 20) });
     expect(joined.approach.insideFix).toBe('joined');
