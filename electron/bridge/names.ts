@@ -1,15 +1,5 @@
-/** Letters that are no letter with a mark on it, as they are written where a keyboard lacks them. */
-const PLAIN: Readonly<Record<string, string>> = {
-  ß: 'ss',
-  æ: 'ae',
-  œ: 'oe',
-  ø: 'o',
-  ł: 'l',
-  đ: 'd',
-  ð: 'd',
-  þ: 'th',
-  ı: 'i',
-};
+import { plainLetters } from '../../core/report/plain-letters.ts';
+
 /** The other way in which some are written without their marks. */
 const SPELT_OUT: Readonly<Record<string, string>> = { ä: 'ae', ö: 'oe', ü: 'ue', ø: 'oe', å: 'aa' };
 
@@ -28,7 +18,7 @@ export function nameKeys(name: string): readonly string[] {
  */
 export function folded(text: string): string {
   const lower = text.normalize('NFC').toLowerCase();
-  return [...new Set([lower, speltOut(lower)].map(plain))].join('\n');
+  return [...new Set([lower, speltOut(lower)].map(plainLetters))].join('\n');
 }
 
 /** Whether two texts are spellings of one name. */
@@ -59,7 +49,7 @@ function plainCase(name: string): string {
 
 /** A word of a header without case, accents and what stands between its letters: "First name" is `firstname`. */
 export function headerWord(cell: string): string {
-  return plain(cell.normalize('NFC').toLowerCase()).replaceAll(/[^\p{L}\p{N}]/gu, '');
+  return plainLetters(cell.normalize('NFC').toLowerCase()).replaceAll(/[^\p{L}\p{N}]/gu, '');
 }
 
 /** A name as it is kept: "Brambling, Nils" turned to "Nils Brambling", and one space between words. */
@@ -71,7 +61,7 @@ export function nameInOrder(written: string): string {
 
 /** The words in alphabetical order: a roster may put the family name first, and a folder last. */
 function keyOf(lower: string): string {
-  const words = plain(lower).split(/[^\p{L}\p{N}]+/u);
+  const words = plainLetters(lower).split(/[^\p{L}\p{N}]+/u);
   return words
     .filter((word) => word !== '')
     .sort()
@@ -80,11 +70,4 @@ function keyOf(lower: string): string {
 
 function speltOut(lower: string): string {
   return lower.replaceAll(/[äöüøå]/gu, (letter) => SPELT_OUT[letter]!);
-}
-
-function plain(lower: string): string {
-  return lower
-    .replaceAll(/[ßæœøłđðþı]/gu, (letter) => PLAIN[letter]!)
-    .normalize('NFD')
-    .replaceAll(/\p{M}/gu, '');
 }

@@ -1,3 +1,5 @@
+import { plainLetters } from '../../report/plain-letters.ts';
+
 /** In the order in which a reader looks labels up: whatever the capitals and accents, and numbers by their size. */
 export function alphabetical<T>(things: Iterable<T>, label: (thing: T) => string): T[] {
   return [...things]
@@ -7,11 +9,9 @@ export function alphabetical<T>(things: Iterable<T>, label: (thing: T) => string
 }
 
 function keyOf(label: string): string {
-  return label
-    .normalize('NFD')
-    .replaceAll(/\p{M}/gu, '')
-    .toLowerCase()
-    .replaceAll(/\d+/g, (digits) => digits.padStart(12, '0'));
+  return plainLetters(label.normalize('NFC').toLowerCase()).replaceAll(/\d+/g, (digits) =>
+    digits.padStart(12, '0'),
+  );
 }
 
 function compare(a: string, b: string): number {
