@@ -181,6 +181,7 @@ function DotsChoice({ state, session }: Props) {
 function Notices({ state, session }: Props) {
   return (
     <div aria-live="polite" className="notices">
+      {state.done === null ? null : <p className="done">{state.done}</p>}
       {state.notices.map((message, index) => (
         <p key={`${index} ${message}`} className="notice">
           {message}{' '}

@@ -203,6 +203,8 @@ export interface AppState {
   readonly kept: readonly string[] | null;
   /** Sentences that the user has not yet put away. */
   readonly notices: readonly string[];
+  /** What was done for good, told until another view is gone to; it is no trouble. */
+  readonly done: string | null;
 }
 
 export const AT_START: AppState = {
@@ -241,6 +243,7 @@ export const AT_START: AppState = {
   notes: NO_NOTES,
   kept: null,
   notices: [],
+  done: null,
 };
 
 export type Action =
@@ -260,6 +263,7 @@ export type Action =
   | { readonly do: 'flight-list'; readonly change: Partial<FlightListState> }
   | { readonly do: 'notice'; readonly message: string }
   | { readonly do: 'put-away'; readonly index: number }
+  | { readonly do: 'done'; readonly message: string }
   | {
       readonly do: 'opened';
       readonly id: string;
@@ -273,6 +277,11 @@ export type Action =
 
 /** The next state; the only place where one is made. */
 export function reduce(state: AppState, action: Action): AppState {
+  const next = changed(state, action);
+  return next.view === state.view ? next : { ...next, done: null };
+}
+
+function changed(state: AppState, action: Action): AppState {
   switch (action.do) {
     case 'show':
       return { ...state, view: action.view };
@@ -288,6 +297,8 @@ export function reduce(state: AppState, action: Action): AppState {
       return { ...state, standards: action.standards };
     case 'kept-standard':
       return { ...state, keptStandards: [...state.keptStandards, action.kept] };
+    case 'done':
+      return { ...state, done: action.message };
     case 'look-at':
       return { ...state, facilityId: action.facilityId };
     case 'brief':

@@ -230,9 +230,10 @@ export class OwnLibrary {
     store.unsaid.forget(studentId);
     // Copies of the logs that were opened lately are the student's as well.
     await forget(deleted.logs);
-    const left =
-      deleted.left.length === 0 ? 'Nothing of theirs is left in the library.' : deleted.left.join(' ');
-    store.dispatch({ do: 'notice', message: `${name} was deleted. ${left}` });
+    const { left } = deleted;
+    if (left.length === 0)
+      store.dispatch({ do: 'done', message: `${name} was deleted. Nothing of theirs is left in the library.` });
+    else store.dispatch({ do: 'notice', message: `${name} was deleted. ${left.join(' ')}` });
     return true;
   }
 

@@ -146,6 +146,14 @@ describe('the state of the page', () => {
     expect(other.brief).toEqual({ ...AT_START.brief, facilityId: 'b', groundspeedKt: 90 });
   });
 
+  it('tells what was done until another view is gone to', () => {
+    const done = { do: 'done', message: 'Hazel was deleted.' } as const;
+    expect(after({ do: 'show', view: 'library' }, done, { do: 'show', view: 'library' }).done).toBe(
+      done.message,
+    );
+    expect(after({ do: 'show', view: 'library' }, done, { do: 'show', view: 'start' }).done).toBeNull();
+  });
+
   it('keeps every notice until it is put away', () => {
     const told = after({ do: 'notice', message: 'one' }, { do: 'notice', message: 'two' });
     expect(told.notices).toEqual(['one', 'two']);

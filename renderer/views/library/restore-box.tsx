@@ -9,7 +9,7 @@ export function RestoreBox({ session }: { readonly session: Session }) {
   const restore = async (name: string) => {
     const words = await session.library.restore(name);
     // What is shown by then is the library, and this box is gone.
-    if (words !== null) session.store.dispatch({ do: 'notice', message: words });
+    if (words !== null) session.store.dispatch({ do: 'done', message: words });
     return null;
   };
   return (
