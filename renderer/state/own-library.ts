@@ -232,7 +232,10 @@ export class OwnLibrary {
     await forget(deleted.logs);
     const { left } = deleted;
     if (left.length === 0)
-      store.dispatch({ do: 'done', message: `${name} was deleted. Nothing of theirs is left in the library.` });
+      store.dispatch({
+        do: 'done',
+        message: `${name} was deleted. Nothing of theirs is left in the library.`,
+      });
     else store.dispatch({ do: 'notice', message: `${name} was deleted. ${left.join(' ')}` });
     return true;
   }

@@ -35,8 +35,10 @@ function Opened({ state, overview, session }: OpenedProps) {
   const { bringing } = state.library;
   const [chosen, choose] = useState<Panel | null>(null);
   const heading = useRef<HTMLHeadingElement>(null);
-  // Nothing is there yet: what can be done is shown at once.
-  const panel = chosen ?? (bringing !== null || overview.approaches === 0 ? 'bring-in' : 'none');
+  const isEmpty = overview.approaches === 0 && overview.students.length === 0;
+  // Nothing is there yet: what can be done is shown at once, and stays, since below it there is nothing.
+  const first = bringing !== null || overview.approaches === 0 ? 'bring-in' : 'none';
+  const panel = isEmpty && chosen === 'none' ? first : (chosen ?? first);
   return (
     <div className="library">
       <div className="library-head">
@@ -64,9 +66,7 @@ function Opened({ state, overview, session }: OpenedProps) {
       {panel === 'whole' ? <WholeLibrary overview={overview} session={session} /> : null}
       <LastMove move={overview.lastMove} session={session} />
       <OtherVersions count={overview.ofOtherVersions} session={session} />
-      {overview.approaches === 0 && overview.students.length === 0 ? null : (
-        <KeptFlights state={state} overview={overview} session={session} heading={heading} />
-      )}
+      {isEmpty ? null : <KeptFlights state={state} overview={overview} session={session} heading={heading} />}
       <BareLogs changes={state.library.changes} session={session} />
     </div>
   );
