@@ -203,6 +203,18 @@ describe('a term of a school', () => {
     await row('Fern Ruff').first().locator('.clipped').click();
     await page.locator('h1.summary').waitFor();
     expect(await page.getByLabel('Target airspeed on final, kt').inputValue()).toBe('95');
+    // What is stated and not kept there is found again where it was opened lately.
+    await page.getByLabel('Target airspeed on final, kt').fill('97');
+    await page.getByLabel('Target airspeed on final, kt').press('Enter');
+    await page.getByRole('button', { name: 'Keep what was stated since' }).waitFor();
+    await press('Close flight-8.csv');
+    await press('Start');
+    await page
+      .locator('.recents')
+      .getByRole('button', { name: /^flight-8\.csv/ })
+      .click();
+    await page.locator('h1.summary').waitFor();
+    expect(await page.getByLabel('Target airspeed on final, kt').inputValue()).toBe('97');
     await press('Close flight-8.csv');
     expect(app.complaints).toEqual([]);
   }, 120_000);
