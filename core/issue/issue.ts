@@ -20,6 +20,8 @@ export interface Issue {
   readonly firstLine: number | null;
   /** What the user can do about it; null when there is nothing to do. */
   readonly tip: string | null;
+  /** Names of a file's columns, where the user can say which of them holds what is missing. */
+  readonly columns?: readonly string[];
 }
 
 /** Either a usable value with what is worth saying about it, or the one reason why there is none. */
@@ -27,7 +29,7 @@ export type Outcome<T> =
   | { readonly ok: true; readonly value: T; readonly issues: readonly Issue[] }
   | { readonly ok: false; readonly refusal: Issue; readonly issues: readonly Issue[] };
 
-type IssueDetails = Partial<Pick<Issue, 'count' | 'firstLine' | 'tip'>>;
+type IssueDetails = Partial<Pick<Issue, 'count' | 'firstLine' | 'tip' | 'columns'>>;
 
 /** Makes an issue; count 1, no line and no tip unless given. */
 export function issue(severity: Severity, code: string, message: string, details: IssueDetails = {}): Issue {

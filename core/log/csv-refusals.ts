@@ -49,6 +49,7 @@ export function missingColumn(
     logRefused(code, `${at}: no column holds ${what}; the columns are ${list}.`, {
       firstLine: line,
       tip: MAP_BY_HAND,
+      columns: columns.map(({ header }) => header),
     });
   if (!roles.has('latDeg') || !roles.has('lonDeg'))
     return refuse('no-position', 'the position (latitude and longitude)');

@@ -2,7 +2,7 @@ import type { Issue } from '../../core/issue/issue.ts';
 import type { FromWorker, Job, JobInput, JobOutput, ToWorker } from '../worker/protocol.ts';
 
 /** What became of a job. */
-type Done<T> =
+export type Done<T> =
   | { readonly kind: 'done'; readonly value: T }
   | { readonly kind: 'refused'; readonly issue: Issue }
   | { readonly kind: 'fault'; readonly message: string };

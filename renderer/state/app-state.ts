@@ -18,6 +18,9 @@ import type { FacilityReading, StandardReading, StandardText } from '../worker/p
 
 export type Sample = Output<'samples'>[number];
 
+/** Why a log could not be read; with columns, one of them may hold what is missing. */
+export type NotRead = Pick<Issue, 'message' | 'tip'> & Partial<Pick<Issue, 'code' | 'columns'>>;
+
 /** How far an open log has come. */
 export type Reading =
   | {
@@ -26,7 +29,7 @@ export type Reading =
       /** What it was read as before, which stays to be seen; null when it is read for the first time. */
       readonly last: Inspection | null;
     }
-  | { readonly kind: 'failed'; readonly issue: Pick<Issue, 'message' | 'tip'> }
+  | { readonly kind: 'failed'; readonly issue: NotRead }
   | { readonly kind: 'read'; readonly inspection: Inspection };
 
 /** What was recognised in a log when it was read last; null when it never was. */

@@ -1,7 +1,10 @@
 import type { ColumnRole, LogColumn, LogSettings } from '../../core/log/log.ts';
 import { unitsOffered } from '../../core/log/offered-units.ts';
 import { saidOf } from '../../core/log/said-of.ts';
+import { headerKey } from '../../core/log/header-key.ts';
+import type { Inspection } from '../../core/report/inspection.ts';
 import type { Notes } from '../../electron/bridge/calls.ts';
+import type { Done } from './analyst.ts';
 
 /** What the user says of a log's columns, by header text: what they are taken for, and what they are in. */
 export type Mapping = Pick<LogSettings, 'columns' | 'units'>;
@@ -42,10 +45,18 @@ export function withUnit(said: Mapping, { header }: LogColumn, unit: string | nu
   };
 }
 
+/** By what a log's headers are remembered, also where it could not be read for want of one; null where none are known. */
+export function headerKeyOf(done: Done<Inspection>): string | null {
+  if (done.kind === 'done') return done.value.headerKey;
+  if (done.kind !== 'refused' || done.issue.columns === undefined) return null;
+  return headerKey(done.issue.columns.map((header) => ({ header })));
+}
+
 /** What was said of the columns of logs with these headers; null when nothing was. */
-export function remembered({ mappings, units = {} }: Notes, headerKey: string): Mapping | null {
-  const columns = mappings[headerKey] as Mapping['columns'];
-  const ofColumns = units[headerKey];
+export function remembered({ mappings, units = {} }: Notes, key: string | null): Mapping | null {
+  if (key === null) return null;
+  const columns = mappings[key] as Mapping['columns'];
+  const ofColumns = units[key];
   if (!columns && !ofColumns) return null;
   return { ...(columns && { columns }), ...(ofColumns && { units: ofColumns }) };
 }

@@ -1,4 +1,3 @@
-import type { Issue } from '../../core/issue/issue.ts';
 import type { LogSettings } from '../../core/log/log.ts';
 import type { Inspection } from '../../core/report/inspection.ts';
 import type { Stated } from '../../core/standard/stated.ts';
@@ -7,14 +6,14 @@ import type { Recent } from '../../electron/bridge/recent.ts';
 import type { HandOver } from '../hand-over/hand-over.ts';
 import type { AskedDebrief, FacilityText, HandedOver, Saved } from '../worker/protocol.ts';
 import { Analyst, type Running } from './analyst.ts';
-import { lastDebriefed, lastRead, type Flight, type Judged, type Sample } from './app-state.ts';
+import { lastDebriefed, lastRead, type Flight, type Judged, type NotRead, type Sample } from './app-state.ts';
 import { download } from './download.ts';
 import { Drafts } from './drafts.ts';
 import { GivenLogs } from './given-logs.ts';
 import { askToPrint } from './asked-to-print.ts';
 import { bytesOf, call, HostProblem, onHostEvent } from './host.ts';
 import { KeptSheets } from './kept-sheets.ts';
-import { remembered, withRemembered, type Mapping } from './mapping.ts';
+import { headerKeyOf, remembered, withRemembered, type Mapping } from './mapping.ts';
 import { NotesKeeper } from './notes-keeper.ts';
 import type { Opening } from './opening.ts';
 import { OwnFacilities } from './own-facilities.ts';
@@ -229,7 +228,9 @@ export class Session {
 
   async setSettings(id: string, settings: LogSettings): Promise<void> {
     const flight = this.#flight(id);
-    if (flight) await this.#reread(id, settings, { goBackTo: flight.settings });
+    if (!flight) return;
+    // Settings that it could not be read with either are none to go back to.
+    await this.#reread(id, settings, lastRead(flight.reading) ? { goBackTo: flight.settings } : {});
   }
 
   /** What is said of the heights is not read but judged by. */
@@ -352,29 +353,24 @@ export class Session {
     const flight = this.#flight(id);
     // Closed meanwhile, or being read as something was said since.
     if (!flight || this.#running.get(id) !== running) return false;
+    const { settings } = flight;
+    const isOpen = settings.columns === undefined && settings.units === undefined;
+    const mapping = remembered(this.store.state().notes, headerKeyOf(done));
+    if (how.isAsRemembered && isOpen && mapping)
+      return this.#reread(id, { ...settings, ...mapping }, { goBackTo: settings });
     if (done.kind !== 'done') {
       const issue = done.kind === 'refused' ? done.issue : { message: FAULT, tip: null };
       if (how.goBackTo) await this.#goBack(id, issue, how.goBackTo);
       else this.#change(id, { reading: { kind: 'failed', issue } });
       return false;
     }
-    const inspection = done.value;
-    const { settings } = flight;
-    const isOpen = settings.columns === undefined && settings.units === undefined;
-    const mapping = remembered(this.store.state().notes, inspection.headerKey);
-    if (how.isAsRemembered && isOpen && mapping)
-      return this.#reread(id, { ...settings, ...mapping }, { goBackTo: settings });
-    this.#change(id, { reading: { kind: 'read', inspection } });
+    this.#change(id, { reading: { kind: 'read', inspection: done.value } });
     await this.facilities.fit(id);
     await this.judge(id);
     return true;
   }
 
-  async #goBack(
-    id: string,
-    { message, tip }: Pick<Issue, 'message' | 'tip'>,
-    to: LogSettings,
-  ): Promise<void> {
+  async #goBack(id: string, { message, tip }: NotRead, to: LogSettings): Promise<void> {
     const sentences = [message, tip, 'The log is read as before.'].filter((sentence) => sentence !== null);
     this.store.dispatch({ do: 'notice', message: sentences.join(' ') });
     await this.#reread(id, to, {});

@@ -6,6 +6,7 @@ import { Debriefing, type Shown } from './debriefing.tsx';
 import { EstimateForm } from './estimate-form.tsx';
 import { Failed } from './failed.tsx';
 import { LastTime } from './last-time.tsx';
+import { NameColumns } from './name-columns.tsx';
 import { RecognisedView } from './recognised-view.tsx';
 import { LandingDrafts } from './sources/landing-drafts.tsx';
 import { StatementForm } from './statement-form.tsx';
@@ -25,6 +26,7 @@ export function FlightView(props: Props) {
   if (reading.kind === 'failed')
     return (
       <Failed what="This file cannot be read as a track log" issue={reading.issue}>
+        <NameColumns key={reading.issue.code} flight={flight} session={session} issue={reading.issue} />
         <LastTime flight={flight} session={session} />
         <Button className="button" onPress={() => session.close(flight.id)}>
           Close it

@@ -185,3 +185,41 @@ describe('what else a log leaves open', () => {
     expect(await page.getByLabel('Heights of the log').count()).toBe(0);
   }, 240_000);
 });
+
+describe('a log whose headers name no position, time or altitude', () => {
+  const LOG = columnsOf(FLIGHT, [
+    ['Date/Time (UTC)', 'Stamp'],
+    ['Latitude (deg)', 'Northing pos'],
+    ['Longitude (deg)', 'Easting pos'],
+    [ALTITUDE, 'Up'],
+    ['Groundspeed (kt)', 'Groundspeed (kt)'],
+    ['Bank (deg)', 'Bank (deg)'],
+    ['Pitch (deg)', 'Pitch (deg)'],
+  ]);
+  const choose = (words: string, header: string) =>
+    page.getByLabel(words, { exact: true }).selectOption(header);
+
+  it('is read once it is said which columns hold them, one after the other, and the next one at once', async () => {
+    const file = (name: string, csv = LOG) => ({ name, mimeType: 'text/csv', buffer: Buffer.from(csv) });
+    await page.locator('header input[type=file]').setInputFiles([file('named.csv')]);
+    await page.getByText('no column holds the position', { exact: false }).waitFor();
+    await choose('Column of the latitude', 'Northing pos');
+    await choose('Column of the longitude', 'Easting pos');
+    expect(await violationsIn(page, 'columns to be named')).toEqual([]);
+    await page.getByRole('button', { name: 'Read it so' }).click();
+    await page.getByText('no column holds the time', { exact: false }).waitFor();
+    await page.getByLabel('Column of the values', { exact: true }).selectOption('Stamp');
+    await page.getByRole('button', { name: 'Read it so' }).click();
+    await page.getByText('no column holds an altitude', { exact: false }).waitFor();
+    await page.getByLabel('Column of the values', { exact: true }).selectOption('Up');
+    await page.getByRole('button', { name: 'Read it so' }).click();
+    await page.getByText('What was recognised in named.csv').click();
+    await expect
+      .poll(() => page.getByLabel('Up is taken for').inputValue(), PATIENCE)
+      .toBe('altitudeGeometricFt');
+    await expect.poll(() => JSON.stringify(notes().mappings), PATIENCE).toContain('"Northing pos":"latDeg"');
+    await page.locator('header input[type=file]').setInputFiles([file('next.csv', `${LOG}\n`)]);
+    await page.getByText('What was recognised in next.csv').click();
+    expect(app.complaints).toEqual([]);
+  }, 240_000);
+});
