@@ -390,6 +390,7 @@ const OF_ONE_FACILITY = {
 };
 
 function briefed(brief: BriefTyped, change: Partial<BriefTyped>): BriefTyped {
-  const isOther = change.facilityId !== undefined && change.facilityId !== brief.facilityId;
+  const { facilityId } = brief;
+  const isOther = facilityId !== null && (change.facilityId ?? facilityId) !== facilityId;
   return { ...brief, ...(isOther && OF_ONE_FACILITY), ...change };
 }

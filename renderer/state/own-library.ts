@@ -141,6 +141,7 @@ export class OwnLibrary {
     const { facilities, standards } = await own();
     const id = await open(kept.name, bytesOf(kept.base64), {
       isStated: true,
+      isCopied: true,
       stated: stated as Partial<Stated>,
       settings: settings as LogSettings,
       heights,

@@ -33,6 +33,13 @@ export function takenOver(recent: Recent | null, fresh: Statements): Partial<Fli
   return { ...said, lastTime: differ(said, fresh) ? { isTaken: true, other: fresh } : null };
 }
 
+/** The same where all was stated already, as in a record: what is remembered is offered, if it is anything else. */
+export function offeredOver(recent: Recent | null, said: Statements): Partial<Flight> {
+  if (recent === null) return {};
+  const { lastTime: _, ...other } = takenOver(recent, said) as Flight;
+  return differ(other, said) ? { lastTime: { isTaken: false, other } } : {};
+}
+
 /** What changes once it is known which facilities a log was flown to: the best is taken where none was chosen. */
 export function settled(flight: Flight, fits: readonly string[]): Partial<Flight> {
   const best = fits[0] ?? null;

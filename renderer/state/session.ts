@@ -19,7 +19,7 @@ import type { Opening } from './opening.ts';
 import { OwnFacilities } from './own-facilities.ts';
 import { OwnLibrary } from './own-library.ts';
 import { askedStandard, OwnStandards } from './own-standards.ts';
-import { nothingSaid, statementsOf, takenOver } from './recent-entry.ts';
+import { nothingSaid, offeredOver, statementsOf, takenOver } from './recent-entry.ts';
 import { RecentFlights } from './recent-flights.ts';
 import { settingsOfSample, standardOfSample, statedOfSample } from './sample-statements.ts';
 import { sha256Of } from './sha256-of.ts';
@@ -32,6 +32,8 @@ interface HowToRead {
   readonly isAsRemembered?: boolean;
   /** Settings that it can be read with, where it cannot be with those that are tried. */
   readonly goBackTo?: LogSettings;
+  /** It was never read: where a column is still missing, that one is asked for next. */
+  readonly asksOn?: boolean;
 }
 
 const FAULT = 'This is a fault of Halfdot, not of your file. Nothing of yours was changed.';
@@ -172,7 +174,8 @@ export class Session {
     const sha256 = await sha256Of(bytes);
     // Before it is read: reading depends on what was stated.
     const known = isSample ? null : this.#recents.known(id, sha256);
-    if (!isStated) this.#change(id, takenOver(known, fresh));
+    const begun = this.#flight(id);
+    if (begun) this.#change(id, isStated ? offeredOver(known, statementsOf(begun)) : takenOver(known, fresh));
     const flight = this.#flight(id);
     const isStopped = this.#stopped.delete(id);
     // Closed while its hash was taken.
@@ -220,17 +223,17 @@ export class Session {
   /** Takes columns for what the user says and, where the log can be read so, remembers it for these headers. */
   async mapColumns(id: string, mapping: Mapping): Promise<void> {
     const flight = this.#flight(id);
-    const inspection = flight ? lastRead(flight.reading) : null;
-    if (!flight || !inspection) return;
-    const wasRead = await this.#reread(id, { ...flight.settings, ...mapping }, { goBackTo: flight.settings });
-    if (wasRead) void this.saveNotes(withRemembered(this.store.state().notes, inspection.headerKey, mapping));
+    if (!flight) return;
+    const how = { goBackTo: flight.settings, asksOn: lastRead(flight.reading) === null };
+    const wasRead = await this.#reread(id, { ...flight.settings, ...mapping }, how);
+    const { settings, reading } = this.#flight(id) ?? flight;
+    const key = lastRead(reading)?.headerKey;
+    if (wasRead && key) void this.saveNotes(withRemembered(this.store.state().notes, key, settings));
   }
 
   async setSettings(id: string, settings: LogSettings): Promise<void> {
     const flight = this.#flight(id);
-    if (!flight) return;
-    // Settings that it could not be read with either are none to go back to.
-    await this.#reread(id, settings, lastRead(flight.reading) ? { goBackTo: flight.settings } : {});
+    if (flight) await this.#reread(id, settings, { goBackTo: flight.settings });
   }
 
   /** What is said of the heights is not read but judged by. */
@@ -360,7 +363,8 @@ export class Session {
       return this.#reread(id, { ...settings, ...mapping }, { goBackTo: settings });
     if (done.kind !== 'done') {
       const issue = done.kind === 'refused' ? done.issue : { message: FAULT, tip: null };
-      if (how.goBackTo) await this.#goBack(id, issue, how.goBackTo);
+      const isAsked = how.asksOn && 'columns' in issue;
+      if (how.goBackTo && !isAsked) await this.#goBack(id, issue, how.goBackTo);
       else this.#change(id, { reading: { kind: 'failed', issue } });
       return false;
     }

@@ -10,7 +10,9 @@ export function LastTime({ flight, session }: { readonly flight: Flight; readonl
     <p className="last-time" role="status">
       {isTaken
         ? 'What you stated last time was taken over.'
-        : 'Begun afresh, without what you stated last time.'}{' '}
+        : flight.kept
+          ? 'Opened as it was kept, without what you stated last time.'
+          : 'Begun afresh, without what you stated last time.'}{' '}
       <Button className="button" onPress={() => void session.swapLastTime(flight.id)}>
         {isTaken ? 'Start afresh' : 'Take it over'}
       </Button>

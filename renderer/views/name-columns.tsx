@@ -26,12 +26,7 @@ export function NameColumns({ flight, session, issue: { code = '', columns = [] 
   const missing = MISSING[code] ?? [];
   if (missing.length === 0 || columns.length === 0) return null;
   const roles = Object.fromEntries(Object.values(said).map(({ header, role }) => [header, role]));
-  const read = async () => {
-    const mapping = { columns: { ...flight.settings.columns, ...roles } };
-    await session.setSettings(flight.id, { ...flight.settings, ...mapping });
-    // Once it could be read so it is known for the next log with these headers.
-    await session.mapColumns(flight.id, mapping);
-  };
+  const read = () => session.mapColumns(flight.id, { columns: { ...flight.settings.columns, ...roles } });
   return (
     <form className="name-columns" aria-label="Columns" onSubmit={(event) => event.preventDefault()}>
       {missing.map((offered, i) => (

@@ -83,7 +83,8 @@ function Entry({ recent, state, open }: EntryProps) {
     <div className="sample gone">
       {words}
       <span className="aside">
-        There is no copy of this log. Open the file itself: what you stated is taken over.
+        There is no copy of this log here. Open it from Flights, if it is kept there, or the file itself: what
+        you stated is taken over, or offered.
       </span>
     </div>
   );

@@ -144,6 +144,10 @@ describe('the state of the page', () => {
       { do: 'brief', brief: { facilityId: 'b' } },
     );
     expect(other.brief).toEqual({ ...AT_START.brief, facilityId: 'b', groundspeedKt: 90 });
+    // Typed before any was chosen, it is of none other.
+    expect(
+      after({ do: 'brief', brief: typed }, { do: 'brief', brief: { facilityId: 'a' } }).brief,
+    ).toMatchObject(typed);
   });
 
   it('tells what was done until another view is gone to', () => {

@@ -18,7 +18,8 @@ interface Props {
 export function LessonNotes({ page, overview, session }: Props) {
   const { lesson, notes } = page;
   const path = `${lessonPath(lesson)}/note`;
-  const [author, setAuthor] = useUnsaid(session, `${path}/author`, lesson.instructor ?? '');
+  // Not below the note: who writes one may write the next.
+  const [author, setAuthor] = useUnsaid(session, `${lessonPath(lesson)}/author`, lesson.instructor ?? '');
   const add = (text: string) =>
     session.library.change('addNote', {
       lessonId: lesson.id,
