@@ -28,20 +28,30 @@ export function findFinalBegin(flown: Flown, pass: Pass): FinalBegin {
   const fixS = lastPassageS(flown, pass, distanceNm);
   if (fixS !== null) return { aliveS: alive, fixS, beganS: fixS, insideFix: null };
   if (!(distances[pass.first]! <= distanceNm)) {
-    const beganS = resumesInsideS(flown, pass, distanceNm);
-    return { aliveS: alive, fixS: null, beganS, insideFix: beganS === null ? null : 'log-resumes' };
+    const resumed = resumesInside(flown, pass, distanceNm);
+    return { aliveS: alive, fixS: null, beganS: null, insideFix: null, ...resumed };
   }
   const insideFix = recordBeginsWith(flown, pass) ?? 'joined';
   return { aliveS: alive, fixS: null, beganS: alive, insideFix };
 }
 
-/** The first fix after the gap in which a distance was passed inbound; null where it was not passed so. */
-function resumesInsideS(flown: Flown, pass: Pass, distanceNm: number): number | null {
+/**
+ * Where final began after a gap in which the fix was passed: with the first fix behind it, or where the localizer was
+ * joined from there. Null where the fix was not passed so.
+ */
+function resumesInside(
+  flown: Flown,
+  pass: Pass,
+  distanceNm: number,
+): Pick<FinalBegin, 'beganS' | 'insideFix'> | null {
   const { timeS, gapLimitS } = flown.track;
   const distances = flown.deviations.distanceToThresholdNm;
   for (let i = pass.last; i > pass.first; i--) {
     const isPassed = distances[i - 1]! > distanceNm && distances[i]! <= distanceNm;
-    if (isPassed && timeS[i]! - timeS[i - 1]! > gapLimitS) return timeS[i]!;
+    if (!isPassed || timeS[i]! - timeS[i - 1]! <= gapLimitS) continue;
+    for (let k = i; k <= pass.last; k++)
+      if (Math.abs(flown.deviations.localizerFullScale[k]!) <= 1 && isInbound(flown, k))
+        return { beganS: timeS[k]!, insideFix: k === i ? 'log-resumes' : 'joined' };
   }
   return null;
 }

@@ -1,7 +1,7 @@
 import { excursionsOff } from '../approach/excursions.ts';
 import { at } from '../approach/flown.ts';
 import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
-import type { Polyline } from '../numeric/polyline.ts';
+import type { Polyline, Span } from '../numeric/polyline.ts';
 import { whole } from '../units/whole.ts';
 import { endedBy, finalOf, halfWidthsIn, moment, recordedIn, withoutInstructor, type Case } from './case.ts';
 import { glidepathOnFinal, localizerOnFinal } from './counting.ts';
@@ -16,6 +16,8 @@ const ON_THE_STOP_S = 3;
 /** A go-around begun this soon after an item went outside answers it (design, section 11). */
 const ANSWERED_S = 10;
 const LOW_FT = 300;
+/** Less than a sink that anybody would call a descent on a glidepath (ours). */
+const LEVEL_FPM = 200;
 
 /** The safety limits that were crossed, each as a clause; only what is proven. */
 export function safetyLimits(sitting: Case, gates: readonly GateJudgement[]): string[] {
@@ -60,8 +62,7 @@ function onTheStop(sitting: Case): string[] {
       ({ startS, endS, outsideS, side }) =>
         outsideS >= ON_THE_STOP_S &&
         !isAnswered(sitting, startS) &&
-        // Who leaves it to circle is above the path from where circling altitude is held, and then beside the course.
-        !(isLeft && endS >= counting.span.endS && !(name === 'glidepath' && side === 'below')),
+        !(isLeft && endS >= counting.span.endS && isLeaving(sitting, { startS, endS }, name, side)),
     );
     return long
       ? [
@@ -69,6 +70,21 @@ function onTheStop(sitting: Case): string[] {
         ]
       : [];
   });
+}
+
+/**
+ * Who leaves it to circle is beside the course in the end, and above the path from where circling altitude is held; below
+ * it, or above it and still sinking, is not of that.
+ */
+function isLeaving(
+  { flown }: Case,
+  { startS, endS }: Span,
+  needle: string,
+  side: 'above' | 'below',
+): boolean {
+  if (needle === 'localizer') return true;
+  const sunkFt = at(flown, flown.decidingAltitudeFt, startS) - at(flown, flown.decidingAltitudeFt, endS);
+  return side === 'above' && (60 * sunkFt) / (endS - startS) < LEVEL_FPM;
 }
 
 /** Of a value that may be off, what is told is the least that it was. */

@@ -6,7 +6,7 @@ import { coarseHeights, coarsePositions } from './coarseness.ts';
 import { frozenAltitude } from './frozen-altitude.ts';
 import { findGaps, type Timing } from './gaps.ts';
 import { groundspeedDoubt } from './groundspeed-doubt.ts';
-import { indicatedAltitude, NOT_RECORDED } from './indicated-altitude.ts';
+import { indicatedAltitude, NOT_RECORDED, type IndicatedAltitude } from './indicated-altitude.ts';
 import { motionFromPositions } from './motion.ts';
 import { orderFixes } from './order-fixes.ts';
 import { flagFrozen, flagJumps } from './quality.ts';
@@ -41,7 +41,7 @@ export function buildTrack(log: Log, settings: TrackSettings = { undulationM: nu
   const fixes = { timeS: take(log.timeS), latDeg, lonDeg, line: lines(log, order.rows) };
   const frozen = shown.altitudeFt && frozenAltitude(fixes, take(shown.altitudeFt), log, take);
   // All of it: of a part left out it would be told that decision altitude was never reached.
-  const indicated = frozen ? NOT_RECORDED : shown;
+  const indicated = frozen ? insteadOfStuck(log, altimeterSettingHpa) : shown;
   const altitude = chooseAltitude(log, indicated.altitudeFt, { undulationM, aerodrome });
   if (!altitude)
     return refused(
@@ -115,6 +115,12 @@ function assemble(log: Log, positions: Positions, rows: Uint32Array | null) {
     byPositionsKt: motion.groundspeedKt,
     line: lines(log, rows),
   };
+}
+
+/** What is left where the altimeter is stuck: a pressure altitude with a setting, unless that is the stuck one. */
+function insteadOfStuck(log: Log, settingHpa: number | null): IndicatedAltitude {
+  const { altitudeIndicatedFt: stuck, ...values } = log.values;
+  return stuck ? indicatedAltitude({ values }, settingHpa) : NOT_RECORDED;
 }
 
 function pick(values: Float64Array, rows: Uint32Array | null): Float64Array {

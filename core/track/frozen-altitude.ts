@@ -1,7 +1,6 @@
 import { issue, type Issue } from '../issue/issue.ts';
 import type { Log, Quantity } from '../log/log.ts';
 import { QUANTITY_RULES } from '../log/quantity-rules.ts';
-import { median } from '../numeric/median.ts';
 import { whole } from '../units/whole.ts';
 import { stepKt } from './quality.ts';
 import type { Track } from './track.ts';
@@ -12,6 +11,8 @@ const LEAST_S = 60;
 const MOST_S = 600;
 /** So much another height does not change in level flight (ours). */
 const LEAST_CHANGE_FT = 300;
+/** Of the values to either end: a few that are wrong say nothing against an altimeter. */
+const OUTERMOST = 0.05;
 /** "The same to the foot". */
 const SAME_FT = 0.5;
 /** Slower than this nothing flies: while it is parked, heights of a receiver that has just woken may wander. */
@@ -41,9 +42,15 @@ export function frozenAltitude(
   { values }: Pick<Log, 'values'>,
   take: (values: Float64Array) => Float64Array,
 ): Issue | null {
-  for (const run of stillRuns(fixes, indicatedFt))
-    for (const quantity of OTHERS) {
-      const changeFt = values[quantity] ? changeOf(fixes, take(values[quantity]), run) : 0;
+  const runs = stillRuns(fixes, indicatedFt);
+  if (runs.length === 0) return null;
+  const others = OTHERS.flatMap((quantity) => {
+    const logged = values[quantity];
+    return logged ? [{ quantity, heightFt: take(logged) }] : [];
+  });
+  for (const run of runs)
+    for (const { quantity, heightFt } of others) {
+      const changeFt = changeOf(fixes, heightFt, run);
       if (changeFt >= LEAST_CHANGE_FT) return frozen(fixes, indicatedFt, run, { quantity, changeFt });
     }
   return null;
@@ -72,16 +79,16 @@ function stillRuns({ timeS }: Fixes, heightFt: Float64Array): Run[] {
   return runs;
 }
 
-/** How far another height changes over a run, in flight; a single wrong one among its neighbours does not count. */
+/** How far another height changes over a run, in flight; the outermost of its values, which may be wrong, do not count. */
 function changeOf(fixes: Fixes, heightFt: Float64Array, [first, last]: Run): number {
-  let [lowest, highest] = [Infinity, -Infinity];
-  for (let i = first + 1; i < last; i++) {
-    if (stepKt(fixes, i - 1, i) < SLOW_KT) continue;
-    const middleFt = median(heightFt.subarray(i - 1, i + 2));
-    if (middleFt < lowest) lowest = middleFt;
-    if (middleFt > highest) highest = middleFt;
-  }
-  return Math.max(0, highest - lowest);
+  const flownFt = new Float64Array(last - first);
+  let count = 0;
+  for (let i = first + 1; i <= last; i++)
+    if (!Number.isNaN(heightFt[i]!) && stepKt(fixes, i - 1, i) >= SLOW_KT) flownFt[count++] = heightFt[i]!;
+  if (count === 0) return 0;
+  const sorted = flownFt.subarray(0, count).sort();
+  const outermost = Math.ceil(OUTERMOST * (count - 1));
+  return Math.max(0, sorted[count - 1 - outermost]! - sorted[outermost]!);
 }
 
 function frozen(

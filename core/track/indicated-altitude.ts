@@ -19,7 +19,10 @@ const isVoid = (values: Float64Array | undefined): boolean =>
  * The indicated altitude: logged, else worked out from pressure altitude and an altimeter setting, `settingHpa` when
  * the user states one, else the log's own column row by row. Without a setting pressure altitude tells none.
  */
-export function indicatedAltitude({ values }: Log, settingHpa: number | null): IndicatedAltitude {
+export function indicatedAltitude(
+  { values }: Pick<Log, 'values'>,
+  settingHpa: number | null,
+): IndicatedAltitude {
   if (!isVoid(values.altitudeIndicatedFt)) return { altitudeFt: values.altitudeIndicatedFt!, issues: [] };
   const pressureFt = values.altitudePressureFt;
   if (pressureFt === undefined || isVoid(pressureFt)) return NOT_RECORDED;

@@ -134,7 +134,7 @@ function lateWords({ delayS, turned, turnedFullScale, peakFullScale }: Evidence)
   const side = sideWords(peakFullScale!, 'localizer');
   const peak = scaleFraction(peakFullScale!);
   if (turned === 0)
-    return `The needle passed a quarter of full scale and stayed beyond it for ${seconds(delayS!)}, to ${peak} ${side}, and you did not turn back.`;
+    return `The needle passed a quarter of full scale and stayed beyond it for ${seconds(delayS!)}, to ${peak} ${side}, and no turn back was seen.`;
   const then = scaleFraction(turnedFullScale!);
   const wentOn = then === peak ? '' : `, and it went on to ${peak}`;
   return `The needle passed a quarter of full scale, and it was ${seconds(delayS!)} before you turned; by then you were ${then} ${side}${wentOn}.`;
@@ -146,14 +146,17 @@ function findLate(asked: Asked): Found | null {
   for (const spell of localizerSpells(asked, LATE.leaving.value)) {
     const delay = corrections.delays.find(({ leftS }) => leftS >= spell.startS - 1 && leftS <= spell.endS);
     if (delay === undefined) continue;
-    const delayS = delay.delayS ?? spell.endS - delay.leftS;
+    const spellS = spell.endS - delay.leftS;
+    // A turn that came when the needle was back already turned nothing back.
+    const isTurned = delay.delayS !== null && delay.delayS <= spellS;
+    const delayS = isTurned ? delay.delayS : spellS;
     if (delayS < LATE.delay.value) continue;
     return {
       startS: spell.startS,
       endS: spell.endS,
       evidence: {
         delayS,
-        turned: delay.delayS === null ? 0 : 1,
+        turned: isTurned ? 1 : 0,
         turnedFullScale: valueAtMoment(asked, needleColumn(asked, 'localizer'), delay.leftS + delayS),
         peakFullScale: spell.peakFullScale,
       },

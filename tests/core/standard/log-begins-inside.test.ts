@@ -64,6 +64,14 @@ describe('a log that begins inside the fix, on the localizer', () => {
     );
   });
 
+  it('is none where the gap over the fix ends off the localizer, which is joined later', () => {
+    const late = ({ timeS }: { readonly timeS: number }) =>
+      timeS < 40 ? 0 : Math.max(0, Math.min(2.5, 2.5 - (timeS - 125) / 12.8));
+    const found = judged({ localizerFullScale: late, gaps: [[40, 125]] });
+    expect(found.approach.insideFix).toBe('joined');
+    expect(found.safety).toEqual([]);
+  });
+
   it('is none where it was seen to come onto the localizer, however soon', () => {
     const joined = judged({ fromNm: 4.7, localizerFullScale: ({ timeS }) => Math.max(0, 1.1 - timeS / 20) });
     expect(joined.approach.insideFix).toBe('joined');

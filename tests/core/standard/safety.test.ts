@@ -35,6 +35,17 @@ describe('full scale on final', () => {
     expect(judged({ localizerFullScale: swing(150, 6, 1.1, 1), stated }).safety).toEqual([]);
   });
 
+  it('is not excused by leaving it for a circle where the aircraft was low, or still sank', () => {
+    const localizerFullScale = swing(270, 200, 6, 1);
+    const rising = ({ timeS }: { readonly timeS: number }) => Math.max(0, Math.min(1.5, (timeS - 126) / 50));
+    const high = judged({ localizerFullScale, glidepathFullScale: rising });
+    const low = judged({ localizerFullScale, glidepathFullScale: swing(160, 200, -1.5, 1) });
+    for (const { approach, safety } of [high, low]) {
+      expect(approach.outcome).toBe('circled');
+      expect(safety.some((clause) => /glidepath/.test(clause))).toBe(true);
+    }
+  });
+
   it('in two touches is no 3 s', () => {
     const touch = ({ timeS }: { timeS: number }) =>
       timeS > 180.05 && timeS < 185.05

@@ -38,7 +38,7 @@ describe('a localizer that was corrected late', () => {
   });
 
   it('and never turned back to is not said to have been', () => {
-    expect(said(0, 0.24)).toContain('for 42 seconds, to 0.9 of full scale right, and you did not turn back.');
+    expect(said(0, 0.24)).toContain('for 42 seconds, to 0.9 of full scale right, and no turn back was seen.');
     expect(said(0, 0.24)).not.toContain('you turned');
   });
 });
