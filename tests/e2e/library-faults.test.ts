@@ -183,7 +183,8 @@ describe('a student who is deleted', () => {
     await soon(shown).toBe('3 approaches.');
     await soon(focused).toBe('Flights');
     expect(await student().inputValue()).toBe('');
-    expect(await page.locator('.notice').count()).toBe(1);
+    expect(await page.locator('.done').count()).toBe(1);
+    expect(await page.locator('.notice').count()).toBe(0);
     await other.getByLabel('Aircraft').fill('QQ-XYZ');
     await other.getByLabel('Aircraft').press('Enter');
     await other.getByRole('heading', { name: 'This lesson is not in the library any more' }).waitFor();

@@ -158,9 +158,9 @@ describe('a log opened lately', () => {
     rmSync(join(userFolder, 'logs', copies()[0]!));
     await entry('first-approach.csv').click();
     await page.getByText('The copy of this log is not there any more. Open the file itself.').waitFor();
-    await lately().getByText('There is no copy of this log.').waitFor();
+    await lately().getByText('There is no copy of this log here.').waitFor();
     await again();
-    await lately().getByText('There is no copy of this log.').waitFor();
+    await lately().getByText('There is no copy of this log here.').waitFor();
     await open(LOG);
     await soon(airspeed).toContain('target of 90 kt');
     await soon(copies).toHaveLength(1);
@@ -278,7 +278,7 @@ describe('the list', () => {
       await look('taken over');
       rmSync(join(userFolder, 'logs'), { recursive: true });
       await page.reload();
-      await lately().getByText('There is no copy of this log.').waitFor();
+      await lately().getByText('There is no copy of this log here.').waitFor();
       await look('gone');
       expect(wrong).toEqual([]);
     },
