@@ -144,9 +144,8 @@ export function descentBelowS(
     const s = descentS(flown, decisionS, span.endS);
     return { surelyS: s, perhapsS: s };
   }
-  const passedS = (off: 'high' | 'low') => {
-    return fallsToS(flown, span, flown.decidingOffFt[off], flown.facility.decisionAltitudeFt!) ?? Infinity;
-  };
+  const passedS = (off: 'high' | 'low') =>
+    fallsToS(flown, span, flown.decidingOffFt[off], flown.facility.decisionAltitudeFt!) ?? Infinity;
   return {
     surelyS: descentS(flown, passedS('high'), span.endS),
     perhapsS: descentS(flown, passedS('low'), span.endS),

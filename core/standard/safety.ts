@@ -1,7 +1,7 @@
-import { excursionsOff } from '../approach/excursions.ts';
+import { excursionsOff, type Excursion } from '../approach/excursions.ts';
 import { at } from '../approach/flown.ts';
 import { NEAR_FULL_SCALE } from '../approach/needle-measures.ts';
-import type { Polyline, Span } from '../numeric/polyline.ts';
+import type { Polyline } from '../numeric/polyline.ts';
 import { whole } from '../units/whole.ts';
 import { endedBy, finalOf, halfWidthsIn, moment, recordedIn, withoutInstructor, type Case } from './case.ts';
 import { glidepathOnFinal, localizerOnFinal } from './counting.ts';
@@ -50,7 +50,6 @@ function onTheStop(sitting: Case): string[] {
     },
   ] as const;
   const wentAround = moment(sitting, 'missed-approach-start') !== null;
-  const isLeft = endedBy(sitting) === 'leaving';
   const unanswered = `without going around${wentAround ? ` within ${seconds(ANSWERED_S)}` : ''}`;
   return needles.flatMap(({ name, sides, column, counting, halfWidth }) => {
     if ('why' in counting) return [];
@@ -59,10 +58,10 @@ function onTheStop(sitting: Case): string[] {
     const halfWidths = halfWidthsIn(sitting, column, halfWidth, spans);
     // Only what holds with the position off inward is proven.
     const long = excursionsOff(parts, halfWidths, FULL_SCALE, NEAR_FULL_SCALE, -1).find(
-      ({ startS, endS, outsideS, side }) =>
-        outsideS >= ON_THE_STOP_S &&
-        !isAnswered(sitting, startS) &&
-        !(isLeft && endS >= counting.span.endS && isLeaving(sitting, { startS, endS }, name, side)),
+      (excursion) =>
+        excursion.outsideS >= ON_THE_STOP_S &&
+        !isAnswered(sitting, excursion.startS) &&
+        !(name === 'glidepath' && isHeldHigh(sitting, excursion, counting.span.endS)),
     );
     return long
       ? [
@@ -72,19 +71,12 @@ function onTheStop(sitting: Case): string[] {
   });
 }
 
-/**
- * Who leaves it to circle is beside the course in the end, and above the path from where circling altitude is held; below
- * it, or above it and still sinking, is not of that.
- */
-function isLeaving(
-  { flown }: Case,
-  { startS, endS }: Span,
-  needle: string,
-  side: 'above' | 'below',
-): boolean {
-  if (needle === 'localizer') return true;
+/** Who leaves it to circle is above the path from where circling altitude is held; who still sinks there is not. */
+function isHeldHigh(sitting: Case, { startS, endS, side }: Excursion, untilS: number): boolean {
+  if (endedBy(sitting) !== 'leaving' || side !== 'above' || endS < untilS) return false;
+  const { flown } = sitting;
   const sunkFt = at(flown, flown.decidingAltitudeFt, startS) - at(flown, flown.decidingAltitudeFt, endS);
-  return side === 'above' && (60 * sunkFt) / (endS - startS) < LEVEL_FPM;
+  return (60 * sunkFt) / (endS - startS) < LEVEL_FPM;
 }
 
 /** Of a value that may be off, what is told is the least that it was. */

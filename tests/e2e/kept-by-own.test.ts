@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import { appForEachTest } from './app-in-page.ts';
+import { bringInMine } from './bring-in-mine.ts';
 
 const app = appForEachTest();
 let page: Page;
@@ -25,14 +26,7 @@ const SINCE = 'Keep what was stated since';
 
 /** A log that is kept at a facility and by a standard of the user's own. */
 async function keepByOwn(): Promise<void> {
-  await press('Facilities');
-  const text = readFileSync('samples/petrelholm-ils-07.json', 'utf8');
-  await page.locator('.side input[type=file]').setInputFiles({
-    name: 'mine.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(text.replace('Petrelholm ILS 07', 'Mine 07')),
-  });
-  await page.getByRole('button', { name: 'Mine 07' }).waitFor();
+  await bringInMine(page);
   await press('Standards');
   await press('Make your own from this');
   await button(OWN).waitFor();

@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { Notes } from '../../electron/bridge/calls.ts';
 import { appForEachTest } from './app-in-page.ts';
+import { bringInMine } from './bring-in-mine.ts';
 
 const app = appForEachTest();
 let page: Page;
@@ -18,21 +19,14 @@ const chosen = () => choice().locator('option:checked').textContent();
 const told = () => page.locator('pre.page').first().textContent();
 const notes = () => JSON.parse(readFileSync(join(app.userFolder, 'notes.json'), 'utf8')) as Notes;
 
-async function bringInMine(): Promise<void> {
-  await press('Facilities');
-  const text = readFileSync('samples/petrelholm-ils-07.json', 'utf8');
-  await page.locator('.side input[type=file]').setInputFiles({
-    name: 'mine.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(text.replace('Petrelholm ILS 07', 'Mine 07')),
-  });
-  await page.getByRole('button', { name: 'Mine 07' }).waitFor();
+async function openMine(): Promise<void> {
+  await bringInMine(page);
   await page.getByText('Its file', { exact: true }).click();
 }
 
 describe('a facility of the user’s own', () => {
   it('that is not complete any more, or removed, takes its debrief along, and that is said', async () => {
-    await bringInMine();
+    await openMine();
     await page.locator('header input[type=file]').setInputFiles('samples/first-approach.csv');
     await page.locator('h1.summary').waitFor();
     await choice().selectOption({ label: 'Mine 07' });
@@ -60,7 +54,7 @@ describe('a facility of the user’s own', () => {
   }, 60_000);
 
   it('is not taken over where it is too long, and what is said afterwards is still kept', async () => {
-    await bringInMine();
+    await openMine();
     const before = await file().inputValue();
     await file().fill(before.replace('Mine 07', 'x'.repeat(100_100)));
     await page.getByText('This was not taken over: a facility has at most 100,000 characters.').waitFor();

@@ -2,18 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { altimeterDoubts } from '../../../core/approach/altimeter-doubt.ts';
 import type { FlownApproach } from '../../../core/approach/flown-approach.ts';
 import { makeFlown, THRESHOLD_FT, type Making } from './make-flown.ts';
+import { ROLL, ROLLING } from './rolling.ts';
 
-/** On the ground from 10 to 50 s, 70 kt falling to 30, on a flat runway at 100 ft; the antenna is 6 ft above it. */
-const ROLLING: Making = {
-  untilS: 60,
-  distanceNm: (s) => -0.1 - 0.01 * s,
-  groundspeedKt: (s) => 80 - s,
-  heightFt: 6,
-  facility: { farEnd: { latDeg: 0, lonDeg: 0, elevationFt: THRESHOLD_FT } },
-};
 const landed = (first: number, last: number) => ({ roll: { first, last } }) as FlownApproach;
-const ROLL = landed(10, 50);
-const doubts = (making: Making, approaches = [ROLL]) =>
+const LANDED = landed(ROLL.first, ROLL.last);
+const doubts = (making: Making, approaches = [LANDED]) =>
   altimeterDoubts(makeFlown({ ...ROLLING, ...making }), approaches);
 const shown = (offFt: number) => ({ indicatedFt: THRESHOLD_FT + offFt });
 

@@ -2,17 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { facilityDoubts } from '../../../core/approach/facility-doubts.ts';
 import type { ApproachEvent } from '../../../core/approach/flown-approach.ts';
 import { rolloutOf } from '../../../core/approach/rollout.ts';
-import { makeFlown, THRESHOLD_FT, type Making } from './make-flown.ts';
+import { makeFlown, type Making } from './make-flown.ts';
+import { ROLL, ROLLING } from './rolling.ts';
 
-/** On the ground from 10 to 50 s, 70 kt falling to 30, on a flat runway: 0.01 NM a second is 61 ft. */
-const ROLL = { first: 10, last: 50 };
-const ROLLING: Making = {
-  untilS: 60,
-  distanceNm: (s) => -0.1 - 0.01 * s,
-  groundspeedKt: (s) => 80 - s,
-  heightFt: 6,
-  facility: { farEnd: { latDeg: 0, lonDeg: 0, elevationFt: THRESHOLD_FT } },
-};
 const rollout = (making: Making = {}, roll = ROLL) =>
   rolloutOf(makeFlown({ ...ROLLING, ...making }), { roll })!;
 
